@@ -1,0 +1,33 @@
+import { defineConfig } from 'vitest/config';
+
+const root = new URL('../../', import.meta.url).pathname;
+
+/** `unit` needs nothing but Node; `browser` needs the built site in dist/. */
+export default defineConfig({
+  root,
+  test: {
+    projects: [
+      {
+        root,
+        test: {
+          name: 'unit',
+          include: ['tests/**/*.test.ts'],
+          exclude: ['tests/browser/**'],
+          environment: 'node',
+        },
+      },
+      {
+        root,
+        test: {
+          name: 'browser',
+          include: ['tests/browser/**/*.test.ts'],
+          environment: 'node',
+          testTimeout: 120_000,
+          hookTimeout: 60_000,
+          fileParallelism: true,
+          maxWorkers: 2,
+        },
+      },
+    ],
+  },
+});
