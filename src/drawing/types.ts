@@ -1,0 +1,48 @@
+/** A drawing as it leaves this room, and what it takes to make one. */
+import type { Say } from '../trade/answer.ts';
+
+/** Where it will be read: redrawn for each, not shrunk. */
+export type Form = 'phone' | 'desk' | 'paper';
+
+export type View = 'strip' | 'splice' | 'piece' | 'tape' | 'section';
+
+/** Colours and the lettering face, as presentation attributes take them: a hex, or `var(--ink)`. */
+export interface Palette {
+  readonly ink: string;
+  readonly ink2: string;
+  readonly line: string;
+  readonly sheet: string;
+  readonly mark: string;
+  readonly galv: string;
+  readonly galv2: string;
+  readonly letter: string;
+}
+
+/** Turns a sentence's key and values into the reader's language. */
+export type Speak = (say: Say) => string;
+
+/** What every view is told besides its subject. */
+export interface How {
+  readonly form: Form;
+  readonly palette: Palette;
+  readonly speak: Speak;
+}
+
+/** A numbered balloon: the step's number, and the part it points at (each view lists its parts). */
+export interface Balloon {
+  readonly number: string;
+  readonly at: string;
+}
+
+export interface Drawing {
+  readonly view: View;
+  readonly form: Form;
+  readonly width: number;
+  readonly height: number;
+  /** A whole `<svg>`, presentation attributes only, its words as `aria-label`. */
+  readonly svg: string;
+  /** The measures, for someone who cannot see the lines. */
+  readonly words: string;
+  /** Zone of each balloon on this form, `{"1": "B2"}`. */
+  readonly zones: Readonly<Record<string, string>>;
+}
