@@ -1,0 +1,21 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { ContentFile } from '../schema/library.ts';
+
+/** The project's root, wherever the command is called from. */
+const root = new URL('../../', import.meta.url).pathname;
+
+/**
+ * Every file below content/ with its text, by path; hidden files are left out.
+ * @param folder  folder that holds `content/`; the project's own when left out
+ */
+export function contentFiles(folder: string = root): readonly ContentFile[] {
+  return readdirSync(join(folder, 'content'), { recursive: true, withFileTypes: true })
+    .filter((e) => e.isFile() && !e.name.startsWith('.'))
+    .map((e) => join(e.parentPath, e.name))
+    .map((path) => ({
+      path: path.slice(join(folder, '/').length).replaceAll('\\', '/'),
+      text: readFileSync(path, 'utf8'),
+    }))
+    .sort((a, b) => (a.path < b.path ? -1 : 1));
+}

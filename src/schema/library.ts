@@ -1,0 +1,87 @@
+import { plainFaults } from './plain.ts';
+import { crossFaults } from './references.ts';
+import { type ContentFile, type Entry, type FileFault, placeOn, readEntry, type Shelf } from './shelf.ts';
+import { type Entries, type Library, shelves } from './shelves.ts';
+
+export type { ContentFile, FileFault } from './shelf.ts';
+export type { Entries, Library } from './shelves.ts';
+
+type Shelves = typeof shelves;
+
+/**
+ * Reads every content file into one typed library and finds every fault: form, unknown fields, ids, names of files,
+ * references between files, words. Files outside every shelf are faults too, so that a misplaced file is not lost.
+ *
+ * @param files  all files below content/, in any order
+ * @returns      the library of all entries that could be read, and all faults, sorted by file
+ */
+export function readLibrary(files: readonly ContentFile[]): {
+  library: Library;
+  faults: readonly FileFault[];
+} {
+  const faults: FileFault[] = [];
+  const entries = Object.fromEntries(Object.keys(shelves).map((k) => [k, []])) as unknown as Record<
+    keyof Shelves,
+    Entry<never>[]
+  >;
+  for (const file of files) {
+    const key = (Object.keys(shelves) as (keyof Shelves)[]).find((k) =>
+      placeOn(shelves[k] as Shelf<unknown>, file.path),
+    );
+    if (key === undefined) {
+      if (!aside(file.path)) faults.push(misplaced(file.path));
+      continue;
+    }
+    const { entry, faults: found } = readEntry(shelves[key] as Shelf<never>, file, plainFaults);
+    faults.push(...found);
+    if (entry !== undefined) entries[key].push(entry);
+  }
+  const read = entries as Entries;
+  faults.push(...crossFaults(read));
+  return {
+    library: libraryOf(read),
+    faults: faults.sort((a, b) => (a.file < b.file ? -1 : a.file > b.file ? 1 : 0)),
+  };
+}
+
+function libraryOf(entries: Entries): Library {
+  const words = new Map<string, Map<string, string>>();
+  for (const { lang = '', data } of entries.words) {
+    const texts = words.get(lang) ?? new Map<string, string>();
+    words.set(lang, texts);
+    for (const [group, keys] of Object.entries(data)) {
+      for (const [key, text] of Object.entries(keys)) texts.set(`${group}.${key}`, text);
+    }
+  }
+  const { words: _, ...others } = entries;
+  const maps = Object.entries(others).map(([key, list]) => [
+    key,
+    new Map(
+      (list as readonly Entry<unknown>[]).map((e) => [
+        e.lang === undefined ? e.id : `${e.lang}/${e.id}`,
+        e.data,
+      ]),
+    ),
+  ]);
+  const bodies = new Map(
+    Object.values(others)
+      .flat()
+      .flatMap((e) => (e.body === '' ? [] : [[e.file, e.body] as const])),
+  );
+  return { ...(Object.fromEntries(maps) as Omit<Library, 'words' | 'bodies'>), words, bodies };
+}
+
+/** Files that are for the one who edits, not for the program; the signed register of the demo is read by the register. */
+function aside(path: string): boolean {
+  return path.endsWith('/README.md') || path.startsWith('content/demo/');
+}
+
+function misplaced(file: string): FileFault {
+  const folders = Object.values(shelves).map((s) => `${s.folder}/${s.byLanguage ? 'LANG/' : ''}*${s.ending}`);
+  return {
+    file,
+    field: '',
+    message: 'no collection takes this file',
+    todo: `put it where it belongs: ${folders.join(', ')}`,
+  };
+}

@@ -1,0 +1,36 @@
+import type { z } from 'zod';
+import { pageShape } from './page.ts';
+import { procedureShape } from './procedure.ts';
+import type { Entry, Shelf } from './shelf.ts';
+import { taskShape, ticketShape } from './task.ts';
+import { type Words, wordsShape } from './words.ts';
+
+function shelf<T>(
+  folder: string,
+  ending: Shelf<T>['ending'],
+  shape: z.ZodType<T>,
+  { byLanguage = false, named = true }: Partial<Pick<Shelf<T>, 'byLanguage' | 'named'>> = {},
+): Shelf<T> {
+  return { folder, ending, shape, byLanguage, named };
+}
+
+/** Every collection of content: a new one is a line here and a field of the library. */
+export const shelves = {
+  tasks: shelf('tasks', '.yaml', taskShape),
+  tickets: shelf('tickets', '.yaml', ticketShape),
+  procedures: shelf('procedures', '.mdx', procedureShape, { byLanguage: true }),
+  pages: shelf('pages', '.mdx', pageShape, { byLanguage: true }),
+  words: shelf('words', '.json', wordsShape, { byLanguage: true, named: false }),
+};
+type Shelves = typeof shelves;
+type Data<K extends keyof Shelves> = Shelves[K] extends Shelf<infer T> ? T : never;
+
+/** All entries of each shelf as read, with their files. */
+export type Entries = { readonly [K in keyof Shelves]: readonly Entry<Data<K>>[] };
+
+/** The content of a works. Entries by id; where a shelf has languages, by `lang/id`. Words by language, then `group.key`. */
+export type Library = { readonly [K in Exclude<keyof Shelves, 'words'>]: ReadonlyMap<string, Data<K>> } & {
+  readonly words: ReadonlyMap<string, Words>;
+  /** Text of MDX files after their front matter, by file. */
+  readonly bodies: ReadonlyMap<string, string>;
+};

@@ -1,0 +1,118 @@
+import { z } from 'zod';
+
+const taskId = z
+  .string()
+  .regex(/^T\d\d[a-z]?$/, { error: 'a task is T and two digits, a part has a letter more' });
+const ticketId = z.string().regex(/^W\d$/, { error: 'an outside ticket is W and a digit' });
+const name = z.string().regex(/^[a-z0-9][a-z0-9-]*$/, { error: 'small letters, digits and hyphens' });
+const day = z.iso.date({ error: 'a day is written 2026-01-12' });
+const months = z.int().min(1).max(120);
+
+/** The pairs that tell one way of doing a task from another. A new pair is a change of the register's words. */
+export const pairs = ['width', 'metal', 'position', 'joint', 'place', 'area'] as const;
+
+/** A dated issue of a task; `showAgain` asks everyone who showed an earlier one to show it again. */
+const revision = z.strictObject({ n: z.int().min(1), on: day, showAgain: z.boolean() });
+
+const revisions = z
+  .array(revision)
+  .min(1)
+  .superRefine((list, ctx) => {
+    for (const [i, r] of list.entries()) {
+      const before = list[i - 1];
+      if (r.n !== i + 1) {
+        ctx.addIssue({
+          code: 'custom',
+          path: [i, 'n'],
+          message: `revision ${i + 1} stands here`,
+          params: { todo: `number them from 1 without a hole: write ${i + 1}` },
+        });
+      }
+      if (before !== undefined && r.on <= before.on) {
+        ctx.addIssue({
+          code: 'custom',
+          path: [i, 'on'],
+          message: `not later than revision ${before.n} (${before.on})`,
+          params: { todo: 'give the day from which this revision is in force' },
+        });
+      }
+    }
+  });
+
+/**
+ * Evidence a task wants. K: `n` of `n` fresh computed answers hold, every critical point among them;
+ * P: performed in the witness's sight; M: `n` pieces or positions measured, with value, instrument and measurer.
+ */
+const evidence = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('K'), n: z.int().min(1) }),
+  z.strictObject({ kind: z.literal('P') }),
+  z.strictObject({ kind: z.literal('M'), n: z.int().min(1) }),
+]);
+
+/** One task of the map. Its name, purpose and the text of its critical points are in content/words, group by its id. */
+export const taskShape = z.strictObject({
+  id: taskId,
+  /** Parts that are shown one by one; with parts the task is a heading and is never signed itself. */
+  parts: z.array(taskId).default([]),
+  /** Tasks that come before this one on a run. */
+  after: z.array(taskId).default([]),
+  /** Tasks a person has shown before being taught this one. */
+  prerequisites: z.array(taskId).default([]),
+  /** Outside tickets the work wants. */
+  tickets: z.array(ticketId).default([]),
+  /** Pairs that matter to this task with their values; the first value is the plain one. */
+  variants: z.partialRecord(z.enum(pairs), z.array(name).min(2)).default({}),
+  evidence: z.array(evidence),
+  /** Months that a showing is good for (common practice, no source; a site adopts its own). */
+  months,
+  /** Whether a second witness is wanted. */
+  second: z.boolean(),
+  /** Hours to train one person to show it (training value). */
+  trainHours: z.number().positive(),
+  /** Critical points: missing one fails the attempt. `null`: they come with the task's procedure. */
+  critical: z.array(name).min(1).nullable(),
+  revisions,
+});
+export type Task = z.infer<typeof taskShape>;
+
+/** A ticket issued outside: the register keeps issuer, number and last day, and assesses nothing. */
+export const ticketShape = z.strictObject({
+  id: ticketId,
+  /** What a look at the work should find; texts in content/words. */
+  critical: z.array(name).min(1),
+  /** Months it is commonly given for, or `null` where each site sets them; they run from the ticket, never from our clock. */
+  months: months.nullable(),
+});
+export type Ticket = z.infer<typeof ticketShape>;
+
+/** The task map as the register takes it: the shape of `register tasks` and of a `--map` file. */
+export interface TaskMap {
+  readonly tasks: readonly MapTask[];
+}
+export interface MapTask {
+  readonly id: string;
+  readonly months: number;
+  readonly second: boolean;
+  readonly tickets: readonly string[];
+  readonly variants: Readonly<Record<string, readonly string[]>>;
+  readonly revisions: readonly { readonly n: number; readonly on: string; readonly showAgain: boolean }[];
+  readonly parts: readonly string[];
+  readonly trainHours: number;
+}
+
+/** What the register needs of the task map, in order of the ids. */
+export function taskMapOf(library: { readonly tasks: ReadonlyMap<string, Task> }): TaskMap {
+  const tasks = [...library.tasks.values()].map(
+    ({ id, months, second, tickets, variants, revisions, parts, trainHours }): MapTask => ({
+      id,
+      months,
+      second,
+      tickets,
+      variants: variants as MapTask['variants'],
+      revisions,
+      parts,
+      trainHours,
+    }),
+  );
+  return { tasks: tasks.sort((a, b) => (a.id < b.id ? -1 : 1)) };
+}
