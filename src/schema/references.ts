@@ -1,46 +1,25 @@
-import type { FileFault } from './shelf.ts';
-import type { Entries } from './shelves.ts';
+import { procedureFaults } from './procedureChecks.ts';
+import type { Entry, FileFault } from './shelf.ts';
+import { type Entries, prose } from './shelves.ts';
+import { taskFaults } from './taskChecks.ts';
+import { textFaults, textsIn } from './texts.ts';
+import { wordFaults } from './wordChecks.ts';
 
 type Check = (entries: Entries) => readonly FileFault[];
 
-/** Every task a task names is there, a task is no part of two headings, and the order of tasks has no ring. */
-const tasksNameTasks: Check = ({ tasks, tickets }) => {
-  const ids = new Set(tasks.map((t) => t.id));
-  const papers = new Set(tickets.map((t) => t.id));
-  return tasks.flatMap(({ file, data }) => [
-    ...(['parts', 'after', 'prerequisites'] as const).flatMap((field) =>
-      missing(file, field, data[field], ids, 'task'),
+/** Words and characters of everything a person reads. */
+const proseFaults: Check = (entries) =>
+  prose.flatMap((key) =>
+    (entries[key] as readonly Entry<unknown>[]).flatMap(({ file, data, body }) =>
+      [...textsIn(data), ['text', body] as const].flatMap(([field, text]) =>
+        textFaults(field, text).map((fault) => ({ file, ...fault })),
+      ),
     ),
-    ...missing(file, 'tickets', data.tickets, papers, 'ticket'),
-  ]);
-};
-
-/** Names in a list that stand for nothing. */
-function missing(
-  file: string,
-  field: string,
-  names: readonly string[],
-  there: ReadonlySet<string>,
-  what: string,
-): FileFault[] {
-  return names.flatMap((value, i) =>
-    there.has(value)
-      ? []
-      : [
-          {
-            file,
-            field: `${field}[${i}]`,
-            value,
-            message: `no ${what} ${value}`,
-            todo: `name one of ${[...there].sort().join(' ')}`,
-          },
-        ],
   );
-}
 
-const checks: readonly Check[] = [tasksNameTasks];
+const checks: readonly Check[] = [taskFaults, procedureFaults, wordFaults, proseFaults];
 
-/** Faults between files: what one names must be in another. */
+/** Faults that no single field shows: what one file names must be in another, and texts keep to our words. */
 export function crossFaults(entries: Entries): readonly FileFault[] {
   return checks.flatMap((check) => check(entries));
 }

@@ -22,6 +22,9 @@ export const shelves = {
   pages: shelf('pages', '.mdx', pageShape, { byLanguage: true }),
   words: shelf('words', '.json', wordsShape, { byLanguage: true, named: false }),
 };
+/** Shelves whose every text is read by a person. */
+export const prose = ['procedures', 'pages', 'words'] as const;
+
 type Shelves = typeof shelves;
 type Data<K extends keyof Shelves> = Shelves[K] extends Shelf<infer T> ? T : never;
 

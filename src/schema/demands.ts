@@ -1,0 +1,36 @@
+/** Keys of content/words that something else in the project says; a language without one of them is at fault. */
+import type { Entries } from './shelves.ts';
+
+/** Who says a key, for the message. */
+export interface Demand {
+  readonly key: string;
+  readonly by: string;
+}
+
+/** Keys that each pure room says. */
+const rooms: Readonly<Record<string, readonly string[]>> = {};
+
+/** Every key that must be there, with who says it. */
+export function demands({ tasks, tickets }: Pick<Entries, 'tasks' | 'tickets'>): readonly Demand[] {
+  return [
+    ...Object.entries(rooms).flatMap(([room, keys]) =>
+      keys.map((key) => ({ key, by: `src/${room}/says.ts` })),
+    ),
+    ...tasks.flatMap(({ id, file, data }) =>
+      ['name', 'purpose', ...(data.critical ?? []).map((c) => `critical-${c}`)]
+        .map((key) => `${id}.${key}`)
+        .concat(
+          Object.entries(data.variants)
+            .flatMap(([pair, values]) => [pair, ...values.map((v) => `${pair}-${v}`)])
+            .map((key) => `variant.${key}`),
+        )
+        .map((key) => ({ key, by: file })),
+    ),
+    ...tickets.flatMap(({ id, file, data }) =>
+      ['name', 'purpose', ...data.critical.map((c) => `critical-${c}`)].map((key) => ({
+        key: `${id}.${key}`,
+        by: file,
+      })),
+    ),
+  ];
+}

@@ -1,0 +1,81 @@
+/** Faults between tasks: names that stand for nothing, headings that are no headings, an order that bites its tail. */
+import { missing } from './missing.ts';
+import type { Entry, FileFault } from './shelf.ts';
+import type { Entries } from './shelves.ts';
+import type { Task } from './task.ts';
+
+export function taskFaults({ tasks, tickets }: Entries): readonly FileFault[] {
+  const ids = new Set(tasks.map((t) => t.id));
+  const papers = new Set(tickets.map((t) => t.id));
+  return tasks.flatMap((entry) => {
+    const { file, data } = entry;
+    return [
+      ...(['parts', 'after', 'prerequisites'] as const).flatMap((field) =>
+        missing(file, field, data[field], ids, 'task'),
+      ),
+      ...missing(file, 'tickets', data.tickets, papers, 'ticket'),
+      ...headingFaults(entry, tasks),
+      ...ringFaults(entry, tasks),
+    ];
+  });
+}
+
+/** A part stands under its heading and under no other; a heading wants no evidence, a task that is none wants some. */
+function headingFaults({ file, data }: Entry<Task>, tasks: readonly Entry<Task>[]): FileFault[] {
+  const faults: FileFault[] = [];
+  const heading = data.parts.length > 0;
+  for (const [i, value] of data.parts.entries()) {
+    if (!value.startsWith(data.id) || value === data.id) {
+      faults.push({
+        file,
+        field: `parts[${i}]`,
+        value,
+        message: `not a part of ${data.id}`,
+        todo: `a part is ${data.id} with a letter`,
+      });
+    }
+  }
+  if (/[a-z]$/.test(data.id) && !tasks.some((t) => t.data.parts.includes(data.id))) {
+    faults.push({
+      file,
+      field: 'id',
+      value: data.id,
+      message: 'no heading lists this part',
+      todo: `name it in parts of ${data.id.slice(0, -1)}`,
+    });
+  }
+  if (heading === data.evidence.length > 0) {
+    faults.push({
+      file,
+      field: 'evidence',
+      value: data.evidence,
+      message: heading ? 'a heading is never signed itself' : 'nothing would show this task',
+      todo: heading ? 'write [] and give the evidence in its parts' : 'name at least one kind: K, P or M',
+    });
+  }
+  return faults;
+}
+
+/** A task that comes, over others, after itself. */
+function ringFaults({ file, data }: Entry<Task>, tasks: readonly Entry<Task>[]): FileFault[] {
+  return (['after', 'prerequisites'] as const).flatMap((field) => {
+    const seen = new Set<string>();
+    const next = [...data[field]];
+    for (let id = next.pop(); id !== undefined; id = next.pop()) {
+      if (seen.has(id)) continue;
+      seen.add(id);
+      next.push(...(tasks.find((t) => t.id === id)?.data[field] ?? []));
+    }
+    return seen.has(data.id)
+      ? [
+          {
+            file,
+            field,
+            value: data[field],
+            message: `${data.id} comes after itself`,
+            todo: 'take out the task that leads back to it',
+          },
+        ]
+      : [];
+  });
+}

@@ -1,0 +1,81 @@
+/** Faults of the words: keys that stand twice, are missing in a language, or do not have the same places in each. */
+import { demands } from './demands.ts';
+import type { FileFault } from './shelf.ts';
+import type { Entries } from './shelves.ts';
+import { placesOf } from './words.ts';
+
+interface Text {
+  readonly file: string;
+  readonly text: string;
+}
+
+/** The language every other is held against. */
+const first = 'en';
+
+export function wordFaults(entries: Entries): readonly FileFault[] {
+  const languages = new Map<string, Map<string, Text>>([[first, new Map()]]);
+  const faults: FileFault[] = [];
+  for (const { file, lang = '', data } of entries.words) {
+    const texts = languages.get(lang) ?? new Map<string, Text>();
+    languages.set(lang, texts);
+    for (const [group, keys] of Object.entries(data)) {
+      for (const [key, text] of Object.entries(keys)) {
+        const field = `${group}.${key}`;
+        const other = texts.get(field);
+        if (other !== undefined) {
+          faults.push({
+            file,
+            field,
+            value: text,
+            message: `stands in ${other.file} too`,
+            todo: 'keep it in one file',
+          });
+        } else texts.set(field, { file, text });
+      }
+    }
+  }
+  const wanted = languages.get(first) ?? new Map<string, Text>();
+  for (const [lang, texts] of languages) {
+    const file = `content/words/${lang}`;
+    for (const { key, by } of demands(entries)) {
+      if (!texts.has(key))
+        faults.push({
+          file,
+          field: key,
+          message: `no words, and ${by} says it`,
+          todo: 'write the text in a file of this folder',
+        });
+    }
+    for (const [key, { text }] of wanted) {
+      const own = texts.get(key);
+      if (own === undefined) {
+        if (!faults.some((f) => f.file === file && f.field === key)) {
+          faults.push({
+            file,
+            field: key,
+            message: `no words in this language`,
+            todo: `write it: in ${first} it is "${text}"`,
+          });
+        }
+      } else if (placesOf(own.text).join() !== placesOf(text).join()) {
+        faults.push({
+          file: own.file,
+          field: key,
+          value: own.text,
+          message: `its places are not those of ${first}: {${placesOf(text).join('} {')}}`,
+          todo: 'name the same places in both',
+        });
+      }
+    }
+    for (const [key, { file: at }] of texts) {
+      if (!wanted.has(key))
+        faults.push({
+          file: at,
+          field: key,
+          message: `no such words in ${first}`,
+          todo: `write them there too, or take them out`,
+        });
+    }
+  }
+  return faults;
+}
