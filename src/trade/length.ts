@@ -6,7 +6,7 @@
 import { GivenError } from './given.ts';
 import { readLengthText } from './lengthText.ts';
 import { LENGTH_REFUSALS, type Refusal } from './lengthWords.ts';
-import { type Denominator, TICKS_PER_INCH, TICKS_PER_MILLIMETRE } from './units.ts';
+import { type Denominator, LONGEST_TICKS, TICKS_PER_INCH, TICKS_PER_MILLIMETRE } from './units.ts';
 
 export {
   DENOMINATORS,
@@ -84,10 +84,10 @@ export function tryLength(given: string | number, options: LengthOptions = {}): 
 }
 
 function numberToTicks(given: number, signed: boolean): number | Refusal {
-  if (!Number.isFinite(given)) return { refused: 'noNumber', values: {} };
+  if (Number.isNaN(given)) return { refused: 'noNumber', values: {} };
   if (given < 0 && !signed) return { refused: 'negative', values: {} };
   const count = nearest(given * TICKS_PER_INCH);
-  return Number.isSafeInteger(count) ? count : { refused: 'tooLong', values: {} };
+  return Math.abs(count) <= LONGEST_TICKS ? count : { refused: 'tooLong', values: {} };
 }
 
 /**

@@ -4,7 +4,13 @@
  * stands in neither is refused as an unknown form; nothing is guessed.
  */
 import type { Refusal } from './lengthWords.ts';
-import { DENOMINATORS, TICKS_PER_FOOT, TICKS_PER_INCH, TICKS_PER_MILLIMETRE } from './units.ts';
+import {
+  DENOMINATORS,
+  LONGEST_TICKS,
+  TICKS_PER_FOOT,
+  TICKS_PER_INCH,
+  TICKS_PER_MILLIMETRE,
+} from './units.ts';
 
 /** An exact quotient of whole numbers, so that no decimal is lost before the one rounding. */
 interface Ratio {
@@ -61,8 +67,8 @@ const TOKENS: readonly (readonly [kind: string, pattern: RegExp])[] = [
   ['-', /[-‐‑]/y],
 ];
 
-/** Longer texts are no lengths; the limit keeps the work small. */
-const LONGEST = 100;
+/** Signs of the longest text that is looked at; no length has as many. */
+const LONGEST_TEXT = 100;
 
 function tokensOf(text: string): Token[] | Refusal {
   const tokens: Token[] = [];
@@ -108,7 +114,7 @@ function fraction(token: Token): Ratio {
 /** Nearest whole tick of `amount` units, halves up (signs are put on afterwards). */
 function toTicks({ top, bottom }: Ratio, unit: number): number | Refusal {
   const count = Number((2n * top * BigInt(unit) + bottom) / (2n * bottom));
-  return Number.isSafeInteger(count) ? count : refuse('tooLong');
+  return count <= LONGEST_TICKS ? count : refuse('tooLong');
 }
 
 /** `12'-3 1/2"` of exact parts; used to offer what was probably meant. */
@@ -185,6 +191,7 @@ const READ: readonly (readonly [shape: RegExp, reader: Reader])[] = [
 /** Shapes that people write and that are refused with a better reason than "unknown form". */
 const REFUSED: readonly (readonly [shape: RegExp, refused: Refusal['refused']])[] = [
   [/ -|- /, 'minus'],
+  [/^N''/, 'twoMarks'],
   [/M/, 'metricAlone'],
   [/^D'.+/, 'decimalFeet'],
   [/^(?:N[- ]?)?F'/, 'fractionFeet'],
@@ -212,7 +219,7 @@ function spokenOf(numbers: readonly Token[]): Record<string, string> {
 export function readLengthText(given: string, signed: boolean): number | Refusal {
   const text = given.trim();
   if (text === '') return refuse('empty');
-  if (text.length > LONGEST) return refuse('tooLong');
+  if (text.length > LONGEST_TEXT) return refuse('tooLong');
   const below = /^[-−]\S/.test(text);
   if (below && !signed) return refuse('negative');
   const tokens = tokensOf(below ? text.slice(1) : text);

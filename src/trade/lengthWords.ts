@@ -49,6 +49,7 @@ export const LENGTH_REFUSALS = {
     message: 'a fraction before the foot mark may mean part of a foot or part of an inch',
     todo: 'write feet as a decimal, as 1.5 ft, or feet and inches, as 1\'-6"',
   },
+  twoMarks: { message: 'two foot marks stand in a row', todo: 'write " for inches, and \' once for feet' },
   bareRow: {
     message: 'numbers in a row without marks may mean several lengths',
     todo: 'write feet and inches with their marks, as {marked}, or one number without a space',
@@ -62,8 +63,8 @@ export const LENGTH_REFUSALS = {
     todo: 'write 2 350 mm or 2350 mm',
   },
   tooLong: {
-    message: 'this is too long to be kept exactly',
-    todo: 'check the number; no length on a job has so many figures',
+    message: 'no length on a job is so long',
+    todo: 'check the number and its unit',
   },
 } as const satisfies Record<string, { message: string; todo: string }>;
 

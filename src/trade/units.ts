@@ -7,3 +7,6 @@ export const TICKS_PER_MILLIMETRE = 320;
 /** The parts of an inch that a tape shows. */
 export const DENOMINATORS = [2, 4, 8, 16, 32, 64] as const;
 export type Denominator = (typeof DENOMINATORS)[number];
+
+/** The longest length that is read, some 34 000 miles: sums and products of lengths stay exact far beyond it. */
+export const LONGEST_TICKS = 2 ** 44;

@@ -1,0 +1,35 @@
+/** Fields that hold a length: a JSON number of inches, or a text in one of the forms of src/trade/lengthText.ts. */
+import { z } from 'zod';
+import { inches, type LengthOptions, lengthRefusal, type Ticks, tryLength } from '../trade/length.ts';
+
+interface Range extends LengthOptions {
+  readonly from: 'above 0' | 'from 0' | 'any';
+}
+
+function field({ from }: Range) {
+  return z.unknown().transform((given, ctx): Ticks => {
+    const refuse = (message: string, todo: string) => {
+      ctx.addIssue({ code: 'custom', message, params: { todo } });
+      return z.NEVER;
+    };
+    if (given === undefined)
+      return refuse('this field is missing', 'give a number of inches, or a length as text');
+    if (typeof given !== 'number' && typeof given !== 'string')
+      return refuse('a length is a number of inches or a text', 'write 147.5, or "12\'-3 1/2\\""');
+    const read = tryLength(given, { signed: from === 'any' });
+    if (typeof read !== 'number') {
+      const { message, todo } = lengthRefusal(read);
+      return refuse(message, todo);
+    }
+    if (from === 'above 0' && inches(read) <= 0)
+      return refuse('this length must be above 0', 'write a length above 0');
+    return read;
+  });
+}
+
+/** A length above 0: widths, pitches, pieces, stock. */
+export const lengthAbove0 = field({ from: 'above 0' });
+/** A length from 0. */
+export const lengthFrom0 = field({ from: 'from 0' });
+/** A length of either sign; only where a field says so. */
+export const lengthOfAnySign = field({ from: 'any' });
