@@ -1,4 +1,4 @@
-/** What follows from a straight leg: the shapes. The working is in joints.ts, pieces.ts and fill-a-straight.ts. */
+/** What follows from a straight leg: the shapes. The working is in resolve.ts, joints.ts, pieces.ts and spliceStraight.ts. */
 import type { Ticks } from '../trade/length.ts';
 import type { Tray } from './catalogue.ts';
 import type { EndJoint, Run, Support } from './types.ts';

@@ -1,0 +1,10 @@
+/** Keys of the sentences that this room says; every language must have them. */
+export const runSays = [
+  'run.wholes',
+  'run.plusPiece',
+  'run.plusGaps',
+  'run.isRun',
+  'run.piece',
+  'run.pieceIn',
+  'run.sleeve',
+] as const;
