@@ -1,6 +1,7 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { ContentFile } from '../schema/library.ts';
+import { GivenError } from '../trade/given.ts';
 
 /** The project's root, wherever the command is called from. */
 const root = new URL('../../', import.meta.url).pathname;
@@ -8,8 +9,19 @@ const root = new URL('../../', import.meta.url).pathname;
 /**
  * Every file below content/ with its text, by path; hidden files are left out.
  * @param folder  folder that holds `content/`; the project's own when left out
+ * @throws {GivenError} when there is no such folder
  */
 export function contentFiles(folder: string = root): readonly ContentFile[] {
+  if (!existsSync(join(folder, 'content'))) {
+    throw new GivenError([
+      {
+        field: 'in',
+        value: folder,
+        message: 'it holds no folder content',
+        todo: 'name the folder above content/',
+      },
+    ]);
+  }
   return readdirSync(join(folder, 'content'), { recursive: true, withFileTypes: true })
     .filter((e) => e.isFile() && !e.name.startsWith('.'))
     .map((e) => join(e.parentPath, e.name))

@@ -1,7 +1,9 @@
-import { plainFaults } from './plain.ts';
+import { catalogueOf } from './catalogue.ts';
+import { faultsOf } from './faults.ts';
 import { crossFaults } from './references.ts';
 import { type ContentFile, type Entry, type FileFault, placeOn, readEntry, type Shelf } from './shelf.ts';
 import { type Entries, type Library, shelves } from './shelves.ts';
+import { wordTables } from './words.ts';
 
 export type { ContentFile, FileFault } from './shelf.ts';
 export type { Entries, Library } from './shelves.ts';
@@ -32,7 +34,7 @@ export function readLibrary(files: readonly ContentFile[]): {
       if (!aside(file.path)) faults.push(misplaced(file.path));
       continue;
     }
-    const { entry, faults: found } = readEntry(shelves[key] as Shelf<never>, file, plainFaults);
+    const { entry, faults: found } = readEntry(shelves[key] as Shelf<never>, file, faultsOf);
     faults.push(...found);
     if (entry !== undefined) entries[key].push(entry);
   }
@@ -45,30 +47,23 @@ export function readLibrary(files: readonly ContentFile[]): {
 }
 
 function libraryOf(entries: Entries): Library {
-  const words = new Map<string, Map<string, string>>();
-  for (const { lang = '', data } of entries.words) {
-    const texts = words.get(lang) ?? new Map<string, string>();
-    words.set(lang, texts);
-    for (const [group, keys] of Object.entries(data)) {
-      for (const [key, text] of Object.entries(keys)) texts.set(`${group}.${key}`, text);
-    }
-  }
-  const { words: _, ...others } = entries;
-  const maps = Object.entries(others).map(([key, list]) => [
-    key,
-    new Map(
-      (list as readonly Entry<unknown>[]).map((e) => [
-        e.lang === undefined ? e.id : `${e.lang}/${e.id}`,
-        e.data,
-      ]),
+  const { catalogues, runs, words, ...others } = entries;
+  const maps = Object.entries(others).map(([key, list]) => [key, byId(list as readonly Entry<unknown>[])]);
+  return {
+    ...(Object.fromEntries(maps) as Omit<Library, 'catalogue' | 'runs' | 'words' | 'bodies'>),
+    catalogue: catalogueOf(catalogues.map((c) => c.data)).catalogue,
+    runs: new Map(runs.map((r) => [r.id, r.data.run])),
+    words: wordTables(words),
+    bodies: new Map(
+      Object.values(others)
+        .flat()
+        .flatMap(({ file, body }) => (body === '' ? [] : [[file, body] as const])),
     ),
-  ]);
-  const bodies = new Map(
-    Object.values(others)
-      .flat()
-      .flatMap((e) => (e.body === '' ? [] : [[e.file, e.body] as const])),
-  );
-  return { ...(Object.fromEntries(maps) as Omit<Library, 'words' | 'bodies'>), words, bodies };
+  };
+}
+
+function byId<T>(entries: readonly Entry<T>[]): ReadonlyMap<string, T> {
+  return new Map(entries.map((e) => [e.lang === undefined ? e.id : `${e.lang}/${e.id}`, e.data]));
 }
 
 /** Files that are for the one who edits, not for the program; the signed register of the demo is read by the register. */

@@ -35,7 +35,7 @@ export type ProcedureStep = z.infer<typeof step>;
 
 /** A figure is a run (content/procedures/runs) plus a view of it, never a picture. */
 const figure = z.strictObject({
-  view: z.enum(['strip', 'splice', 'tape', 'piece', 'section']),
+  view: z.enum(['strip', 'splice', 'piece']),
   run: name,
   /** What of the run: a joint or piece by its id where the view shows one. */
   of: z.string().min(1).optional(),

@@ -1,16 +1,27 @@
 /** Faults between a procedure and what it names: its task, runs, sources. */
+import { resolveRun } from '../run/resolve.ts';
+import { GivenError } from '../trade/given.ts';
+import { catalogueOf } from './catalogue.ts';
+import { shownBy } from './figure.ts';
 import { missing, missingOne } from './missing.ts';
-import type { Procedure } from './procedure.ts';
+import type { Form, Procedure } from './procedure.ts';
 import type { Entry, FileFault } from './shelf.ts';
 import type { Entries } from './shelves.ts';
 import type { Task } from './task.ts';
+import { textsIn } from './texts.ts';
+import { placesOf } from './words.ts';
 
 export function procedureFaults(entries: Entries): readonly FileFault[] {
   const ids = new Set(entries.tasks.map((t) => t.id));
   return entries.procedures.flatMap((entry) => {
     const task = entries.tasks.find((t) => t.id === entry.id)?.data;
     if (task === undefined) return missingOne(entry.file, 'id', entry.id, ids, 'task');
-    return [...revisionFaults(entry, task), ...criticalFaults(entry, task), ...formFaults(entry)];
+    return [
+      ...revisionFaults(entry, task),
+      ...criticalFaults(entry, task),
+      ...formFaults(entry),
+      ...entry.data.forms.flatMap((form, i) => figureFaults(entry.file, `forms[${i}]`, form, entries)),
+    ];
   });
 }
 
@@ -88,4 +99,63 @@ function formFaults({ file, data }: Entry<Procedure>): FileFault[] {
         : [],
     ),
   ]);
+}
+
+/** The figure can be drawn, what is laid out is in the catalogue, and every place in the text is a measure of the figure. */
+function figureFaults(
+  file: string,
+  at: string,
+  form: Form,
+  { runs, catalogues }: Entries,
+): readonly FileFault[] {
+  const { catalogue } = catalogueOf(catalogues.map((c) => c.data));
+  const items = new Set(catalogue.keys());
+  const hardware = form.hardware.flatMap(({ item }, i) =>
+    missingOne(file, `${at}.hardware[${i}].item`, item, items, 'item of the catalogue'),
+  );
+  const run = runs.find((r) => r.id === form.figure.run)?.data.run;
+  if (run === undefined) {
+    const ids = new Set(runs.map((r) => r.id));
+    return [...hardware, ...missingOne(file, `${at}.figure.run`, form.figure.run, ids, 'run')];
+  }
+  try {
+    return [...hardware, ...placeFaults(file, at, form, shownBy(form.figure, run, catalogue).facts)];
+  } catch (cause) {
+    if (!(cause instanceof GivenError)) throw cause;
+    const own = cause.faults.filter((f) => f.field === 'of');
+    return [...hardware, ...own.map((f) => ({ file, ...f, field: `${at}.figure.of` }))];
+  }
+}
+
+function placeFaults(
+  file: string,
+  at: string,
+  form: Form,
+  facts: Readonly<Record<string, string>>,
+): readonly FileFault[] {
+  return textsIn(form, at).flatMap(([field, text]) =>
+    placesOf(text)
+      .filter((name) => !Object.hasOwn(facts, name))
+      .map((name) => ({
+        file,
+        field,
+        value: `{${name}}`,
+        message: 'the figure has no such measure',
+        todo: `its measures are {${Object.keys(facts).join('} {')}}`,
+      })),
+  );
+}
+
+/** A run that cannot be worked out. */
+export function runFaults({ runs, catalogues }: Entries): readonly FileFault[] {
+  const { catalogue } = catalogueOf(catalogues.map((c) => c.data));
+  return runs.flatMap(({ file, data }) => {
+    try {
+      resolveRun(data.run, catalogue);
+      return [];
+    } catch (cause) {
+      if (!(cause instanceof GivenError)) throw cause;
+      return cause.faults.map((f) => ({ file, ...f, field: f.field === '' ? 'run' : `run.${f.field}` }));
+    }
+  });
 }

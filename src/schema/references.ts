@@ -1,4 +1,5 @@
-import { procedureFaults } from './procedureChecks.ts';
+import { catalogueFaults } from './catalogueChecks.ts';
+import { procedureFaults, runFaults } from './procedureChecks.ts';
 import type { Entry, FileFault } from './shelf.ts';
 import { type Entries, prose } from './shelves.ts';
 import { taskFaults } from './taskChecks.ts';
@@ -17,7 +18,14 @@ const proseFaults: Check = (entries) =>
     ),
   );
 
-const checks: readonly Check[] = [taskFaults, procedureFaults, wordFaults, proseFaults];
+const checks: readonly Check[] = [
+  taskFaults,
+  catalogueFaults,
+  runFaults,
+  procedureFaults,
+  wordFaults,
+  proseFaults,
+];
 
 /** Faults that no single field shows: what one file names must be in another, and texts keep to our words. */
 export function crossFaults(entries: Entries): readonly FileFault[] {

@@ -1,6 +1,10 @@
-import type { z } from 'zod';
+import { z } from 'zod';
+import type { Catalogue } from '../run/catalogue.ts';
+import type { Run } from '../run/types.ts';
+import { catalogueShape } from './catalogue.ts';
 import { pageShape } from './page.ts';
 import { procedureShape } from './procedure.ts';
+import { runShape } from './run.ts';
 import type { Entry, Shelf } from './shelf.ts';
 import { taskShape, ticketShape } from './task.ts';
 import { type Words, wordsShape } from './words.ts';
@@ -14,10 +18,14 @@ function shelf<T>(
   return { folder, ending, shape, byLanguage, named };
 }
 
+const name = z.string().regex(/^[a-z0-9][a-z0-9-]*$/, { error: 'small letters, digits and hyphens' });
+
 /** Every collection of content: a new one is a line here and a field of the library. */
 export const shelves = {
   tasks: shelf('tasks', '.yaml', taskShape),
   tickets: shelf('tickets', '.yaml', ticketShape),
+  catalogues: shelf('catalogue', '.yaml', catalogueShape),
+  runs: shelf('procedures/runs', '.yaml', z.strictObject({ id: name, run: runShape })),
   procedures: shelf('procedures', '.mdx', procedureShape, { byLanguage: true }),
   pages: shelf('pages', '.mdx', pageShape, { byLanguage: true }),
   words: shelf('words', '.json', wordsShape, { byLanguage: true, named: false }),
@@ -31,8 +39,16 @@ type Data<K extends keyof Shelves> = Shelves[K] extends Shelf<infer T> ? T : nev
 /** All entries of each shelf as read, with their files. */
 export type Entries = { readonly [K in keyof Shelves]: readonly Entry<Data<K>>[] };
 
-/** The content of a works. Entries by id; where a shelf has languages, by `lang/id`. Words by language, then `group.key`. */
-export type Library = { readonly [K in Exclude<keyof Shelves, 'words'>]: ReadonlyMap<string, Data<K>> } & {
+/**
+ * The content of a works. Entries by id; where a shelf has languages, by `lang/id` (`en/T07`).
+ * Catalogue files are one catalogue, by item; words are one table a language, by `group.key`.
+ */
+export type Library = {
+  readonly [K in Exclude<keyof Shelves, 'words' | 'catalogues' | 'runs'>]: ReadonlyMap<string, Data<K>>;
+} & {
+  readonly catalogue: Catalogue;
+  /** Runs of figures. */
+  readonly runs: ReadonlyMap<string, Run>;
   readonly words: ReadonlyMap<string, Words>;
   /** Text of MDX files after their front matter, by file. */
   readonly bodies: ReadonlyMap<string, string>;

@@ -1,0 +1,35 @@
+/** `trayhand content …`: the check of everything that people write. */
+import { readLibrary } from '../schema/library.ts';
+import { contentFiles } from './contentFiles.ts';
+import { plain } from './envelope.ts';
+import type { Group } from './verb.ts';
+
+export const group: Group = {
+  name: 'content',
+  line: 'what trainers write: tasks, procedures, words, practice',
+  verbs: [
+    {
+      name: 'check',
+      line: 'reads every content file and says everything that is wrong with them',
+      options: {
+        in: { value: 'DIR', line: 'folder that holds content/; left out: this project' },
+      },
+      manual: () => [
+        'Comes back: files (how many were read), faults [{file, field, value, message, todo}], sorted by file.',
+        'Exit 0: no fault. Exit 1: faults (the answer is still ok:true).',
+      ],
+      run: (call) => {
+        const files = contentFiles(call.text('in'));
+        const { faults } = readLibrary(files);
+        const told = faults.map(({ file, field, value = null, message, todo }) => ({
+          file,
+          field,
+          value,
+          message,
+          todo,
+        }));
+        return { json: plain({ files: files.length, faults: told }), exit: faults.length === 0 ? 0 : 1 };
+      },
+    },
+  ],
+};

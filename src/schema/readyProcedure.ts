@@ -1,0 +1,44 @@
+/** A procedure ready for a page: every place in its texts filled from the figure of its form. */
+import { type Shown, shownBy } from './figure.ts';
+import type { Form, Procedure } from './procedure.ts';
+import type { Library } from './shelves.ts';
+import { fill } from './words.ts';
+
+export interface ReadyForm extends Form {
+  readonly shown: Shown;
+}
+export interface ReadyProcedure extends Omit<Procedure, 'forms'> {
+  readonly forms: readonly ReadyForm[];
+}
+
+/**
+ * @param id  task, as `T07`
+ * @throws {Error} when the library has no such procedure; everything else has been found by readLibrary
+ */
+export function readyProcedure(
+  library: Pick<Library, 'procedures' | 'runs' | 'catalogue'>,
+  lang: string,
+  id: string,
+): ReadyProcedure {
+  const procedure = library.procedures.get(`${lang}/${id}`);
+  if (procedure === undefined) throw new Error(`no procedure ${id} in ${lang}`);
+  return {
+    ...procedure,
+    forms: procedure.forms.map((form) => {
+      const run = library.runs.get(form.figure.run);
+      if (run === undefined) throw new Error(`${id}: no run ${form.figure.run}`);
+      const shown = shownBy(form.figure, run, library.catalogue);
+      return { ...filled(form, shown.facts), shown };
+    }),
+  };
+}
+
+/** The same value with every text in it filled. */
+function filled<T>(value: T, facts: Readonly<Record<string, string>>): T {
+  if (typeof value === 'string') return fill(value, facts) as T;
+  if (Array.isArray(value)) return value.map((v) => filled(v, facts)) as T;
+  if (value !== null && typeof value === 'object') {
+    return Object.fromEntries(Object.entries(value).map(([k, v]) => [k, filled(v, facts)])) as T;
+  }
+  return value;
+}
