@@ -1,0 +1,67 @@
+/**
+ * The length to cut a piece of channel to, from what was measured on the run: the clear length up to the edges of its
+ * splices, and what goes into each splice.
+ */
+import type { Answered, Source, Step } from './answer.ts';
+import { INCH, INSERTION, STOCK } from './habits.ts';
+import { formatLength, inches, millimetres, type Ticks, ticks } from './length.ts';
+
+export interface CutGiven {
+  /** Measured from the beginning of the run to the splice's edge, or between the edges of two splices; from 0. */
+  readonly toSpliceEdge: Ticks;
+  /** Ends that go into a splice: none, one (from the beginning), two (from edge to edge). */
+  readonly insertedEnds: 0 | 1 | 2;
+  /** How far one end goes in, from 0; the trade's 5 in when left out. */
+  readonly insertion?: Ticks | undefined;
+  /** One length as it comes, above 0; 20 ft when left out. */
+  readonly stock?: Ticks | undefined;
+}
+
+export interface CutResult {
+  readonly cutIn: number;
+  readonly cutMm: number;
+  readonly text: string;
+  /** Whether one stock length is long enough; a piece of exactly the stock's length is. */
+  readonly fitsStock: boolean;
+}
+
+/** The cut itself, in ticks. */
+export function cutLength({ toSpliceEdge, insertedEnds, insertion = INSERTION.length }: CutGiven): Ticks {
+  return ticks(toSpliceEdge + insertedEnds * insertion);
+}
+
+export function cut(given: CutGiven): Answered<CutResult> {
+  const { toSpliceEdge, insertedEnds, insertion = INSERTION.length, stock = STOCK.length } = given;
+  const length = cutLength(given);
+  const text = formatLength(length);
+  const fitsStock = length <= stock;
+  const measured = formatLength(toSpliceEdge);
+  const goesIn = formatLength(insertion);
+  const all = formatLength(ticks(insertedEnds * insertion));
+  const steps: Step[] = [
+    { say: `cut.measured${insertedEnds}`, values: { measured }, value: inches(toSpliceEdge), unit: 'in' },
+    ...(insertedEnds === 0
+      ? []
+      : [
+          { say: 'cut.insertion', values: { ends: insertedEnds, insertion: goesIn, all } },
+          { say: 'cut.sum', values: { measured, all, text }, value: inches(length), unit: 'in' },
+          { say: 'cut.back', values: { text, all, measured } },
+        ]),
+    { say: 'cut.metric', values: { text }, value: millimetres(length), unit: 'mm' },
+    { say: fitsStock ? 'cut.fits' : 'cut.tooLong', values: { text, stock: formatLength(stock) } },
+  ];
+  return {
+    result: { cutIn: inches(length), cutMm: millimetres(length), text, fitsStock },
+    steps,
+    sources: sources(given),
+  };
+}
+
+/** The insertion's source stands for its rule; the stock's only where the trade's own length was used. */
+function sources({ insertedEnds, stock }: CutGiven): readonly Source[] {
+  return [
+    ...(insertedEnds > 0 ? [INSERTION.source] : []),
+    ...(stock === undefined ? [STOCK.source] : []),
+    INCH,
+  ];
+}

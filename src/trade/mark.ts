@@ -1,0 +1,128 @@
+/**
+ * Whether a cutting mark is clear of the holes of a tray, and the nearest places to either side that are. Half of an
+ * odd hole width is half a tick, so everything is counted in half ticks and stays a whole number.
+ */
+import type { Answered, Step } from './answer.ts';
+import { HOLE_CLEARANCE } from './habits.ts';
+import { formatLength, inches, nearest, type Ticks, ticks } from './length.ts';
+import { TICKS_PER_INCH } from './units.ts';
+
+export interface MarkGiven {
+  /** The mark, from the end that the holes are measured from; from 0. */
+  readonly at: Ticks;
+  /** Centre of the first hole, from the same end; from 0. */
+  readonly firstHole: Ticks;
+  /** Centre to centre, above 0. */
+  readonly pitch: Ticks;
+  /** Above 0. */
+  readonly holeWidth: Ticks;
+  /** Clear metal between mark and hole edge, from 0; one hole width when left out. */
+  readonly clearance?: Ticks | undefined;
+}
+
+export interface MarkResult {
+  readonly clear: boolean;
+  /** Nearest clear place towards the end, `at` itself when it is clear, null when there is none. */
+  readonly shorterIn: number | null;
+  /** Nearest clear place away from the end, `at` itself when it is clear, null when there is none. */
+  readonly longerIn: number | null;
+}
+
+/** A stretch where no mark may stand, in half ticks; its edges are clear. `to` is null when it never ends. */
+interface Blocked {
+  readonly from: number;
+  readonly to: number | null;
+  /** Number of the hole, from 1; null when holes stand so close that their stretches run into one. */
+  readonly hole: number | null;
+}
+
+export function mark(given: MarkGiven): Answered<MarkResult> {
+  const blocked = blockedAround(given);
+  if (blocked === null) {
+    const at = inches(given.at);
+    return {
+      result: { clear: true, shorterIn: at, longerIn: at },
+      steps: [
+        ...kept(given),
+        { say: 'mark.clear', values: { at: formatLength(given.at) }, value: at, unit: 'in' },
+      ],
+      sources: [HOLE_CLEARANCE.source],
+    };
+  }
+  const shorter = blocked.from >= 0 ? blocked.from : null;
+  const result = { clear: false, shorterIn: inchesOf(shorter), longerIn: inchesOf(blocked.to) };
+  return {
+    result,
+    steps: [
+      ...kept(given),
+      hit(given, blocked),
+      place('shorter', shorter, given.at),
+      place('longer', blocked.to, given.at),
+      ...(shorter === null && blocked.to === null ? [{ say: 'mark.none' }] : [{ say: 'mark.move' }]),
+    ],
+    sources: [HOLE_CLEARANCE.source],
+  };
+}
+
+/** The blocked stretch that the mark stands in, or null. */
+function blockedAround({
+  at,
+  firstHole,
+  pitch,
+  holeWidth,
+  clearance = holeWidth,
+}: MarkGiven): Blocked | null {
+  const reach = holeWidth + 2 * clearance;
+  const [mark, first, step] = [2 * at, 2 * firstHole, 2 * pitch];
+  if (mark <= first - reach) return null;
+  if (reach > pitch) return { from: first - reach, to: null, hole: null };
+  const past = mark - first;
+  const before = Math.max(0, Math.floor(past / step));
+  for (const k of [before, before + 1]) {
+    const centre = first + k * step;
+    if (Math.abs(mark - centre) < reach) return { from: centre - reach, to: centre + reach, hole: k + 1 };
+  }
+  return null;
+}
+
+function kept({ holeWidth, clearance = holeWidth }: MarkGiven): Step[] {
+  const reach = holeWidth + 2 * clearance;
+  return [
+    {
+      say: 'mark.reach',
+      values: { width: formatLength(holeWidth), clearance: formatLength(clearance) },
+      value: reach / 2 / TICKS_PER_INCH,
+      unit: 'in',
+    },
+  ];
+}
+
+function hit({ at, firstHole, pitch }: MarkGiven, { from, to, hole }: Blocked): Step {
+  const mark = formatLength(at);
+  if (hole === null || to === null)
+    return { say: 'mark.endless', values: { at: mark, from: textOf(Math.max(0, from)) } };
+  const centre = formatLength(ticks(firstHole + (hole - 1) * pitch));
+  return {
+    say: 'mark.blocked',
+    values: { at: mark, hole, centre, from: textOf(Math.max(0, from)), to: textOf(to) },
+  };
+}
+
+function place(side: 'shorter' | 'longer', half: number | null, at: Ticks): Step {
+  if (half === null) return { say: side === 'shorter' ? 'mark.noShorter' : 'mark.noLonger' };
+  const move = textOf(Math.abs(half - 2 * at));
+  return {
+    say: side === 'shorter' ? 'mark.shorter' : 'mark.longer',
+    values: { place: textOf(half), move },
+    value: half / 2 / TICKS_PER_INCH,
+    unit: 'in',
+  };
+}
+
+function inchesOf(half: number | null): number | null {
+  return half === null ? null : half / 2 / TICKS_PER_INCH;
+}
+
+function textOf(half: number): string {
+  return formatLength(ticks(nearest(half / 2)));
+}
