@@ -20,6 +20,7 @@ export function procedureFaults(entries: Entries): readonly FileFault[] {
       ...revisionFaults(entry, task),
       ...criticalFaults(entry, task),
       ...formFaults(entry),
+      ...sourceFaults(entry, new Set(entries.sources.map((s) => s.id))),
       ...entry.data.forms.flatMap((form, i) => figureFaults(entry.file, `forms[${i}]`, form, entries)),
     ];
   });
@@ -99,6 +100,15 @@ function formFaults({ file, data }: Entry<Procedure>): FileFault[] {
         : [],
     ),
   ]);
+}
+
+/** Every limit of acceptance has its source. */
+function sourceFaults({ file, data }: Entry<Procedure>, sources: ReadonlySet<string>): FileFault[] {
+  return data.forms.flatMap((form, i) =>
+    form.limits.flatMap(({ source }, j) =>
+      missingOne(file, `forms[${i}].limits[${j}].source`, source, sources, 'source'),
+    ),
+  );
 }
 
 /** The figure can be drawn, what is laid out is in the catalogue, and every place in the text is a measure of the figure. */

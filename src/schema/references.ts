@@ -1,8 +1,9 @@
 import { catalogueFaults } from './catalogueChecks.ts';
 import { procedureFaults, runFaults } from './procedureChecks.ts';
+import { ruleFaults } from './ruleChecks.ts';
 import type { Entry, FileFault } from './shelf.ts';
 import { type Entries, prose } from './shelves.ts';
-import { taskFaults } from './taskChecks.ts';
+import { taskFaults, ticketFaults } from './taskChecks.ts';
 import { textFaults, textsIn } from './texts.ts';
 import { wordFaults } from './wordChecks.ts';
 
@@ -20,6 +21,8 @@ const proseFaults: Check = (entries) =>
 
 const checks: readonly Check[] = [
   taskFaults,
+  ticketFaults,
+  ruleFaults,
   catalogueFaults,
   runFaults,
   procedureFaults,

@@ -4,8 +4,10 @@ import type { Run } from '../run/types.ts';
 import { catalogueShape } from './catalogue.ts';
 import { pageShape } from './page.ts';
 import { procedureShape } from './procedure.ts';
+import { ruleShape } from './rules.ts';
 import { runShape } from './run.ts';
 import type { Entry, Shelf } from './shelf.ts';
+import { sourceShape } from './source.ts';
 import { taskShape, ticketShape } from './task.ts';
 import { type Words, wordsShape } from './words.ts';
 
@@ -24,6 +26,8 @@ const name = z.string().regex(/^[a-z0-9][a-z0-9-]*$/, { error: 'small letters, d
 export const shelves = {
   tasks: shelf('tasks', '.yaml', taskShape),
   tickets: shelf('tickets', '.yaml', ticketShape),
+  sources: shelf('sources', '.yaml', sourceShape),
+  rules: shelf('rules', '.yaml', ruleShape),
   catalogues: shelf('catalogue', '.yaml', catalogueShape),
   runs: shelf('procedures/runs', '.yaml', z.strictObject({ id: name, run: runShape })),
   procedures: shelf('procedures', '.mdx', procedureShape, { byLanguage: true }),

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { sourceId } from './source.ts';
 
 const taskId = z
   .string()
@@ -80,6 +81,8 @@ export const ticketShape = z.strictObject({
   id: ticketId,
   /** What a look at the work should find; texts in content/words. */
   critical: z.array(name).min(1),
+  /** Sources of critical points that state a figure or a rule of law; the others are common practice. */
+  sources: z.record(name, sourceId).default({}),
   /** Months it is commonly given for, or `null` where each site sets them; they run from the ticket, never from our clock. */
   months: months.nullable(),
 });

@@ -1,5 +1,5 @@
 /** Faults between tasks: names that stand for nothing, headings that are no headings, an order that bites its tail. */
-import { missing } from './missing.ts';
+import { missing, missingOne } from './missing.ts';
 import type { Entry, FileFault } from './shelf.ts';
 import type { Entries } from './shelves.ts';
 import type { Task } from './task.ts';
@@ -78,4 +78,15 @@ function ringFaults({ file, data }: Entry<Task>, tasks: readonly Entry<Task>[]):
         ]
       : [];
   });
+}
+
+/** A ticket's sources stand for critical points that it has, and are there. */
+export function ticketFaults({ tickets, sources }: Entries): readonly FileFault[] {
+  const known = new Set(sources.map((s) => s.id));
+  return tickets.flatMap(({ file, data }) =>
+    Object.entries(data.sources).flatMap(([point, source]) => [
+      ...missingOne(file, `sources.${point}`, point, new Set(data.critical), 'critical point'),
+      ...missingOne(file, `sources.${point}`, source, known, 'source'),
+    ]),
+  );
 }
