@@ -3,7 +3,7 @@
  * splices, and what goes into each splice.
  */
 import type { Answered, Source, Step } from './answer.ts';
-import { INCH, INSERTION, STOCK } from './habits.ts';
+import { INCH, INSERTED, INSERTION, STOCK } from './habits.ts';
 import { formatLength, inches, millimetres, type Ticks, ticks } from './length.ts';
 
 export interface CutGiven {
@@ -57,10 +57,11 @@ export function cut(given: CutGiven): Answered<CutResult> {
   };
 }
 
-/** The insertion's source stands for its rule; the stock's only where the trade's own length was used. */
-function sources({ insertedEnds, stock }: CutGiven): readonly Source[] {
+/** A figure's source is named only where the figure was used: not when the caller gave his own. */
+function sources({ insertedEnds, insertion, stock }: CutGiven): readonly Source[] {
   return [
-    ...(insertedEnds > 0 ? [INSERTION.source] : []),
+    ...(insertedEnds > 0 ? [INSERTED] : []),
+    ...(insertedEnds > 0 && insertion === undefined ? [INSERTION.source] : []),
     ...(stock === undefined ? [STOCK.source] : []),
     INCH,
   ];

@@ -81,7 +81,7 @@ export function fill(given: FillGiven, tables: FillTables): Answered<FillResult>
       ? {}
       : { sumOfDiametersIn: widths.sumIn, allowedIn: known ? widths.allowedIn : null }),
     refer: !known || both,
-    ...(known && !both ? {} : { why: known ? [{ say: 'fill.bothRefer' }] : why }),
+    ...(known && !both ? {} : { why: known ? [{ say: 'fill.bothRefer' }] : [...why, { say: 'fill.ask' }] }),
   };
   const spared: Step[] =
     spare > 0 && known
@@ -127,7 +127,7 @@ function byDiameter(
   const width = figure(tray.widthIn);
   const why: Say[] = [
     ...(tray.bottom === rule.bottom ? [] : [{ say: 'fill.singlesSolid' }]),
-    ...(rule.widthsIn.some((w) => Math.abs(w - tray.widthIn) <= HAIR)
+    ...(tray.bottom !== rule.bottom || rule.widthsIn.some((w) => Math.abs(w - tray.widthIn) <= HAIR)
       ? []
       : [{ say: 'fill.singlesWidth', values: { width, table: rule.table } }]),
     ...(qualifiedOnly ? [] : [{ say: 'fill.notQualified' }]),

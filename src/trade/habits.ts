@@ -23,11 +23,13 @@ function practice(where: string): Source {
   };
 }
 
-/** Added to the clear length at every end that goes into a splice, until the site adopts its own. */
+/** That an inserted end adds its insertion to the clear length. */
+export const INSERTED: Source = practice('every end that goes into a splice adds its insertion');
+/** Added at every inserted end when no insertion is given, until the site adopts its own. */
 export const INSERTION = { length: fromInches(5), source: practice('5 in of channel go into a splice') };
-
-/** One length of channel as it comes. */
+/** One length of channel as it comes, when no stock is given. */
 export const STOCK = { length: fromInches(240), source: practice('one length of channel is 20 ft') };
-
-/** The clear width kept between a cut and the edge of a hole, when nobody asked for another. */
-export const HOLE_CLEARANCE = { source: practice('a cut stays one hole width clear of a hole') };
+/** That a cut keeps clear of the holes. */
+export const HOLES: Source = practice('a cut keeps clear of the holes');
+/** The clear metal between a cut and the edge of a hole, when none is given: the width of the hole. */
+export const HOLE_CLEARANCE: Source = practice('a cut stays one hole width clear of a hole');

@@ -2,8 +2,8 @@
  * Whether a cutting mark is clear of the holes of a tray, and the nearest places to either side that are. Half of an
  * odd hole width is half a tick, so everything is counted in half ticks and stays a whole number.
  */
-import type { Answered, Step } from './answer.ts';
-import { HOLE_CLEARANCE } from './habits.ts';
+import type { Answered, Source, Step } from './answer.ts';
+import { HOLE_CLEARANCE, HOLES } from './habits.ts';
 import { formatLength, inches, nearest, type Ticks, ticks } from './length.ts';
 import { TICKS_PER_INCH } from './units.ts';
 
@@ -44,23 +44,27 @@ export function mark(given: MarkGiven): Answered<MarkResult> {
       result: { clear: true, shorterIn: at, longerIn: at },
       steps: [
         ...kept(given),
-        { say: 'mark.clear', values: { at: formatLength(given.at) }, value: at, unit: 'in' },
+        { say: 'mark.clear', values: { at: formatLength(given.at, 64) }, value: at, unit: 'in' },
       ],
-      sources: [HOLE_CLEARANCE.source],
+      sources: sources(given),
     };
   }
   const shorter = blocked.from >= 0 ? blocked.from : null;
-  const result = { clear: false, shorterIn: inchesOf(shorter), longerIn: inchesOf(blocked.to) };
+  const result = {
+    clear: false,
+    shorterIn: shorter === null ? null : inchesOf(shorter),
+    longerIn: blocked.to === null ? null : inchesOf(blocked.to),
+  };
   return {
     result,
     steps: [
       ...kept(given),
       hit(given, blocked),
-      place('shorter', shorter, given.at),
-      place('longer', blocked.to, given.at),
+      ...place('shorter', shorter, given),
+      ...place('longer', blocked.to, given),
       ...(shorter === null && blocked.to === null ? [{ say: 'mark.none' }] : [{ say: 'mark.move' }]),
     ],
-    sources: [HOLE_CLEARANCE.source],
+    sources: sources(given),
   };
 }
 
@@ -90,39 +94,58 @@ function kept({ holeWidth, clearance = holeWidth }: MarkGiven): Step[] {
   return [
     {
       say: 'mark.reach',
-      values: { width: formatLength(holeWidth), clearance: formatLength(clearance) },
-      value: reach / 2 / TICKS_PER_INCH,
+      values: { width: formatLength(holeWidth, 64), clearance: formatLength(clearance, 64) },
+      value: inchesOf(reach),
       unit: 'in',
     },
   ];
 }
 
 function hit({ at, firstHole, pitch }: MarkGiven, { from, to, hole }: Blocked): Step {
-  const mark = formatLength(at);
+  const mark = formatLength(at, 64);
   if (hole === null || to === null)
     return { say: 'mark.endless', values: { at: mark, from: textOf(Math.max(0, from)) } };
-  const centre = formatLength(ticks(firstHole + (hole - 1) * pitch));
+  const centre = formatLength(ticks(firstHole + (hole - 1) * pitch), 64);
   return {
     say: 'mark.blocked',
     values: { at: mark, hole, centre, from: textOf(Math.max(0, from)), to: textOf(to) },
   };
 }
 
-function place(side: 'shorter' | 'longer', half: number | null, at: Ticks): Step {
-  if (half === null) return { say: side === 'shorter' ? 'mark.noShorter' : 'mark.noLonger' };
-  const move = textOf(Math.abs(half - 2 * at));
-  return {
+function place(side: 'shorter' | 'longer', half: number | null, given: MarkGiven): Step[] {
+  if (half === null) return [{ say: side === 'shorter' ? 'mark.noShorter' : 'mark.noLonger' }];
+  const values = { place: textOf(half), move: textOf(Math.abs(half - 2 * given.at)) };
+  const found = {
     say: side === 'shorter' ? 'mark.shorter' : 'mark.longer',
-    values: { place: textOf(half), move },
-    value: half / 2 / TICKS_PER_INCH,
+    values,
+    value: inchesOf(half),
     unit: 'in',
   };
+  const tape = onTape(side, half, given);
+  return tape === null ? [found] : [found, { say: 'mark.tape', values: { tape: formatLength(tape) } }];
 }
 
-function inchesOf(half: number | null): number | null {
-  return half === null ? null : half / 2 / TICKS_PER_INCH;
+/**
+ * The place in whole sixteenths, for a tape that shows no finer: away from the hole, since the nearest sixteenth may
+ * be inside. Null when the place itself is one, or when that sixteenth is too near the next hole.
+ */
+function onTape(side: 'shorter' | 'longer', half: number, given: MarkGiven): Ticks | null {
+  const grain = (2 * TICKS_PER_INCH) / 16;
+  if (half % grain === 0) return null;
+  const whole = side === 'shorter' ? Math.floor(half / grain) : Math.ceil(half / grain);
+  const at = ticks((whole * grain) / 2);
+  return blockedAround({ ...given, at }) === null ? at : null;
 }
 
+function sources({ clearance }: MarkGiven): readonly Source[] {
+  return clearance === undefined ? [HOLES, HOLE_CLEARANCE] : [HOLES];
+}
+
+function inchesOf(half: number): number {
+  return half / 2 / TICKS_PER_INCH;
+}
+
+/** To 1/64 in, since a place rounded to 1/16 may be inside what is blocked. */
 function textOf(half: number): string {
-  return formatLength(ticks(nearest(half / 2)));
+  return formatLength(ticks(nearest(half / 2)), 64);
 }

@@ -19,6 +19,7 @@ export const tradeSays = [
   'mark.endless',
   'mark.shorter',
   'mark.longer',
+  'mark.tape',
   'mark.noShorter',
   'mark.noLonger',
   'mark.move',
@@ -45,6 +46,7 @@ export const tradeSays = [
   'fill.shares',
   'fill.sharesHold',
   'fill.sharesOver',
+  'fill.ask',
   'fill.bothRefer',
   'fill.refer',
 ] as const;
