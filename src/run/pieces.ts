@@ -28,6 +28,17 @@ function jointStop(joint: ResolvedJoint, side: 0 | 1): Stop {
 }
 
 /**
+ * Length to cut between two working points: `cut = D − T1 − T2 + i1 + i2 − s1 − s2`. Measured from edge to edge of
+ * what the piece goes into, the take-outs are 0.
+ */
+export function cutBetween(between: Ticks, [a, b]: readonly [CutEnd, CutEnd]): Ticks {
+  return ticks(between - a.takeOut - b.takeOut + a.insertion + b.insertion - a.share - b.share);
+}
+
+/** What one end of a piece takes from the distance, and what it adds. */
+export type CutEnd = Pick<PieceEnd, 'takeOut' | 'insertion' | 'share'>;
+
+/**
  * Pieces in order along a leg. Lengths may come out at 0 or below when joints stand too close; who gave the joints
  * says so (resolve.ts).
  *
@@ -45,8 +56,7 @@ export function piecesOf(
   return begins.map((first, i) => {
     const second = finishes[i] as Stop;
     const [a, b] = [first.end, second.end];
-    const between = second.at - first.at;
-    const cut = ticks(between - a.takeOut - b.takeOut + a.insertion + b.insertion - a.share - b.share);
+    const cut = cutBetween(ticks(second.at - first.at), [a, b]);
     return {
       id: `${leg}-${i + 1}`,
       number: i + 1,
