@@ -196,7 +196,7 @@ const REFUSED: readonly (readonly [shape: RegExp, refused: Refusal['refused']])[
   [/^D'.+/, 'decimalFeet'],
   [/^(?:N[- ]?)?F'/, 'fractionFeet'],
   [/^N'[- ]?D/, 'decimalInches'],
-  [/^[ND]-[ND]/, 'decimalInches'],
+  [/^(?:D-[ND]|N-D)/, 'decimalInches'],
   [/^N'[- ]?F"?$/, 'bareFraction'],
   [/^N N/, 'bareRow'],
 ];
