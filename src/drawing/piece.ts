@@ -1,0 +1,201 @@
+/**
+ * One piece between what stands at its two ends, for measuring: the tape goes from edge to edge. The length to cut
+ * is not on it. Ends are to scale; a long piece is broken in its middle.
+ */
+import { shortLength } from '../run/shortLength.ts';
+import type { Face, Piece, PieceEnd, ResolvedJoint, StraightLeg } from '../run/straight.ts';
+import { formatLength, type Ticks } from '../trade/length.ts';
+import { drawBalloons, type Target } from './balloon.ts';
+import { across } from './dimension.ts';
+import { frameOf, MARGIN } from './frame.ts';
+import { drawNotes } from './notes.ts';
+import { drawPieceEnd } from './pieceEnd.ts';
+import { Plan, SIZES } from './plan.ts';
+import { spoken, together } from './spoken.ts';
+import { render, type Sheet } from './svg.ts';
+import type { Balloon, Drawing, Form, How } from './types.ts';
+
+export interface PieceGiven {
+  readonly leg: StraightLeg;
+  /** Number of the piece along the leg, from 1. */
+  readonly piece: number;
+  /** Leaves out how far the channel goes in, where that is what the reader must know. */
+  readonly insertion?: 'shown' | 'hidden' | undefined;
+  /** Parts: `pieceParts`. */
+  readonly balloons?: readonly Balloon[] | undefined;
+}
+
+export const pieceParts = [
+  'measure',
+  'piece',
+  'first-end',
+  'second-end',
+  'first-mark',
+  'second-mark',
+] as const;
+
+interface Layout {
+  readonly width: number;
+  readonly scale: number;
+  readonly stub: number;
+  readonly bar: number;
+  readonly high: number;
+}
+
+const LAYOUT: Readonly<Record<Form, Layout>> = {
+  phone: { width: 328, scale: 6.6, stub: 16, bar: 100, high: 30 },
+  desk: { width: 660, scale: 13, stub: 42, bar: 112, high: 40 },
+  paper: { width: 660, scale: 13, stub: 42, bar: 112, high: 40 },
+};
+
+/** What a piece's end meets. */
+export interface Meets {
+  readonly end: PieceEnd;
+  readonly joint?: ResolvedJoint | undefined;
+  readonly face?: Face | undefined;
+}
+
+export function meets(leg: StraightLeg, end: PieceEnd): Meets {
+  const joint = leg.joints.find(({ name }) => name === end.joint);
+  if (joint !== undefined) return { end, joint };
+  return { end, face: end.joint === 'start' ? leg.start : leg.end };
+}
+
+/** Places along the sheet: the edges the tape goes between, the channel's ends, the break where there is one. */
+export function pieceScale({ leg, piece: number }: PieceGiven, form: Form) {
+  const { width, scale, stub } = LAYOUT[form];
+  const piece = leg.pieces.find((p) => p.number === number);
+  if (piece === undefined) throw new RangeError(`the leg has no piece ${number}`);
+  const sides = piece.ends.map((end) => meets(leg, end)) as [Meets, Meets];
+  const px = (t: Ticks | number) => (t / 8128) * scale;
+  const beyond = ({ end, joint, face }: Meets) => {
+    if (joint?.kind === 'socketed') return px(joint.length) + stub;
+    if (joint?.kind === 'butt') return px(joint.length) / 2 + stub;
+    return face?.joint === 'free' && end.kind === 'free' ? stub * 0.5 + 6 : px(end.insertion) + stub + 10;
+  };
+  const margin = MARGIN[form];
+  const room = width - 2 * margin - 16;
+  const [b0, b1] = sides.map(beyond) as [number, number];
+  const clear = Math.min(px(piece.clear), room - b0 - b1);
+  const broken = clear < px(piece.clear) - 0.01;
+  const start = margin + 8 + (room - (b0 + clear + b1)) / 2 + b0;
+  const edges = [start, start + clear] as const;
+  const ends = [edges[0] - px(piece.ends[0].insertion), edges[1] + px(piece.ends[1].insertion)] as const;
+  return { piece, sides, px, edges, ends, broken };
+}
+
+export function drawPiece(given: PieceGiven, how: How): Drawing {
+  return render(layPiece(given, how), how);
+}
+
+export function layPiece(given: PieceGiven, how: How): Sheet {
+  const { insertion = 'shown', balloons = [] } = given;
+  const { form, speak } = how;
+  const { width, bar, high, stub } = LAYOUT[form];
+  const margin = MARGIN[form];
+  const { piece, sides, px, edges, ends, broken } = pieceScale(given, form);
+  const plan = new Plan();
+  const middle = (edges[0] + edges[1]) / 2;
+
+  // The piece to cut; what of it lies inside is drawn hidden by its end.
+  const seen = { x: edges[0], y: bar, w: edges[1] - edges[0], h: high };
+  plan.rect(seen, { fill: 'galv', part: 'piece' });
+  for (const y of [bar, bar + high]) plan.line('edge', [edges[0], y], [edges[1], y]);
+  plan.keep({ x: margin + 8, y: bar - 8, w: width - 2 * margin - 16, h: high + 16 });
+  sides.forEach((side, i) => {
+    drawPieceEnd(plan, side, { edge: edges[i] ?? 0, way: i === 0 ? -1 : 1, bar, high, stub, px });
+  });
+  if (broken) {
+    for (const x of [middle - 58, middle + 58].map((v) =>
+      form === 'phone' ? middle + (v - middle) * 0.78 : v,
+    )) {
+      plan.rect({ x: x - 4, y: bar - 3, w: 8, h: high + 6 }, { fill: 'sheet' });
+      plan.breakLine(x - 4, bar, bar + high);
+      plan.breakLine(x + 4, bar, bar + high);
+    }
+  }
+  plan.text([middle, bar + high / 2 + 5.5], speak({ say: 'drawing.cutTo' }), {
+    part: 'piece',
+    ground: 'galv',
+  });
+
+  const row = bar - 48;
+  const size = form === 'phone' ? SIZES.text : SIZES.big;
+  across(plan, edges[0], edges[1], row, formatLength(piece.clear), { from: bar - 7, size, part: 'measure' });
+
+  const below = bar + high + (form === 'phone' ? 34 : 36);
+  sides.forEach(({ end }, i) => {
+    if (end.insertion === 0 || insertion === 'hidden') return;
+    const [x1, x2] = i === 0 ? [ends[0], edges[0]] : [edges[1], ends[1]];
+    across(plan, x1, x2, below, shortLength(end.insertion), {
+      from: bar + high + 7,
+      part: 'insertion',
+      beside: i === 0 ? 'behind' : 'before',
+      size: form === 'phone' ? SIZES.note : SIZES.text,
+    });
+  });
+
+  const names = below + 30;
+  sides.forEach((side, i) => {
+    const text = speak({
+      say: endKey(side),
+      values: side.joint === undefined ? {} : { name: side.joint.name },
+    });
+    const at: [number, number] = [i === 0 ? margin + 12 : width - margin - 12, names];
+    plan.text(at, text, { size: SIZES.note, anchor: i === 0 ? 'start' : 'end', part: 'end' });
+  });
+  const title = names + (form === 'phone' ? 32 : 8);
+  plan.viewTitle([width / 2, title], speak({ say: 'drawing.pieceTitle', values: { number: piece.number } }));
+  const notes = [
+    speak({ say: 'drawing.edgeToEdge' }),
+    ...(broken ? [speak({ say: form === 'phone' ? 'drawing.brokenShort' : 'drawing.broken' })] : []),
+  ];
+  const height = Math.ceil(drawNotes(plan, notes, { form, width, margin, top: title + 22 }) + margin);
+  const frame = frameOf(form, width, height);
+  const targets: Record<string, Target> = {
+    measure: { at: [edges[0] + (edges[1] - edges[0]) * 0.1, row], likes: 60 },
+    piece: { at: [middle + 36, bar + high - 6], likes: 80 },
+    'first-end': { at: [ends[0], bar + high - 5], likes: 100 },
+    'second-end': { at: [ends[1], bar + high - 5], likes: 80 },
+    'first-mark': { at: [edges[0] + 3, bar + 6], likes: -60 },
+    'second-mark': { at: [edges[1] - 3, bar + 6], likes: -120 },
+  };
+  const zones = drawBalloons(plan, frame, form, balloons, targets);
+  return {
+    view: 'piece',
+    width,
+    height,
+    frame,
+    plan,
+    zones,
+    words: pieceWords(piece, sides, insertion, how),
+  };
+}
+
+/** What an end is called: by its joint, or by what it meets. */
+function endKey({ end, joint, face }: Meets): string {
+  if (joint !== undefined) return joint.kind === 'socketed' ? 'drawing.endSleeve' : 'drawing.endPlate';
+  if (end.kind === 'free') return 'drawing.endFree';
+  return `drawing.end-${end.kind}-${face?.kind ?? 'free'}`;
+}
+
+function pieceWords(
+  piece: Piece,
+  sides: readonly Meets[],
+  insertion: 'shown' | 'hidden',
+  { speak }: How,
+): string {
+  return together([
+    speak({ say: 'drawing.pieceWords', values: { length: spoken(piece.clear, speak) } }),
+    ...sides.map((side, i) => {
+      const name = speak({
+        say: endKey(side),
+        values: side.joint === undefined ? {} : { name: side.joint.name },
+      });
+      const which = i === 0 ? 'first' : 'second';
+      return insertion === 'shown' && side.end.insertion > 0
+        ? speak({ say: `drawing.${which}EndIn`, values: { name, into: spoken(side.end.insertion, speak) } })
+        : speak({ say: `drawing.${which}End`, values: { name } });
+    }),
+  ]);
+}

@@ -1,0 +1,127 @@
+/** The channel across, with its cables lying in it: for fill. */
+import type { Tray } from '../run/catalogue.ts';
+import { shortLength } from '../run/shortLength.ts';
+import { inches } from '../trade/length.ts';
+import { channelWalls } from './channelSection.ts';
+import { across, down } from './dimension.ts';
+import { frameOf, LETTERS, MARGIN } from './frame.ts';
+import { layCables } from './packCables.ts';
+import { Plan, SIZES } from './plan.ts';
+import { spoken, together } from './spoken.ts';
+import { render, type Sheet } from './svg.ts';
+import type { Drawing, Form, How } from './types.ts';
+
+export interface SectionGiven {
+  readonly tray: Pick<Tray, 'width' | 'outsideWidth' | 'depth' | 'thickness' | 'bottom'>;
+  /** Kinds of cable; outside diameter in inches, at most the inside width. */
+  readonly cables: readonly { readonly odIn: number; readonly count: number }[];
+}
+
+const LAYOUT: Readonly<Record<Form, { width: number; most: number; tall: number }>> = {
+  phone: { width: 328, most: 184, tall: 120 },
+  desk: { width: 480, most: 330, tall: 170 },
+  paper: { width: 480, most: 330, tall: 170 },
+};
+
+export function drawSection(given: SectionGiven, how: How): Drawing {
+  return render(laySection(given, how), how);
+}
+
+/** Px to the inch, and the height of the pile over the floor. */
+export function sectionScale({ tray, cables }: SectionGiven, form: Form) {
+  const { most, tall } = LAYOUT[form];
+  const laid = layCables(
+    inches(tray.width),
+    cables.map(({ odIn, count }) => ({ od: odIn, count })),
+  );
+  const pile = Math.max(0, ...laid.map((c) => c.y + c.r));
+  const high = Math.max(inches(tray.depth), pile + 0.1);
+  return { px: Math.min(most / inches(tray.outsideWidth), tall / high), laid, pile };
+}
+
+export function laySection(given: SectionGiven, how: How): Sheet {
+  const { tray, cables } = given;
+  const { form, speak } = how;
+  const { width } = LAYOUT[form];
+  const margin = MARGIN[form];
+  const { px, laid, pile } = sectionScale(given, form);
+  const plan = new Plan();
+  const over = Math.max(0, pile - (inches(tray.depth) - inches(tray.thickness))) * px;
+  const metal = Math.max(6, inches(tray.thickness) * px);
+  const rim = margin + 62 + over;
+  const bottom = rim + (inches(tray.depth) - inches(tray.thickness)) * px + metal;
+  const cx = width / 2 - 14;
+  const { walls, outline, inside } = channelWalls({ tray: tray as Tray, at: [cx, bottom], scale: px });
+
+  plan.polygon(outline, { fill: 'sheet' });
+  for (const wall of walls) plan.hatch(wall, 'up');
+  plan.polygon(outline, { pen: 'edge', part: 'channel' });
+  if (tray.bottom === 'ventilated') {
+    // A hole of the floor in the plane of the section: the metal is missing there.
+    const w = Math.min(inside.w * 0.16, (9 / 16) * px);
+    plan.rect({ x: cx - w / 2, y: inside.y + inside.h - 1.5, w, h: metal + 3 }, { fill: 'sheet' });
+    for (const x of [cx - w / 2, cx + w / 2]) {
+      plan.line('edge', [x, inside.y + inside.h - 1.2], [x, inside.y + inside.h + metal + 1.2], 'floor hole');
+    }
+  }
+  for (const { x, y, r, kind } of laid) {
+    const at: [number, number] = [inside.x + x * px, inside.y + inside.h - y * px];
+    plan.circle(at, r * px, { pen: 'thin', fill: 'galv', part: `cable ${kind}` });
+    if (r * px >= 9) {
+      plan.text([at[0], at[1] + 4.8], LETTERS[kind] ?? '', {
+        size: r * px >= 14 ? SIZES.note : SIZES.zone,
+        part: `cable ${kind}`,
+      });
+    }
+  }
+  across(plan, inside.x, inside.x + inside.w, margin + 34, shortLength(tray.width), {
+    from: inside.y - over - 2,
+    part: 'inside width',
+  });
+  down(plan, inside.y, bottom, inside.x + inside.w + metal + 34, shortLength(tray.depth), {
+    from: inside.x + inside.w + metal,
+    part: 'depth',
+  });
+  plan.viewTitle(
+    [cx, bottom + 36],
+    speak({ say: 'drawing.section' }),
+    speak({ say: `drawing.bottom-${tray.bottom}` }),
+  );
+
+  const size = SIZES.note;
+  const legend = cables.map(({ odIn, count }, i) =>
+    speak({ say: 'drawing.cableKind', values: { letter: LETTERS[i] ?? '', count, od: decimals(odIn) } }),
+  );
+  const lines = Plan.lines(legend, width - 2 * margin - 24, size);
+  const top = bottom + 78;
+  if (lines.length > 0) plan.line('dimension', [margin, top], [width - margin, top]);
+  lines.forEach((text, i) => {
+    plan.text([margin + 12, top + 22 + i * 20], text, { size, anchor: 'start', part: 'legend' });
+  });
+  const height = Math.ceil(top + (lines.length === 0 ? 0 : 14 + lines.length * 20) + margin);
+  return {
+    view: 'section',
+    width,
+    height,
+    frame: frameOf(form, width, height),
+    plan,
+    zones: {},
+    words: together([
+      speak({
+        say: 'drawing.sectionWords',
+        values: { width: spoken(tray.width, speak), depth: spoken(tray.depth, speak) },
+      }),
+      speak({ say: `drawing.bottomWords-${tray.bottom}` }),
+      ...cables.map(({ odIn, count }, i) =>
+        speak({ say: 'drawing.cableWords', values: { letter: LETTERS[i] ?? '', count, od: decimals(odIn) } }),
+      ),
+      over > 0 ? speak({ say: 'drawing.overRim' }) : undefined,
+    ]),
+  };
+}
+
+/** Diameters to at least two decimals, as cable lists write them. */
+function decimals(odIn: number): string {
+  const two = odIn.toFixed(2);
+  return Math.abs(Number(two) - odIn) < 1e-9 ? two : String(Math.round(odIn * 1000) / 1000);
+}
