@@ -1,0 +1,84 @@
+import type { Fault } from '../trade/given.ts';
+import { type Day, isDay } from './days.ts';
+import type { Judged } from './judged.ts';
+import { isGoodPoint } from './keys.ts';
+import { personId } from './shapes.ts';
+import { isHeading, type TaskMap, taskOf } from './taskMap.ts';
+import { fault, refuseIf, type Writing, type Written, writeEntry, writerFaults } from './write.ts';
+
+export interface AppointGiven {
+  /** Public key of the witness, 64 hexadecimal digits. */
+  readonly witness: string;
+  readonly person: string;
+  readonly tasks: 'all' | readonly string[];
+  /** First day of the appointment. */
+  readonly on: Day;
+}
+
+/** What keeps an id from being a person that can be written about. */
+export function personFaults(judged: Judged, person: string): readonly Fault[] {
+  const wrong = personId(person);
+  if (wrong !== undefined) return [fault('person', person, `an id ${wrong}`, 'write another id')];
+  if (!judged.view.erased.has(person)) return [];
+  return [fault('person', person, 'this person was erased', 'an erased id is never used again')];
+}
+
+/** What keeps an id from being a task that somebody can show. */
+export function taskFaults(map: TaskMap, id: string): readonly Fault[] {
+  const task = taskOf(map, id);
+  if (task === undefined) return [fault('task', id, 'no such task', 'see "register tasks" for the ids')];
+  if (!isHeading(task)) return [];
+  return [fault('task', id, 'a heading is not shown itself', `name its parts: ${task.parts.join(', ')}`)];
+}
+
+/** Signs a witness in for tasks, from a day on. @throws {GivenError} with all faults */
+export async function appoint(
+  judged: Judged,
+  given: AppointGiven,
+  map: TaskMap,
+  writing: Writing,
+): Promise<Written> {
+  const { authority } = judged;
+  const { witness, person, tasks, on } = given;
+  const key = isGoodPoint(witness);
+  const bound = [...(authority.persons.get(witness) ?? [])];
+  refuseIf([
+    ...ownerFaults(judged, writing),
+    ...writerFaults(judged, writing),
+    ...personFaults(judged, person),
+    key ? undefined : fault('witness', witness, 'no public key that can be trusted', 'have "key" make one'),
+    authority.retirements.some((r) => r.key === witness)
+      ? fault(
+          'witness',
+          witness,
+          'this key is retired',
+          'a retired key is never appointed again: make a new one',
+        )
+      : undefined,
+    bound.length > 0 && !bound.includes(person)
+      ? fault(
+          'person',
+          person,
+          `the key is bound to ${bound.join(', ')} for good`,
+          'make a new key for this person',
+        )
+      : undefined,
+    ...(tasks === 'all'
+      ? []
+      : tasks.flatMap((id) => taskFaults(map, id).map((f) => ({ ...f, field: 'tasks' })))),
+    tasks.length === 0 ? fault('tasks', '', 'names no task', 'write all, or ids with commas') : undefined,
+    isDay(on) ? undefined : fault('on', on, 'no day of the calendar', 'write it so: 2026-03-09'),
+  ]);
+  const body = { tasks: tasks === 'all' ? tasks : [...new Set(tasks)].sort(), on };
+  return writeEntry(judged, { kind: 'appoint', about: person, key: witness, body }, writing);
+}
+
+/** What keeps a key from an owner's act. */
+export function ownerFaults({ authority }: Judged, { signer }: Writing): readonly Fault[] {
+  const { publicKey } = signer;
+  if (authority.forked) {
+    return [fault('key', publicKey, 'the ownership is forked: nobody is owner', 'begin a register anew')];
+  }
+  if (publicKey === authority.owner) return [];
+  return [fault('key', publicKey, 'not the owner’s key', 'sign with the key that owns the register')];
+}

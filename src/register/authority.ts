@@ -1,0 +1,59 @@
+import { type Appointment, appointmentsOf, covers } from './appointments.ts';
+import type { BodyKind } from './bodies.ts';
+import { demanded } from './demands.ts';
+import type { Placed } from './order.ts';
+import { ownerKinds, ownershipOf } from './ownership.ts';
+import { misread, Refusals, refusal } from './refusal.ts';
+import { retirementOf } from './retirement.ts';
+import type { Authority } from './rights.ts';
+import { type BodyState, bodyState, type View } from './view.ts';
+
+/** What a retirement ends of an owner's key: his acts as a witness. Of any other key it ends everything. */
+const witnessKinds: readonly string[] = ['check', 'second', 'ticket', 'assigned'];
+
+/** @param lost  entries on the losing branch of a settled fork, by id: they count for nothing either */
+export function authorityOf(view: View, lost: ReadonlySet<string>): Authority {
+  const { isPast } = view.order;
+  const refusals = new Refusals();
+  const counts = (p: Placed): boolean => !refusals.has(p) && !lost.has(p.id);
+  const states = new Map(view.list.map((p) => [p.id, bodyState(view, p)]));
+  const body = <K extends BodyKind>(p: Placed, kind: K): BodyState<K> =>
+    (p.header.kind === kind ? (states.get(p.id) ?? bodyState(view, p)) : { state: 'none' }) as BodyState<K>;
+
+  const ownership = ownershipOf(view, lost, refusals);
+  const { byOwner } = ownership;
+  for (const p of view.list) {
+    const state = states.get(p.id);
+    if (state?.state === 'unreadable') refusals.add(p, misread(state.why));
+    if (ownerKinds.includes(p.header.kind) && !byOwner(p)) {
+      refusals.add(p, refusal('not-appointed', 'not-owner'));
+    }
+  }
+  const retirements = view.list
+    .filter((p) => p.header.kind === 'retire' && p.header.key !== null && counts(p))
+    .map((p) => retirementOf(view.order, p));
+  const { appointments, persons } = appointmentsOf(view, ownership, retirements, counts, refusals);
+
+  for (const p of view.list) {
+    if (byOwner(p) && !witnessKinds.includes(p.header.kind)) continue;
+    const cuts = retirements.filter((r) => r.key === p.header.signer && !r.stands.has(p.id));
+    const known = cuts.some((r) => isPast(r.entry, p));
+    if (cuts.length > 0) refusals.add(p, refusal('after-retirement', 'retired', known));
+  }
+  const appointed = (p: Placed): readonly Appointment[] =>
+    appointments.filter((a) => a.key === p.header.signer && isPast(p, a.entry));
+  const isWitness = (p: Placed): boolean => appointed(p).length > 0;
+  const authority: Authority = {
+    ...ownership,
+    appointments,
+    retirements,
+    persons,
+    voids: refusals.byId,
+    body,
+    isWitness,
+    hasStanding: (p) => (byOwner(p) || isWitness(p)) && refusals.byId.get(p.id)?.code !== 'after-retirement',
+    appointedFor: (p, task, on) => appointed(p).filter((a) => covers(a, task, on)),
+  };
+  for (const p of view.list) if (counts(p)) refusals.add(p, demanded(p, view, authority));
+  return authority;
+}

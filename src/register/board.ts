@@ -1,0 +1,170 @@
+import type { Say } from '../trade/answer.ts';
+import type { Bodies, Variant } from './bodies.ts';
+import { byText } from './bytes.ts';
+import { type Check, checksOf, type Regrade } from './checks.ts';
+import type { Day } from './days.ts';
+import type { Judged, SignerRow } from './judged.ts';
+import type { Placed } from './order.ts';
+import { isOnRecord, type On, rankOf, type Stands, standingOf, type Why } from './standing.ts';
+import { isHeading, isTicket, type MapTask, type TaskMap } from './taskMap.ts';
+
+export interface VariantRow extends Stands {
+  readonly variant: Variant;
+}
+export interface TaskRow extends Stands {
+  /** By variant text. */
+  readonly variants: readonly VariantRow[];
+}
+export interface TicketRow {
+  readonly ticket: string;
+  readonly issuer: string;
+  readonly number: string;
+  readonly until: Day;
+  readonly entry: string;
+}
+export interface PersonRow {
+  readonly id: string;
+  readonly erased?: true;
+  readonly tickets: readonly TicketRow[];
+  /** Every task of the map, headings too, outside tickets not. */
+  readonly tasks: Readonly<Record<string, TaskRow>>;
+}
+
+/** Who stands where on a day, from what was known. */
+export interface Board {
+  readonly on: Day;
+  readonly knownOn: Day | null;
+  readonly zone: string;
+  readonly owner: string;
+  /** By id. */
+  readonly people: readonly PersonRow[];
+  readonly signers: readonly SignerRow[];
+  readonly notes: readonly Say[];
+}
+
+export interface BoardAsked {
+  readonly on: Day;
+  /** As it was judged; only said again here. */
+  readonly knownOn?: Day | undefined;
+  readonly map: TaskMap;
+  /** People to list even without entries. */
+  readonly people?: readonly string[];
+  /** Months in place of the map's, by task. */
+  readonly months?: Readonly<Record<string, number>>;
+  readonly regrade?: Regrade | undefined;
+}
+
+const nothing: Stands = { standing: 'not shown', since: null, until: null, why: [], entries: [] };
+
+/** The crew board of a judged register. */
+export function boardOf(judged: Judged, asked: BoardAsked): Board {
+  const { view, authority } = judged;
+  const checks = checksOf(judged, asked.map, asked.regrade);
+  const concerned = view.list.filter((p) => judged.counts(p)).flatMap((p) => p.header.about ?? []);
+  const people = [...new Set([...(asked.people ?? []), ...concerned])].sort(byText);
+  return {
+    on: asked.on,
+    knownOn: asked.knownOn ?? null,
+    zone: view.zone,
+    owner: authority.owner,
+    people: people.map((id) => personRow(id, checks.get(id) ?? [], judged, asked)),
+    signers: judged.signers,
+    notes: notesOf(judged),
+  };
+}
+
+function personRow(id: string, checks: readonly Check[], judged: Judged, asked: BoardAsked): PersonRow {
+  const erased = judged.view.erased.has(id);
+  const missing = judged.bodyless.get(id);
+  const unsure: Why | undefined =
+    missing === undefined ? undefined : { code: '?', say: { say: 'registerWhy.body' }, entry: missing.id };
+  const tasks = asked.map.tasks.filter((t) => !isTicket(t.id));
+  const single = new Map(
+    tasks
+      .filter((t) => !isHeading(t))
+      .map((task): [string, TaskRow] => {
+        const months = asked.months?.[task.id] ?? task.months;
+        const at: On = { judged, task, on: asked.on, months, unsure };
+        return [task.id, erased ? { ...nothing, variants: [] } : taskRow(checks, at)];
+      }),
+  );
+  const row = (t: MapTask): TaskRow => single.get(t.id) ?? headingRow(t, single);
+  return {
+    id,
+    ...(erased ? { erased } : {}),
+    tickets: erased ? [] : ticketsOf(id, judged),
+    tasks: Object.fromEntries(tasks.map((t) => [t.id, row(t)])),
+  };
+}
+
+function taskRow(checks: readonly Check[], at: On): TaskRow {
+  const seen = checks.filter((c) => c.body.task === at.task.id && c.body.on <= at.on);
+  const variants = [...Map.groupBy(seen, (c) => c.variantKey)]
+    .filter(([, list]) => list.some(isOnRecord))
+    .sort(([a], [b]) => byText(a, b))
+    .map(([, list]): VariantRow => ({ variant: (list[0] as Check).variant, ...standingOf(list, at) }));
+  if (variants.length === 0) return { ...standingOf([], at), variants };
+  return { ...lowest(variants), entries: allEntries(variants), variants };
+}
+
+/** A heading is as low as its lowest part, a part that nobody saw included. */
+function headingRow(heading: MapTask, single: ReadonlyMap<string, TaskRow>): TaskRow {
+  const parts = heading.parts.map((id): Stands => single.get(id) ?? nothing);
+  return { ...lowest(parts), entries: allEntries(parts), variants: [] };
+}
+
+/** The lowest; of several alike the one that ends first, then the first. */
+function lowest(list: readonly Stands[]): Stands {
+  const { standing, since, until, why, entries } = list.reduce((low, s) => {
+    const lower = rankOf(s.standing) - rankOf(low.standing) || byText(s.until ?? '~', low.until ?? '~');
+    return lower < 0 ? s : low;
+  });
+  return { standing, since, until, why, entries };
+}
+
+const allEntries = (list: readonly Stands[]): readonly string[] =>
+  [...new Set(list.flatMap((s) => s.entries))].sort(byText);
+
+/** Outside tickets on record: of several of one kind the last that was not taken back. */
+function ticketsOf(person: string, judged: Judged): readonly TicketRow[] {
+  const counting = judged.view.list.filter((p) => judged.counts(p));
+  const gone = new Set(counting.filter((p) => p.header.kind === 'withdraw').flatMap((p) => p.header.target));
+  const last = new Map<string, TicketRow>();
+  for (const p of counting) {
+    const state = judged.authority.body(p, 'ticket');
+    if (p.header.about !== person || state.state !== 'held' || gone.has(p.id)) continue;
+    const { ticket, issuer, number, until }: Bodies['ticket'] = state.body;
+    last.set(ticket, { ticket, issuer, number, until, entry: p.id });
+  }
+  return [...last.values()].sort((a, b) => byText(a.ticket, b.ticket));
+}
+
+function notesOf(judged: Judged): readonly Say[] {
+  const { authority, view } = judged;
+  const notes: Say[] = [];
+  if (authority.forked) notes.push({ say: 'registerNote.owner-forked' });
+  if (!successorNamed(judged)) notes.push({ say: 'registerNote.no-successor' });
+  for (const p of judged.ahead) {
+    const { signer, device, time } = p.header;
+    notes.push({ say: 'registerNote.ahead', values: { signer: signer.slice(0, 8), device, time } });
+  }
+  for (const p of judged.unknown) {
+    notes.push({
+      say: 'registerNote.unknown-kind',
+      values: { kind: p.header.kind, entry: p.id.slice(0, 8) },
+    });
+  }
+  const open = judged.problems.filter((p) => p.settled !== true).length;
+  if (open > 0) notes.push({ say: 'registerNote.problems', values: { count: open } });
+  if (authority.body(view.begin, 'begin').state !== 'held') notes.push({ say: 'registerNote.no-zone' });
+  return notes;
+}
+
+/** Whether the present owner has named a key that may take over. */
+function successorNamed({ authority, view }: Judged): boolean {
+  const [taken] = authority.takeOvers;
+  return authority.successions.some(
+    (s: Placed) =>
+      s.header.signer === authority.owner && (taken === undefined || view.order.isPast(s, taken)),
+  );
+}

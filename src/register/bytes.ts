@@ -1,0 +1,30 @@
+import { sha256 } from '@noble/hashes/sha2.js';
+
+const encoder = new TextEncoder();
+
+export const utf8 = (text: string): Uint8Array<ArrayBuffer> =>
+  encoder.encode(text) as Uint8Array<ArrayBuffer>;
+
+export function toHex(bytes: Uint8Array): string {
+  let text = '';
+  for (const b of bytes) text += b.toString(16).padStart(2, '0');
+  return text;
+}
+
+/** @param hex  small hexadecimal digits, an even number of them (see `isHex`) */
+export function fromHex(hex: string): Uint8Array<ArrayBuffer> {
+  const bytes = new Uint8Array(hex.length / 2);
+  for (let i = 0; i < bytes.length; i++) bytes[i] = Number.parseInt(hex.slice(2 * i, 2 * i + 2), 16);
+  return bytes;
+}
+
+/** Whether a value is a text of exactly `bytes` bytes in small hexadecimal digits. */
+export function isHex(value: unknown, bytes: number): value is string {
+  return typeof value === 'string' && value.length === 2 * bytes && /^[0-9a-f]*$/.test(value);
+}
+
+/** SHA-256 of the UTF-8 of a text, in hexadecimal. */
+export const hashOf = (text: string): string => toHex(sha256(utf8(text)));
+
+/** Texts are sorted by code units everywhere: the order is the same on every device and in every language. */
+export const byText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

@@ -1,0 +1,143 @@
+import type { Say } from '../trade/answer.ts';
+import type { Bodies, Variant } from './bodies.ts';
+import { byText } from './bytes.ts';
+import type { Json } from './canonical.ts';
+import type { Day } from './days.ts';
+import type { Judged } from './judged.ts';
+import { latest, type Placed } from './order.ts';
+import { fullVariant, revisionOn, type TaskMap, taskOf, variantText } from './taskMap.ts';
+
+/**
+ * Grades evidence again from its sheet's seed: whether it passes. Passed in, for grading is the practice's affair.
+ * @throws where it cannot be graded (unknown sheet, wrong form): then the check is in doubt
+ */
+export type Regrade = (evidence: Json) => boolean;
+
+/** A withdrawal that counts: the day it was entered. */
+export interface Withdrawn {
+  readonly entry: Placed;
+  readonly day: Day;
+}
+
+export interface Second {
+  readonly entry: Placed;
+  readonly entered: Day;
+  readonly withdrawn: Withdrawn | undefined;
+  readonly doubt: Say | undefined;
+}
+
+/** A check that counts, with all that later entries made of it. */
+export interface Check {
+  readonly entry: Placed;
+  readonly body: Bodies['check'];
+  readonly person: string;
+  /** Every pair of the task, plain where it was left out. */
+  readonly variant: Variant;
+  readonly variantKey: string;
+  /** The revision it stands for: never one later than in force on the day seen. */
+  readonly revision: number;
+  readonly withdrawn: Withdrawn | undefined;
+  readonly seconds: readonly Second[];
+  readonly doubt: Say | undefined;
+}
+
+/** Checks of a register by person, those of people who are erased left out. */
+export function checksOf(
+  judged: Judged,
+  map: TaskMap,
+  regrade: Regrade | undefined,
+): ReadonlyMap<string, readonly Check[]> {
+  const { view, authority } = judged;
+  const counting = view.list.filter((p) => judged.counts(p));
+  const ofKind = (kind: string): ReadonlyMap<string, Placed[]> =>
+    Map.groupBy(
+      counting.filter((p) => p.header.kind === kind),
+      (p) => p.header.target[0] ?? '',
+    );
+  const dayOf = (p: Placed): Day => view.dayIn(view.zone, p.entered);
+  const withdrawals = ofKind('withdraw');
+  const withdrawn = (id: string): Withdrawn | undefined => {
+    const [entry] = withdrawals.get(id) ?? [];
+    return entry === undefined ? undefined : { entry, day: dayOf(entry) };
+  };
+  const secondsOf = ofKind('second');
+  const corrections = ofKind('correct');
+
+  const checks = counting.flatMap((entry): readonly Check[] => {
+    const { about } = entry.header;
+    const state = authority.body(entry, 'check');
+    if (entry.header.kind !== 'check' || state.state !== 'held' || about === null) return [];
+    const { body } = state;
+    const task = taskOf(map, body.task);
+    if (task === undefined) return [];
+    const variant = fullVariant(task, body.variant);
+    const seconds = (secondsOf.get(entry.id) ?? []).map(
+      (s): Second => ({
+        entry: s,
+        entered: dayOf(s),
+        withdrawn: withdrawn(s.id),
+        doubt: judged.doubt(s) ?? unsureAppointment(judged, s, body),
+      }),
+    );
+    const doubt =
+      judged.doubt(entry) ??
+      unsureAppointment(judged, entry, body) ??
+      (seconds.length > 0 && task.second ? doubtThrough(seconds) : undefined) ??
+      doubtOfEvidence(judged, body, corrections.get(entry.id) ?? [], regrade);
+    return [
+      {
+        entry,
+        body,
+        person: about,
+        variant,
+        variantKey: variantText(variant),
+        revision: Math.min(body.revision, revisionOn(task, body.on)),
+        withdrawn: withdrawn(entry.id),
+        seconds,
+        doubt,
+      },
+    ];
+  });
+  return Map.groupBy(checks, (c) => c.person);
+}
+
+function unsureAppointment(judged: Judged, entry: Placed, { task, on }: Bodies['check']): Say | undefined {
+  const appointments = judged.authority.appointedFor(entry, task, on);
+  const sure = appointments.some((a) => a.tasks !== null && judged.doubt(a.entry) === undefined);
+  return sure ? undefined : { say: 'registerWhy.appointment' };
+}
+
+function doubtThrough(seconds: readonly Second[]): Say | undefined {
+  return seconds.some((s) => s.doubt === undefined) ? undefined : { say: 'registerWhy.second-doubt' };
+}
+
+function doubtOfEvidence(
+  judged: Judged,
+  body: Bodies['check'],
+  corrections: readonly Placed[],
+  regrade: Regrade | undefined,
+): Say | undefined {
+  if (regrade === undefined || body.outcome !== 'shown') return undefined;
+  const replaced = latest(judged.view.order, corrections).flatMap((c): readonly Json[] => {
+    const state = judged.authority.body(c, 'correct');
+    return state.state === 'held' ? [state.body.evidence] : [];
+  });
+  const evidence = replaced.length > 0 ? replaced : [body.evidence];
+  const holds = (e: Json): boolean => {
+    if (e === null) return true;
+    try {
+      return regrade(e);
+    } catch {
+      return false;
+    }
+  };
+  return evidence.every(holds) ? undefined : { say: 'registerWhy.evidence' };
+}
+
+/** Whether `a` comes after `b`: seen on a later day, or on the same with `b` in its past. */
+export const comesAfter = (judged: Judged, a: Check, b: Check): boolean =>
+  a.body.on > b.body.on || (a.body.on === b.body.on && judged.view.order.isPast(a.entry, b.entry));
+
+/** By day seen, then as they were entered. */
+export const bySeen = (a: Check, b: Check): number =>
+  byText(a.body.on, b.body.on) || a.entry.rank - b.entry.rank;

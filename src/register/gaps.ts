@@ -1,0 +1,60 @@
+import type { Day } from './days.ts';
+import { type Citation, chainOf } from './header.ts';
+import { latest, type Placed } from './order.ts';
+import type { Authority } from './rights.ts';
+import type { View } from './view.ts';
+
+/** An entry that is cited and not held. */
+export interface Gap {
+  readonly cited: Citation;
+  /** The first entry, by time entered, that cites it. */
+  readonly by: Placed;
+  /** Day of that entry: what it may have spoken against was seen no later. */
+  readonly until: Day;
+  /** A retirement or a take-over cut it off: it would count for nothing. */
+  readonly cut: boolean;
+  readonly settled: boolean;
+}
+
+/** Gaps that someone with standing speaks of: a stranger cannot put a register in doubt by citing what never was. */
+export function gapsOf(view: View, authority: Authority, settled: ReadonlySet<string>): readonly Gap[] {
+  const found = new Map<string, { cited: Citation; by: Placed[] }>();
+  for (const p of view.list) {
+    if (!authority.hasStanding(p)) continue;
+    for (const cited of p.lacks) {
+      const key = `${cited.id}.${chainOf(cited)}`;
+      const gap = found.get(key) ?? { cited, by: [] };
+      gap.by.push(p);
+      found.set(key, gap);
+    }
+  }
+  return [...found.values()].map(({ cited, by }) => {
+    const [first] = by as [Placed];
+    const cutBy = cuts(view, authority, cited);
+    const until = view.dayIn(view.zone, first.entered);
+    const inPast = cutBy.some((c) => by.some((p) => p === c || view.order.isPast(c, p)));
+    return { cited, by: first, until, cut: cutBy.length > 0, settled: settled.has(cited.id) || inPast };
+  });
+}
+
+/** Retirements and take-overs under which a missing entry would count for nothing. */
+function cuts(view: View, authority: Authority, cited: Citation): readonly Placed[] {
+  if (authority.owners.includes(cited.signer)) return [];
+  return authority.retirements
+    .filter((r) => r.key === cited.signer && !needed(view, r.stands, cited))
+    .map((r) => r.entry);
+}
+
+/** Whether a missing entry lies in its chain before something that stands. */
+function needed(view: View, stands: ReadonlySet<string>, cited: Citation): boolean {
+  return [...stands].some((id) => {
+    const p = view.order.byId.get(id);
+    return p !== undefined && p.chain === chainOf(cited) && p.header.seq > cited.seq;
+  });
+}
+
+/** Settlements of single entries (missing, back-dated): by target, unless two that do not know each other name one. */
+export function settledTargets(view: View, settles: readonly Placed[]): ReadonlySet<string> {
+  const targets = Map.groupBy(settles, (s) => s.header.target[0] ?? '');
+  return new Set([...targets].filter(([, all]) => latest(view.order, all).length === 1).map(([id]) => id));
+}

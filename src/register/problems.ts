@@ -1,0 +1,83 @@
+import type { Say } from '../trade/answer.ts';
+import { byText } from './bytes.ts';
+import type { Entry, Problem, ProblemCode } from './held.ts';
+import type { Judged } from './judged.ts';
+import { isBackDated, type Placed } from './order.ts';
+import { MARKER } from './paths.ts';
+import { bodyState } from './view.ts';
+
+/** What a register's own faults are called in `registerProblem`. */
+export const problemKeys = [
+  'foreign-file',
+  'foreign-owner',
+  'back-dated',
+  'body-missing',
+  'fork',
+  'fork-owner',
+  'gap',
+  'marker',
+] as const;
+type ProblemKey = (typeof problemKeys)[number];
+
+/**
+ * Everything wrong with a register, sorted by file and line. One fault is one problem: what follows from it is the
+ * standing's affair.
+ *
+ * @param foreign  entries of another register
+ * @param settled  targets of settlements that count
+ * @param owner    public key that was asked for, if any
+ */
+export function listProblems(
+  judged: Omit<Judged, 'problems'>,
+  foreign: readonly Entry[],
+  settled: ReadonlySet<string>,
+  owner: string | undefined,
+): readonly Problem[] {
+  const { view, authority } = judged;
+  const at = (e: Entry, code: ProblemCode, say: Say, isSettled = false): Problem => ({
+    file: e.file,
+    line: e.line,
+    code,
+    say,
+    ...(isSettled ? { settled: true as const } : {}),
+  });
+  const words = (key: ProblemKey, values?: Say['values']): Say =>
+    values === undefined ? { say: `registerProblem.${key}` } : { say: `registerProblem.${key}`, values };
+  const problems: Problem[] = [...view.held.problems];
+
+  if (view.held.marker !== undefined && view.held.marker !== view.begin.id) {
+    problems.push({ file: MARKER, code: 'altered', say: words('marker') });
+  }
+  for (const e of foreign) problems.push(at(e, 'foreign-file', words('foreign-file')));
+  if (owner !== undefined && !authority.owners.includes(owner)) {
+    problems.push(at(view.begin, 'foreign-file', words('foreign-owner')));
+  }
+  for (const p of view.list) {
+    const reason = authority.voids.get(p.id);
+    if (reason !== undefined) problems.push(at(p, reason.code, reason.say, reason.settled));
+    const cutInPast = reason?.code === 'after-retirement' && reason.settled;
+    if (isBackDated(p)) {
+      const day = view.dayIn(view.zone, p.entered);
+      problems.push(at(p, 'back-dated', words('back-dated', { day }), settled.has(p.id) || cutInPast));
+    }
+    if (bodyIsMissing(judged, p))
+      problems.push(at(p, 'body-missing', words('body-missing', { hash: p.header.body ?? '' })));
+  }
+  for (const { fork, settled: done } of judged.forks) {
+    const second = fork.branches[1] as Placed;
+    problems.push(at(second, 'fork', words('fork', { n: fork.seq }), done));
+  }
+  if (authority.forked) {
+    for (const t of authority.takeOvers) problems.push(at(t, 'fork', words('fork-owner')));
+  }
+  for (const gap of judged.gaps)
+    problems.push(at(gap.by, 'gap', words('gap', { id: gap.cited.id }), gap.settled));
+  return problems.sort(
+    (a, b) => byText(a.file, b.file) || (a.line ?? 0) - (b.line ?? 0) || byText(a.code, b.code),
+  );
+}
+
+/** An altered body is reported once, at its own file. */
+function bodyIsMissing({ view }: Omit<Judged, 'problems'>, p: Placed): boolean {
+  return bodyState(view, p).state === 'missing';
+}

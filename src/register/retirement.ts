@@ -1,0 +1,24 @@
+import { chainBack, type Order, type Placed } from './order.ts';
+
+export interface Retirement {
+  readonly entry: Placed;
+  readonly key: string;
+  /** Entries of the key that stand under it, by id. */
+  readonly stands: ReadonlySet<string>;
+}
+
+/** What of a key stands under a retirement: the entries named and those before them in their chains. */
+export function retirementOf(order: Order, entry: Placed): Retirement {
+  const key = entry.header.key ?? '';
+  const named = entry.header.target.flatMap((id): readonly Placed[] => {
+    const q = order.byId.get(id);
+    return q !== undefined && q.header.signer === key && order.isPast(entry, q) ? [q] : [];
+  });
+  const stands = new Set<string>();
+  for (const ends of Map.groupBy(named, (q) => q.chain).values()) {
+    // Two entries of one device are refused when written; found in a register, the least of them stands.
+    const chains = ends.map((q) => new Set([...chainBack(q)].map((p) => p.id)));
+    for (const id of chains[0] ?? []) if (chains.every((c) => c.has(id))) stands.add(id);
+  }
+  return { entry, key, stands };
+}

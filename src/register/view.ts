@@ -1,0 +1,43 @@
+import { type Bodies, type BodyKind, bodyFault, dropped, hasBody } from './bodies.ts';
+import type { Json } from './canonical.ts';
+import type { DayIn } from './days.ts';
+import type { Held } from './held.ts';
+import type { Order, Placed } from './order.ts';
+import { readJson } from './strictJson.ts';
+
+/** The part of a register that is looked at, and what is known of it from outside. */
+export interface View {
+  readonly held: Held;
+  readonly order: Order;
+  /** What is counted: closed under past, in order. */
+  readonly list: readonly Placed[];
+  readonly begin: Placed;
+  readonly zone: string;
+  readonly dayIn: DayIn;
+  /** People whose bodies are dropped, from everything held. */
+  readonly erased: ReadonlySet<string>;
+}
+
+export type BodyState<K extends BodyKind = BodyKind> =
+  | { readonly state: 'held'; readonly body: Bodies[K] }
+  | { readonly state: 'missing' | 'altered' | 'erased' | 'none' }
+  | { readonly state: 'unreadable'; readonly why: string };
+
+/** Reads the body of an entry for its kind. */
+export function bodyState(view: Pick<View, 'held' | 'erased'>, entry: Placed): BodyState {
+  const { kind, body, about } = entry.header;
+  if (!hasBody(kind)) return { state: 'none' };
+  if (body === null) return { state: 'unreadable', why: `${kind} wants a body` };
+  if (about !== null && view.erased.has(about) && dropped.includes(kind)) return { state: 'erased' };
+  const text = view.held.bodies.get(body);
+  if (text === undefined) return { state: view.held.alteredBodies.has(body) ? 'altered' : 'missing' };
+  let value: Json;
+  try {
+    value = readJson(text);
+  } catch (error) {
+    return { state: 'unreadable', why: (error as Error).message };
+  }
+  const why = bodyFault(kind, value);
+  if (why !== undefined) return { state: 'unreadable', why };
+  return { state: 'held', body: value as unknown as Bodies[BodyKind] };
+}
