@@ -2,8 +2,12 @@
  * The sheets that the site itself draws (the home sheet, indexes, calculators, practice): their numbers, revisions and
  * dates, as the title block wants them. A change of what such a sheet says or computes raises its revision here.
  */
+import type { Library } from '../schema/library.ts';
+import type { Page } from '../schema/page.ts';
+import { familiesOf, practiceNumber } from './families.ts';
 import { pageAt } from './paths.ts';
-import type { SiteKey, Tell } from './speak.ts';
+import { proceduresOf } from './procedures.ts';
+import type { SiteKey, Speak, Tell } from './speak.ts';
 import type { Lang } from './words.ts';
 
 export interface Block {
@@ -33,9 +37,85 @@ export const ownSheets = {
   install: own('TH-I00', 1, '2026-03-09', 'sheet.sample'),
   teach: own('TH-P00', 1, '2026-03-09', 'sheet.sample'),
   assign: own('TH-R00', 1, '2026-03-09', 'sheet.sample'),
+  practice: own('TH-P00', 1, '2026-03-09', 'sheet.training'),
   cut: own('TH-C01', 1, '2026-03-09', 'sheet.training'),
   fill: own('TH-C02', 1, '2026-03-09', 'sheet.worked'),
 } as const;
+
+/** A sheet in a list. */
+export interface SheetLink {
+  readonly href: string;
+  readonly number: string;
+  readonly name: string;
+  readonly line: string;
+  readonly revision: string;
+}
+
+export const pagesOf = (library: Library, lang: Lang): readonly Page[] =>
+  [...library.pages].flatMap(([key, page]) => (key.startsWith(`${lang}/`) ? [page] : []));
+
+export function pageLinks(library: Library, lang: Lang, tell: Tell): readonly SheetLink[] {
+  return pagesOf(library, lang).map(({ id, sheet, title, lead, revision }) => ({
+    href: pageAt(lang, `about/${id}`),
+    number: sheet,
+    name: title,
+    line: lead,
+    revision: tell('sheet.rev', { revision }),
+  }));
+}
+
+export function procedureLinks(library: Library, lang: Lang, tell: Tell, speak: Speak): readonly SheetLink[] {
+  return proceduresOf(library, lang).map(({ id, revision }) => ({
+    href: pageAt(lang, `install/${id.toLowerCase()}`),
+    number: `TH-${id}`,
+    name: speak({ say: `${id}.name` }),
+    line: speak({ say: `${id}.purpose` }),
+    revision: tell('sheet.rev', { revision }),
+  }));
+}
+
+export function sumLinks(lang: Lang, tell: Tell): readonly SheetLink[] {
+  return (['cut', 'fill'] as const).map((sum) => ({
+    href: pageAt(lang, `install/${sum}`),
+    number: ownSheets[sum].number,
+    name: tell(`${sum}Sheet.title`),
+    line: tell(`install.${sum}Line`),
+    revision: tell('sheet.rev', { revision: ownSheets[sum].revision }),
+  }));
+}
+
+/** Practice families, in the order of the tasks they exercise. The number carries the first task. */
+export function practiceLinks(library: Library, lang: Lang, tell: Tell, speak: Speak): readonly SheetLink[] {
+  return familiesOf(library).map((family) => ({
+    href: pageAt(lang, `practice/${family.id}`),
+    number: practiceNumber(library, family.id),
+    name: family.title[lang] ?? family.id,
+    line: tell('teach.for', { tasks: family.tasks.map((task) => speak({ say: `${task}.name` })).join(', ') }),
+    revision: '',
+  }));
+}
+
+export function teachLinks(lang: Lang, tell: Tell): readonly SheetLink[] {
+  const to = (path: 'set' | 'answer' | 'witness', number: string): SheetLink => ({
+    href: pageAt(lang, path),
+    number,
+    name: tell(`teach.${path}`),
+    line: tell(`teach.${path}Line`),
+    revision: '',
+  });
+  return [to('set', 'TH-S01'), to('answer', 'TH-S02'), to('witness', 'TH-W01')];
+}
+
+export function assignLinks(lang: Lang, tell: Tell): readonly SheetLink[] {
+  const to = (path: 'crew' | 'register', number: string): SheetLink => ({
+    href: pageAt(lang, path),
+    number,
+    name: tell(`assignPage.${path}`),
+    line: tell(`assignPage.${path}Line`),
+    revision: '',
+  });
+  return [to('crew', 'TH-R01'), to('register', 'TH-R02')];
+}
 
 export interface Door {
   readonly place: 'install' | 'teach' | 'assign';
@@ -53,9 +133,9 @@ export function homeDoors(lang: Lang, tell: Tell): readonly Door[] {
       name: tell('home.installing'),
       line: tell('home.installingLine'),
       links: [
-        to('install/join-splice', 'home.join'),
-        to('install/cut', 'cut.title'),
-        to('install/fill', 'fill.title'),
+        to('install/t07', 'home.join'),
+        to('install/cut', 'cutSheet.title'),
+        to('install/fill', 'fillSheet.title'),
       ],
     },
     {

@@ -190,7 +190,7 @@ function north([x, y]: Point, word: string): string {
 
 /** Desk form, 620 by 334, four notes. */
 export function isometricDesk(words: IsometricWords): string {
-  const project = ([x, y, z]: Space): Point => [172 + 0.97 * (x + y) * COS, 108 + 0.97 * ((x - y) / 2 - z)];
+  const project = ([x, y, z]: Space): Point => [172 + 0.96 * (x + y) * COS, 115 + 0.97 * ((x - y) / 2 - z)];
   const body = [
     frame(620, 334, 6, 3),
     scene(project),

@@ -1,0 +1,136 @@
+import { useState } from 'react';
+import { pagePalette } from '../../drawing/palette.ts';
+import { drawPiece } from '../../drawing/piece.ts';
+import { formatLength, type Ticks } from '../../trade/length.ts';
+import { speaker, teller, type WordTable } from '../speak.ts';
+import { pieceSum, tried } from '../sums.ts';
+import type { TapeReading } from '../tape.ts';
+import { Arrow } from './Arrow.tsx';
+import { FeetInches } from './FeetInches.tsx';
+import { Figure } from './Figure.tsx';
+import { Sources, Worked } from './Worked.tsx';
+
+interface Props {
+  readonly words: WordTable;
+  /** The example that the sheet shows before anyone writes. */
+  readonly measured: Ticks;
+  readonly insertion: Ticks;
+  readonly stock: Ticks;
+}
+
+const endCounts = [0, 1, 2] as const;
+const orNull = (reading: TapeReading): Ticks | null => (reading.read === 'length' ? reading.length : null);
+
+/** One piece: measured from the beginning or from splice edge to splice edge; the cut, the figure, the sum both ways. */
+export default function CutPiece({ words, measured, insertion, stock }: Props) {
+  const speak = speaker(words);
+  const tell = teller(words);
+  const [length, setLength] = useState<Ticks | null>(measured);
+  const [goesIn, setGoesIn] = useState<Ticks | null>(insertion);
+  const [stockLength, setStockLength] = useState<Ticks | null>(stock);
+  const [ends, setEnds] = useState<0 | 1 | 2>(1);
+
+  const given =
+    length === null || goesIn === null || stockLength === null
+      ? undefined
+      : { toSpliceEdge: length, insertedEnds: ends, insertion: goesIn, stock: stockLength };
+  const sum = given === undefined ? undefined : tried(() => pieceSum(given));
+  const good = sum?.good === true ? sum.answer : undefined;
+
+  return (
+    <>
+      <section className="answer" aria-live="polite" id="piece-answer">
+        {good === undefined || given === undefined ? (
+          <p className="huge">{tell('cutSheet.nothing')}</p>
+        ) : (
+          <>
+            <p className="label">
+              {tell(`cutSheet.asked${ends}`, { measured: formatLength(given.toSpliceEdge) })}
+            </p>
+            <p className="huge">{tell('cutSheet.cutTo', { text: good.answer.result.text })}</p>
+            <p>
+              {tell(good.answer.result.fitsStock ? 'cutSheet.fits' : 'cutSheet.tooLong', {
+                stock: formatLength(given.stock),
+              })}
+            </p>
+          </>
+        )}
+        <p className="at-phone change">
+          <a className="button second" href="#piece-measured">
+            {tell('cutSheet.change')} <Arrow />
+          </a>
+        </p>
+      </section>
+      {good !== undefined && (
+        <Figure
+          caption={tell('cutSheet.pieceCaption')}
+          drawings={(['phone', 'desk'] as const).map((form) =>
+            drawPiece(
+              { leg: good.leg, piece: good.piece.number, insertion: 'shown' },
+              { form, palette: pagePalette, speak },
+            ),
+          )}
+        />
+      )}
+      <div className="columns">
+        <div>
+          <h3 className="view-title">{tell('cutSheet.sum')}</h3>
+          {good === undefined ? (
+            <p>{tell('cutSheet.nothing')}</p>
+          ) : (
+            <Worked steps={good.answer.steps} speak={speak} tell={tell} />
+          )}
+          <h3 className="view-title">{tell('cutSheet.sources')}</h3>
+          {good !== undefined && <Sources sources={good.answer.sources} tell={tell} />}
+        </div>
+        <form id="piece-measured" className="off-paper" onSubmit={(event) => event.preventDefault()}>
+          <h3 className="view-title">{tell('cutSheet.yours')}</h3>
+          <fieldset>
+            <legend>{tell('cutSheet.ends')}</legend>
+            {endCounts.map((count) => (
+              <label className="choice" key={count}>
+                <input
+                  type="radio"
+                  name="ends"
+                  value={count}
+                  checked={ends === count}
+                  onChange={() => setEnds(count)}
+                />
+                <i />
+                {tell(`cutSheet.ends${count}`)}
+              </label>
+            ))}
+          </fieldset>
+          <FeetInches
+            legend={tell(ends === 2 ? 'cutSheet.edgeToEdge' : 'cutSheet.fromBeginning')}
+            initial={measured}
+            onReading={(reading) => setLength(orNull(reading))}
+            tell={tell}
+            speak={speak}
+          />
+          <FeetInches
+            legend={tell('cutSheet.insertion')}
+            initial={insertion}
+            onReading={(reading) => setGoesIn(orNull(reading))}
+            tell={tell}
+            speak={speak}
+            tape={false}
+          />
+          <FeetInches
+            legend={tell('cutSheet.stock')}
+            initial={stock}
+            onReading={(reading) => setStockLength(orNull(reading))}
+            tell={tell}
+            speak={speak}
+            tape={false}
+          />
+          <p className="at-phone">
+            <a className="button" href="#piece-answer">
+              {tell('cutSheet.workOut')} <Arrow />
+            </a>
+          </p>
+        </form>
+      </div>
+    </>
+  );
+}

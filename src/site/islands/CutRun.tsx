@@ -1,0 +1,249 @@
+import { useState } from 'react';
+import { pagePalette } from '../../drawing/palette.ts';
+import { drawSplice } from '../../drawing/splice.ts';
+import { drawStrip } from '../../drawing/strip.ts';
+import type { How } from '../../drawing/types.ts';
+import type { Fault } from '../../trade/given.ts';
+import { formatLength, type Ticks } from '../../trade/length.ts';
+import type { SleeveSet } from '../items.ts';
+import { barsDesk, barsPhone } from '../pictures/bars.ts';
+import { speaker, type Tell, teller, type WordTable } from '../speak.ts';
+import { barsOf, cutRows, detailOf, type RunGiven, runSum, splicePlaces, tried } from '../sums.ts';
+import type { TapeReading } from '../tape.ts';
+import { Arrow } from './Arrow.tsx';
+import { FeetInches } from './FeetInches.tsx';
+import { Figure } from './Figure.tsx';
+import { Worked } from './Worked.tsx';
+
+interface Props {
+  readonly words: WordTable;
+  /** What the detail of a joint is drawn from; its lengths are those of the sum. */
+  readonly set: SleeveSet;
+  /** The example that the sheet shows before anyone writes. */
+  readonly example: RunGiven;
+}
+
+type Fields = { readonly [K in keyof RunGiven]: Ticks | null };
+const orNull = (reading: TapeReading): Ticks | null => (reading.read === 'length' ? reading.length : null);
+const complete = (fields: Fields): fields is RunGiven =>
+  Object.values(fields).every((value) => value !== null);
+
+/** A whole run: lengths, cuts and splices from end to end, drawn to scale, with the sum both ways. */
+export default function CutRun({ words, set, example }: Props) {
+  const speak = speaker(words);
+  const tell = teller(words);
+  const [fields, setFields] = useState<Fields>(example);
+  const read = (name: keyof RunGiven) => (reading: TapeReading) =>
+    setFields((old) => ({ ...old, [name]: orNull(reading) }));
+  const sum = complete(fields) ? tried(() => ({ given: fields, ...runSum(fields) })) : undefined;
+  const entries = [
+    ['length', 'cutSheet.runLength', true],
+    ['insertion', 'cutSheet.insertion', false],
+    ['gap', 'cutSheet.gap', false],
+    ['kerf', 'cutSheet.kerf', false],
+    ['stock', 'cutSheet.stock', false],
+  ] as const;
+
+  return (
+    <>
+      <section className="answer" aria-live="polite" id="run-answer">
+        {sum?.good === true ? (
+          <RunAnswer given={sum.answer.given} result={sum.answer.result} tell={tell} />
+        ) : (
+          <>
+            <p className="huge">{tell('cutSheet.nothing')}</p>
+            {sum?.good === false && <Faults faults={sum.faults} />}
+          </>
+        )}
+        <p className="at-phone change">
+          <a className="button second" href="#run-measured">
+            {tell('cutSheet.change')} <Arrow />
+          </a>
+        </p>
+      </section>
+      {sum?.good === true && (
+        <Figure
+          caption={tell('cutSheet.runCaption')}
+          drawings={(['phone', 'desk'] as const).map((form) =>
+            drawStrip(
+              { leg: sum.answer.result.leg, stock: sum.answer.given.stock, kerf: sum.answer.given.kerf },
+              { form, palette: pagePalette, speak },
+            ),
+          )}
+        />
+      )}
+      <div className="columns">
+        <div>
+          {sum?.good === true && (
+            <RunLists {...sum.answer} set={set} tell={tell} how={{ palette: pagePalette, speak }} />
+          )}
+        </div>
+        <form id="run-measured" className="off-paper" onSubmit={(event) => event.preventDefault()}>
+          <h3 className="view-title">{tell('cutSheet.yours')}</h3>
+          {entries.map(([name, legend, tape]) => (
+            <FeetInches
+              key={name}
+              legend={tell(legend)}
+              initial={example[name]}
+              onReading={read(name)}
+              tell={tell}
+              speak={speak}
+              tape={tape}
+            />
+          ))}
+          <p className="at-phone">
+            <a className="button" href="#run-answer">
+              {tell('cutSheet.workOut')} <Arrow />
+            </a>
+          </p>
+        </form>
+      </div>
+    </>
+  );
+}
+
+function Faults({ faults }: { faults: readonly Fault[] }) {
+  return (
+    <ul>
+      {faults.map(({ field, message, todo }) => (
+        <li key={field}>
+          {message}: {todo}.
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+type Run = ReturnType<typeof runSum>;
+
+function RunAnswer({ given, result, tell }: { given: RunGiven; result: Run['result']; tell: Tell }) {
+  const last = result.cuts.at(-1);
+  const values = { lengths: result.lengths, cuts: result.cuts.length };
+  const several = result.cuts.length > 1;
+  return (
+    <>
+      <p className="label">{tell('cutSheet.runAsked', { length: formatLength(given.length) })}</p>
+      <p className="huge">
+        {tell(
+          result.lengths === 1 ? 'cutSheet.oneLength' : several ? 'cutSheet.lengthsCuts' : 'cutSheet.lengths',
+          values,
+        )}
+        {last !== undefined && (
+          <>
+            <br />
+            {tell(several ? 'cutSheet.cutBoth' : 'cutSheet.cutLast', {
+              text: result.cuts.map(({ cut }) => formatLength(cut)).join(', '),
+            })}
+          </>
+        )}
+      </p>
+    </>
+  );
+}
+
+interface ListsProps extends Run {
+  readonly given: RunGiven;
+  readonly set: SleeveSet;
+  readonly tell: Tell;
+  readonly how: Omit<How, 'form'>;
+}
+
+function RunLists({ result, steps, given, set, tell, how }: ListsProps) {
+  const rows = cutRows(result);
+  const places = splicePlaces(result);
+  const bars = barsOf(result, given.stock, tell);
+  const words = bars.map(({ label, piece, left }) => `${label}: ${piece} ${left}`).join(' ');
+  const joint = result.leg.joints[0];
+  return (
+    <>
+      <h3 className="view-title">
+        {tell('cutSheet.list')} <span className="label">{tell('cutSheet.twice')}</span>
+      </h3>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">{tell('cutSheet.piece')}</th>
+            <th scope="col" className="num">
+              {tell('cutSheet.to')}
+            </th>
+            <th scope="col">{tell('cutSheet.from')}</th>
+            <th scope="col" className="num">
+              {tell('cutSheet.left')}
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map(({ number, cut, whole, left }) => (
+            <tr key={number}>
+              <th scope="row">{number}</th>
+              <td className="num">{cut}</td>
+              <td>{tell('cutSheet.length', { number })}</td>
+              <td className="num">{whole ? tell('cutSheet.none') : left}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {places.length > 0 && (
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">{tell('cutSheet.splice')}</th>
+              <th scope="col" className="num">
+                {tell('cutSheet.centre')}
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {places.map(({ name, at }) => (
+              <tr key={name}>
+                <th scope="row">{name}</th>
+                <td className="num">{at}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+      <h3 className="view-title">{tell('cutSheet.bars')}</h3>
+      {/* biome-ignore lint/security/noDangerouslySetInnerHtml: pictures/line.ts escapes every text; it is no reader's input */}
+      <div className="figure at-phone" dangerouslySetInnerHTML={{ __html: barsPhone(bars, words) }} />
+      {/* biome-ignore lint/security/noDangerouslySetInnerHtml: as above */}
+      <div className="figure at-desk at-paper" dangerouslySetInnerHTML={{ __html: barsDesk(bars, words) }} />
+      <h3 className="view-title">{tell('cutSheet.sum')}</h3>
+      <Worked steps={steps} speak={how.speak} tell={tell} />
+      <table className="sum-table">
+        <thead>
+          <tr>
+            <th scope="col">{tell('cutSheet.piece')}</th>
+            <th scope="col" className="num">
+              {tell('cutSheet.clear')}
+            </th>
+            <th scope="col" className="num">
+              {tell('cutSheet.into')}
+            </th>
+            <th scope="col" className="num">
+              {tell('cutSheet.to')}
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map(({ number, clear, into, cut }) => (
+            <tr key={number}>
+              <th scope="row">{number}</th>
+              <td className="num">{clear}</td>
+              <td className="num">{into.length === 0 ? tell('cutSheet.none') : into.join(' + ')}</td>
+              <td className="num">{cut}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {joint !== undefined && (
+        <Figure
+          caption={tell('cutSheet.detail')}
+          drawings={(['phone', 'desk'] as const).map((form) =>
+            drawSplice(detailOf(joint, given, set), { ...how, form }),
+          )}
+        />
+      )}
+    </>
+  );
+}

@@ -1,0 +1,198 @@
+import { useEffect, useMemo, useRef, useState } from 'react';
+import { pagePalette } from '../../../drawing/palette.ts';
+import { drawOf } from '../../../practice/draw.ts';
+import type { Family } from '../../../practice/family.ts';
+import { gradeDraw } from '../../../practice/grade.ts';
+import { keyOf } from '../../../practice/key.ts';
+import type { World } from '../../../practice/model.ts';
+import { figuresOf, tellDraw } from '../../../practice/show.ts';
+import { attemptsAt, keepAttempt, lastAttempt } from '../../device/attempts.ts';
+import { type Given, outcomes, tryText, verdictText } from '../../practice.ts';
+import { speaker, teller, type WordTable } from '../../speak.ts';
+import { Arrow } from '../Arrow.tsx';
+import { Figure } from '../Figure.tsx';
+import { AskEntry } from './Asks.tsx';
+import { Holds, Rework } from './Findings.tsx';
+
+interface Props {
+  readonly lang: string;
+  readonly words: WordTable;
+  readonly family: Family;
+  readonly world: World;
+  /** The draw that the page is built with. */
+  readonly seed: string;
+}
+
+/** A number for a new draw: four figures, so that it can be called across a bench. */
+function newSeed(): string {
+  const [chance = 0] = crypto.getRandomValues(new Uint32Array(1));
+  return String(1000 + (chance % 9000));
+}
+
+/**
+ * One draw of a family: its figure, what is known, the entries, one button. Tries stay on this device. Everything it
+ * needs is here once the page has loaded, so a cut network does not stop it.
+ */
+export default function PracticeSheet({ lang, words, family, world, seed: builtSeed }: Props) {
+  const speak = useMemo(() => speaker(words), [words]);
+  const tell = useMemo(() => teller(words), [words]);
+  const language = useMemo(() => ({ lang, speak }), [lang, speak]);
+  const [seed, setSeed] = useState(builtSeed);
+  const [answers, setAnswers] = useState<Given>({});
+  /** The tries at this draw, what was given each time. */
+  const [tries, setTries] = useState<readonly Given[]>([]);
+  const [kept, setKept] = useState(true);
+  /** Raised when entries must be drawn anew from `answers` (another draw, or tries brought back). */
+  const [fresh, setFresh] = useState(0);
+  const [way, setWay] = useState(false);
+  const verdict = useRef<HTMLElement>(null);
+  const touched = useRef(false);
+
+  const draw = useMemo(() => drawOf(family, seed, world), [family, seed, world]);
+  const shown = useMemo(() => tellDraw(draw, language), [draw, language]);
+  const figures = useMemo(() => {
+    const [phone, desk] = (['phone', 'desk'] as const).map((form) =>
+      figuresOf(draw, world, language, { form, palette: pagePalette }),
+    );
+    return (phone ?? []).map((one, k) => [one, desk?.[k]].filter((drawing) => drawing !== undefined));
+  }, [draw, world, language]);
+  const last = tries.at(-1);
+  const grade = useMemo(
+    () => (last === undefined ? undefined : gradeDraw(draw, last, world, language)),
+    [draw, last, world, language],
+  );
+  const found = grade === undefined || last === undefined ? [] : outcomes(shown.asks, grade, last);
+
+  const take = (next: string, before: readonly Given[]) => {
+    setSeed(next);
+    setTries(before);
+    setAnswers(before.at(-1) ?? {});
+    setWay(false);
+    setFresh((n) => n + 1);
+  };
+  // The draw that the address names, else the last one tried on this device; unless someone has begun already.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once, when script takes the page over
+  useEffect(() => {
+    const asked = new URLSearchParams(location.search).get('draw');
+    const bringBack = async () => {
+      const wanted = asked ?? (await lastAttempt(family.id))?.seed ?? builtSeed;
+      const before = await attemptsAt(family.id, wanted);
+      if (touched.current && wanted === builtSeed) return;
+      take(
+        wanted,
+        before.map((attempt) => attempt.answers as Given),
+      );
+    };
+    bringBack().catch(() => {
+      setKept(false);
+      if (asked !== null) take(asked, []);
+    });
+  }, []);
+
+  const answer = (id: string, value: Given[string] | undefined) => {
+    if (value !== undefined) touched.current = true;
+    setAnswers((old) => {
+      const { [id]: _, ...others } = old;
+      return value === undefined ? others : { ...others, [id]: value };
+    });
+  };
+  const tape = () => {
+    setTries((old) => [...old, answers]);
+    keepAttempt({ family: family.id, seed, generator: shown.generator, answers }).then(
+      () => setKept(true),
+      () => setKept(false),
+    );
+    requestAnimationFrame(() => verdict.current?.focus());
+  };
+  const anew = () => {
+    const next = newSeed();
+    touched.current = false;
+    history.replaceState(null, '', `?draw=${next}`);
+    take(next, []);
+    requestAnimationFrame(() => verdict.current?.focus());
+  };
+
+  return (
+    <>
+      <p className="lead">{shown.text}</p>
+      <section className="answer" role="status" ref={verdict} tabIndex={-1}>
+        <p className="label">
+          {tries.length === 0
+            ? tell('practicePage.draw', { seed })
+            : tell('practicePage.drawTry', { seed, try: tryText(tell, tries.length) })}
+        </p>
+        <p className="huge">
+          {grade === undefined ? tell('practicePage.nothing') : verdictText(tell, grade).line}
+        </p>
+        {grade !== undefined && <p>{verdictText(tell, grade).rest}</p>}
+      </section>
+      {figures.map((drawings, k) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: a draw's figures have no identity but their order
+        <Figure key={`${seed}-${k}`} drawings={drawings} />
+      ))}
+      <div className="columns">
+        <div>
+          <Rework outcomes={found} critical={family.critical} tell={tell} />
+          {tries.length >= 2 && (
+            <div className="way">
+              <button type="button" className="as-link" aria-expanded={way} onClick={() => setWay(!way)}>
+                {tell('practicePage.way')}
+              </button>
+              {way && (
+                <ol className="working">
+                  {keyOf(draw, world, language).working.map((text) => (
+                    <li key={text}>{text}</li>
+                  ))}
+                </ol>
+              )}
+            </div>
+          )}
+          <form
+            className="asks"
+            onSubmit={(event) => {
+              event.preventDefault();
+              tape();
+            }}
+          >
+            {shown.asks.map((ask) => (
+              <AskEntry
+                key={`${fresh}-${seed}-${ask.id}`}
+                ask={ask}
+                answer={answers[ask.id]}
+                onAnswer={(value) => answer(ask.id, value)}
+                tell={tell}
+                speak={speak}
+              />
+            ))}
+            <div className="buttons">
+              <button className="button" type="submit">
+                {tell(tries.length === 0 ? 'practicePage.tape' : 'practicePage.tapeAgain')} <Arrow />
+              </button>
+            </div>
+          </form>
+          <p className="way off-paper">
+            <button type="button" className="as-link" onClick={anew}>
+              {tell('practicePage.anew')}
+            </button>
+          </p>
+        </div>
+        <div>
+          <Holds outcomes={found} tell={tell} />
+          <h2 className="view-title">{tell('practicePage.known')}</h2>
+          <table className="plain">
+            <tbody>
+              {shown.givens.map(({ id, label, text }) => (
+                <tr key={id}>
+                  <th scope="row">{label}</th>
+                  <td className="given">{text}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+          <p className="note never">{tell('practicePage.never')}</p>
+          {!kept && <p className="nothing">{tell('practicePage.notKept')}</p>}
+        </div>
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,83 @@
+/** How a practice page speaks of a draw: the tries, the verdict in one line, answers as a person reads them. Pure. */
+import type { Finding, Grade, Verdict } from '../practice/grade.ts';
+import type { ShownAsk } from '../practice/show.ts';
+import { formatLength, fromInches } from '../trade/length.ts';
+import type { SiteKey, Tell, Values } from './speak.ts';
+
+/** Answers as the engine takes them: a number in the ask's unit, an option's id, items in order. A blank is left out. */
+export type Given = Readonly<Record<string, number | string | readonly string[]>>;
+
+/** "first try", "second try" … */
+export function tryText(tell: Tell, number: number): string {
+  const named: readonly SiteKey[] = ['practicePage.try1', 'practicePage.try2', 'practicePage.try3'];
+  const key = named[number - 1];
+  return key === undefined ? tell('practicePage.tryMore', { number }) : tell(key);
+}
+
+const countOf = (grade: Grade, verdict: Verdict): number =>
+  grade.findings.filter((finding) => finding.verdict === verdict).length;
+
+/** The verdict in one line, and a second line that counts the rest. */
+export function verdictText(tell: Tell, grade: Grade): { readonly line: string; readonly rest: string } {
+  const of = grade.findings.length;
+  const counts = {
+    holds: countOf(grade, 'holds'),
+    from: countOf(grade, 'holds from there'),
+    near: countOf(grade, 'near'),
+    rework: countOf(grade, 'rework'),
+    blank: countOf(grade, 'blank'),
+  };
+  const first = (['rework', 'near', 'blank', 'from'] as const).find((name) => counts[name] > 0);
+  const line =
+    first === undefined
+      ? tell(of === 1 ? 'practicePage.holdsOne' : 'practicePage.holdsAll', { of })
+      : tell(`practicePage.${first}Of`, { count: counts[first], of });
+  const rest = (['holds', 'from', 'near', 'rework', 'blank'] as const)
+    .filter((name) => name !== first && counts[name] > 0 && counts[name] < of)
+    .map((name) => tell(`practicePage.${name}Count`, { count: counts[name] }));
+  return { line, rest: rest.join(' ') };
+}
+
+/** An answer as text; empty for a blank. */
+export function answerText(ask: ShownAsk, answer: Given[string] | undefined): string {
+  if (answer === undefined) return '';
+  if (typeof answer === 'number') {
+    return ask.unit === 'in' ? formatLength(fromInches(answer), 64) : `${answer} in²`;
+  }
+  if (typeof answer === 'string') return ask.options?.find(({ id }) => id === answer)?.text ?? answer;
+  return '';
+}
+
+/** What one ask came to, with the number of its note when it is rework. */
+export interface Outcome {
+  readonly ask: ShownAsk;
+  readonly finding: Finding;
+  readonly answer: string;
+  readonly note: number | null;
+}
+
+export function outcomes(asks: readonly ShownAsk[], grade: Grade, given: Given): readonly Outcome[] {
+  let note = 0;
+  return grade.findings.flatMap((finding) => {
+    const ask = asks.find(({ id }) => id === finding.ask);
+    if (ask === undefined) return [];
+    if (finding.verdict === 'rework') note += 1;
+    return [
+      {
+        ask,
+        finding,
+        answer: answerText(ask, given[ask.id]),
+        note: finding.verdict === 'rework' ? note : null,
+      },
+    ];
+  });
+}
+
+/** A number typed plainly: digits with at most one point. Anything else is `undefined`; empty is `null`. */
+export function readNumber(text: string): number | null | undefined {
+  const plain = text.trim();
+  if (plain === '') return null;
+  return /^\d*\.?\d+$/.test(plain) ? Number(plain) : undefined;
+}
+
+export type { Values };
