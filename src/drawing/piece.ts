@@ -4,12 +4,12 @@
  */
 import { shortLength } from '../run/shortLength.ts';
 import type { Face, Piece, PieceEnd, ResolvedJoint, StraightLeg } from '../run/straight.ts';
-import { formatLength, type Ticks } from '../trade/length.ts';
+import { formatLength, type Ticks, ticks } from '../trade/length.ts';
 import { drawBalloons, type Target } from './balloon.ts';
 import { across } from './dimension.ts';
 import { frameOf, MARGIN } from './frame.ts';
 import { drawNotes } from './notes.ts';
-import { drawPieceEnd } from './pieceEnd.ts';
+import { drawPieceEnd, sleeveMiddle } from './pieceEnd.ts';
 import { Plan, SIZES } from './plan.ts';
 import { spoken, together } from './spoken.ts';
 import { render, type Sheet } from './svg.ts';
@@ -21,6 +21,8 @@ export interface PieceGiven {
   readonly piece: number;
   /** Leaves out how far the channel goes in, where that is what the reader must know. */
   readonly insertion?: 'shown' | 'hidden' | undefined;
+  /** Where the tape is held: to the edges the piece meets, or to the middle of each sleeve. */
+  readonly measured?: 'edges' | 'middles' | undefined;
   /** Parts: `pieceParts`. */
   readonly balloons?: readonly Balloon[] | undefined;
 }
@@ -89,7 +91,7 @@ export function drawPiece(given: PieceGiven, how: How): Drawing {
 }
 
 export function layPiece(given: PieceGiven, how: How): Sheet {
-  const { insertion = 'shown', balloons = [] } = given;
+  const { insertion = 'shown', measured = 'edges', balloons = [] } = given;
   const { form, speak } = how;
   const { width, bar, high, stub } = LAYOUT[form];
   const margin = MARGIN[form];
@@ -121,7 +123,13 @@ export function layPiece(given: PieceGiven, how: How): Sheet {
 
   const row = bar - 48;
   const size = form === 'phone' ? SIZES.text : SIZES.big;
-  across(plan, edges[0], edges[1], row, formatLength(piece.clear), { from: bar - 7, size, part: 'measure' });
+  const [from, to] = sides.map((side, i) =>
+    measured === 'edges'
+      ? (edges[i] ?? 0)
+      : sleeveMiddle(side, { edge: edges[i] ?? 0, way: i === 0 ? -1 : 1, px }),
+  ) as [number, number];
+  const shows = tapeShows(piece, measured);
+  across(plan, from, to, row, formatLength(shows), { from: bar - 7, size, part: 'measure' });
 
   const below = bar + high + (form === 'phone' ? 34 : 36);
   sides.forEach(({ end }, i) => {
@@ -147,7 +155,7 @@ export function layPiece(given: PieceGiven, how: How): Sheet {
   const title = names + (form === 'phone' ? 32 : 8);
   plan.viewTitle([width / 2, title], speak({ say: 'drawing.pieceTitle', values: { number: piece.number } }));
   const notes = [
-    speak({ say: 'drawing.edgeToEdge' }),
+    speak({ say: measured === 'edges' ? 'drawing.edgeToEdge' : 'drawing.middleToMiddle' }),
     ...(broken ? [speak({ say: form === 'phone' ? 'drawing.brokenShort' : 'drawing.broken' })] : []),
   ];
   const height = Math.ceil(drawNotes(plan, notes, { form, width, margin, top: title + 22 }) + margin);
@@ -168,8 +176,13 @@ export function layPiece(given: PieceGiven, how: How): Sheet {
     frame,
     plan,
     zones,
-    words: pieceWords(piece, sides, insertion, how),
+    words: pieceWords(piece, sides, { insertion, measured }, how),
   };
+}
+
+/** What the tape shows between the places it is held to. */
+function tapeShows({ clear, ends }: Piece, measured: 'edges' | 'middles'): Ticks {
+  return measured === 'edges' ? clear : ticks(clear + ends[0].takeOut + ends[1].takeOut);
 }
 
 /** What an end is called: by its joint, or by what it meets. */
@@ -182,11 +195,15 @@ function endKey({ end, joint, face }: Meets): string {
 function pieceWords(
   piece: Piece,
   sides: readonly Meets[],
-  insertion: 'shown' | 'hidden',
+  { insertion, measured }: Required<Pick<PieceGiven, 'insertion' | 'measured'>>,
   { speak }: How,
 ): string {
+  const length = spoken(tapeShows(piece, measured ?? 'edges'), speak);
   return together([
-    speak({ say: 'drawing.pieceWords', values: { length: spoken(piece.clear, speak) } }),
+    speak({
+      say: measured === 'middles' ? 'drawing.pieceWordsMiddle' : 'drawing.pieceWords',
+      values: { length },
+    }),
     ...sides.map((side, i) => {
       const name = speak({
         say: endKey(side),

@@ -1,4 +1,5 @@
 /** The end of a piece and what it meets: sleeve, plate, socket, wall, or nothing. Each is told apart by its lines. */
+import type { ResolvedJoint } from '../run/straight.ts';
 import type { Meets } from './piece.ts';
 import type { Plan } from './plan.ts';
 
@@ -35,7 +36,20 @@ function neighbour(plan: Plan, from: number, { way, bar, high, stub }: Place): v
   plan.breakLine(to, bar, bar + high);
 }
 
-function sleeve(plan: Plan, { joint, end }: Meets, place: Place): void {
+/** Where the middle of a sleeve stands, from the edge that the piece meets; its gap is drawn larger than it is. */
+export function sleeveMiddle(
+  { joint, end }: Meets,
+  { edge, way, px }: Pick<Place, 'edge' | 'way' | 'px'>,
+): number {
+  if (joint?.kind !== 'socketed') return edge;
+  return edge + way * (px(end.insertion) + drawnGap(joint, px) / 2);
+}
+
+const drawnGap = ({ opening }: ResolvedJoint, px: Place['px']) =>
+  Math.max(opening === 0 ? 0 : 3, px(opening));
+
+function sleeve(plan: Plan, meets: Meets, place: Place): void {
+  const { joint, end } = meets;
   const { edge, way, bar, high, px } = place;
   if (joint === undefined) return;
   const far = edge + way * px(joint.length);
@@ -45,14 +59,15 @@ function sleeve(plan: Plan, { joint, end }: Meets, place: Place): void {
     { fill: 'sheet', pen: 'edge', part: 'sleeve' },
   );
   const own = edge + way * px(end.insertion);
-  const other = own + way * Math.max(joint.opening === 0 ? 0 : 3, px(joint.opening));
+  const other = own + way * drawnGap(joint, px);
   for (const y of [bar, bar + high]) {
     plan.line('hidden', [edge, y], [own, y]);
     plan.line('hidden', [other, y], [far, y]);
   }
   plan.line('hidden', [own, bar], [own, bar + high], 'channel end');
   plan.line('hidden', [other, bar], [other, bar + high]);
-  plan.line('centre', [(own + other) / 2, bar - 16], [(own + other) / 2, bar + high + 16]);
+  const middle = sleeveMiddle(meets, place);
+  plan.line('centre', [middle, bar - 16], [middle, bar + high + 16]);
 }
 
 /** Two channel ends, a plate under both seen by its edge. */

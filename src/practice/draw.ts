@@ -1,0 +1,109 @@
+/** From a family and a seed to one job with its right and wrong answers: the part of a draw that no language touches. */
+import { inches } from '../trade/length.ts';
+import { answersApart } from './apart.ts';
+import type { Ask, Family, Mistake } from './family.ts';
+import { GENERATOR, Generator } from './generator.ts';
+import type { Answer, Answers, AnyModel, AnyPlan, Fact, Facts, ModelAsk, World } from './model.ts';
+import { models } from './models/index.ts';
+import { drawValues } from './parameters.ts';
+
+/** Where a mistake leads on one ask. */
+export interface Wrong {
+  readonly mistake: Mistake;
+  readonly ask: string;
+  readonly answer: Answer;
+}
+
+export interface Draw {
+  readonly family: Family;
+  readonly seed: string;
+  readonly generator: typeof GENERATOR;
+  readonly model: AnyModel;
+  readonly plan: AnyPlan;
+  readonly facts: Facts;
+  readonly right: Answers;
+  /** Every mistake that this draw allows, in the order of the family's file. */
+  readonly wrong: readonly Wrong[];
+  /** Tries that came before and could not be used. */
+  readonly rejected: number;
+}
+
+/** After so many tries a family is at fault, not the seed. */
+export const MOST_TRIES = 2000;
+
+/**
+ * The draw of a seed: the same on every device (SEED.md).
+ * @throws {Error} when no try can be used: the proofs of the family find that before anyone draws from it
+ */
+export function drawOf(family: Family, seed: string, world: World): Draw {
+  const model = modelOf(family);
+  const generator = Generator.of(family.id, seed);
+  for (let rejected = 0; rejected < MOST_TRIES; rejected++) {
+    const plan = model.plan(drawValues(family.parameters, generator), world);
+    if (plan === null) continue;
+    const draw = { family, seed, generator: GENERATOR, model, plan, rejected } as const;
+    const full = { ...draw, ...answersOf(family, model, plan, world) };
+    if (!answerGiven(full) && answersApart(full)) return full;
+  }
+  throw new Error(`${family.id}: none of ${MOST_TRIES} tries of seed ${JSON.stringify(seed)} can be used`);
+}
+
+export function modelOf(family: Family): AnyModel {
+  const model = models.get(family.model);
+  if (model === undefined) throw new Error(`${family.id}: no model ${family.model}`);
+  return model;
+}
+
+export function askOf(model: AnyModel, id: string): ModelAsk<AnyPlan> {
+  const ask = model.asks[id];
+  if (ask === undefined) throw new Error(`no ask ${id} in the model`);
+  return ask;
+}
+
+function answersOf(family: Family, model: AnyModel, plan: AnyPlan, world: World) {
+  const right: Record<string, Answer> = {};
+  for (const { id } of family.asks) right[id] = askOf(model, id).answer(plan, world);
+  const wrong = family.mistakes.flatMap((mistake): Wrong[] => {
+    const taken = slip(model, mistake, plan, world);
+    if (taken === null) return [];
+    return mistake.asks.map((ask) => ({ mistake, ask, answer: askOf(model, ask).answer(taken, world) }));
+  });
+  return { facts: model.facts(plan, world), right, wrong };
+}
+
+/** The job as someone takes it who makes this mistake. */
+export function slip(model: AnyModel, mistake: Mistake, plan: AnyPlan, world: World): AnyPlan | null {
+  const made = model.slips[mistake.slip];
+  if (made === undefined) throw new Error(`no slip ${mistake.slip} in the model`);
+  return made(plan, world, mistake.with ?? {});
+}
+
+/** Whether a given shows a right number as it stands. */
+function answerGiven({ family, facts, right }: Draw): boolean {
+  return family.asks.some((ask) => {
+    if (ask.kind !== 'number') return false;
+    return family.givens.some((given) =>
+      numbersOf(facts[given.each ?? given.fact], given.fact, given.unit).some(
+        ({ value, unit }) =>
+          unit === ask.unit && Math.abs(value - (right[ask.id] as number)) <= ask.tolerance + 1e-9,
+      ),
+    );
+  });
+}
+
+/** The numbers that a fact shows, with their unit. */
+export function numbersOf(
+  fact: Fact | undefined,
+  name: string,
+  unit: string,
+): { value: number; unit: string }[] {
+  if (fact === undefined || fact.kind === 'word') return [];
+  if (fact.kind === 'length') return [{ value: inches(fact.ticks), unit: 'in' }];
+  if (fact.kind === 'number') return [{ value: fact.value, unit }];
+  return fact.rows.flatMap((row) => numbersOf(row[name], name, unit));
+}
+
+/** The family's ask of this id. */
+export function familyAsk(family: Family, id: string): Ask | undefined {
+  return family.asks.find((a) => a.id === id);
+}

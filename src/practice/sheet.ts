@@ -1,0 +1,189 @@
+/**
+ * A check sheet: which families, how many draws of each, and when it is passed. Sheet id, bench number and place on
+ * the sheet fix every seed, so anyone can compute the draws and grade the answers again (README.md).
+ */
+import { type Fault, GivenError } from '../trade/given.ts';
+import { type Draw, drawOf } from './draw.ts';
+import type { Family, Texts } from './family.ts';
+import { type Grade, gradeDraw } from './grade.ts';
+import type { World } from './model.ts';
+import type { Language } from './words.ts';
+
+export interface Sheet {
+  readonly id: string;
+  /** As it is called on the floor: "sheet 7, bench 12". */
+  readonly number: number;
+  readonly title: Texts;
+  /** Tasks for which its answers are evidence. */
+  readonly tasks: readonly string[];
+  readonly families: readonly { readonly family: string; readonly draws: number }[];
+  /** Passed when so many of its draws are passed; a critical point missed on any of them fails it all the same. */
+  readonly rule: { readonly need: number; readonly of: number };
+}
+
+/** What is set for a person: file of kind `set`. */
+export interface SetFile {
+  readonly v: 1;
+  readonly kind: 'set';
+  readonly sheet: string;
+  readonly bench: number;
+  readonly person: string;
+  readonly task: string;
+}
+
+/** What a person answered: file of kind `answers`. */
+export interface AnswersFile {
+  readonly v: 1;
+  readonly kind: 'answers';
+  readonly sheet: string;
+  readonly bench: number;
+  readonly person: string;
+  /** Name of the device it was answered on. */
+  readonly device: string;
+  readonly task: string;
+  readonly answers: readonly {
+    readonly family: string;
+    readonly seed: string;
+    readonly answers: Readonly<Record<string, unknown>>;
+  }[];
+}
+
+/** One place on a sheet. */
+export interface SheetPlace {
+  /** From 1. */
+  readonly place: number;
+  readonly family: string;
+  readonly seed: string;
+}
+
+export interface SheetGrade {
+  readonly sheet: string;
+  readonly bench: number;
+  readonly draws: readonly (SheetPlace & Grade)[];
+  /** Draws that are passed. */
+  readonly held: number;
+  /** Places on which a critical ask does not hold. */
+  readonly criticalMissed: readonly number[];
+  readonly passed: boolean;
+}
+
+/** What it takes to draw and grade: families by id, the tables, and a language for what is said. */
+export interface Practice {
+  readonly families: ReadonlyMap<string, Family>;
+  readonly sheets: ReadonlyMap<string, Sheet>;
+  readonly world: World;
+}
+
+/** Bench numbers are whole, from 1 to this. */
+export const MOST_BENCHES = 9999;
+
+/** The seed at a place: `SHEET/BENCH/PLACE`. */
+export function sheetSeed(sheet: string, bench: number, place: number): string {
+  return `${sheet}/${bench}/${place}`;
+}
+
+/** Every place of a sheet at a bench, in order. */
+export function sheetPlaces(sheet: Sheet, bench: number): readonly SheetPlace[] {
+  return sheet.families
+    .flatMap(({ family, draws }) => Array.from({ length: draws }, () => family))
+    .map((family, i) => ({ place: i + 1, family, seed: sheetSeed(sheet.id, bench, i + 1) }));
+}
+
+/** The draws of a sheet at a bench. */
+export function sheetDraws(
+  sheet: Sheet,
+  bench: number,
+  { families, world }: Practice,
+): readonly (SheetPlace & { readonly draw: Draw })[] {
+  return sheetPlaces(sheet, bench).map((place) => {
+    const family = families.get(place.family);
+    if (family === undefined) throw new Error(`${sheet.id}: no family ${place.family}`);
+    return { ...place, draw: drawOf(family, place.seed, world) };
+  });
+}
+
+/**
+ * Grades what was answered on a sheet. A place without answers is blank throughout.
+ *
+ * @throws {GivenError} every fault: a draw that this sheet does not have at this bench, one answered twice, an answer
+ *   that cannot be read
+ */
+export function gradeSheet(
+  sheet: Sheet,
+  bench: number,
+  answers: AnswersFile['answers'],
+  practice: Practice,
+  language: Language,
+): SheetGrade {
+  const draws = sheetDraws(sheet, bench, practice);
+  const faults: Fault[] = [];
+  answers.forEach(({ family, seed }, i) => {
+    const known = draws.some((d) => d.family === family && d.seed === seed);
+    if (!known)
+      faults.push({
+        field: `answers[${i}].seed`,
+        value: seed,
+        message: `sheet ${sheet.number} has no draw of ${family} with this seed at bench ${bench}`,
+        todo: 'take the answers from the device again; nothing on them is changed by hand',
+      });
+    else if (answers.findIndex((a) => a.seed === seed) < i)
+      faults.push({
+        field: `answers[${i}].seed`,
+        value: seed,
+        message: 'this draw is answered twice',
+        todo: 'leave one of the two',
+      });
+  });
+  const graded = draws.map(({ draw, ...place }) => {
+    const at = answers.findIndex((a) => a.family === place.family && a.seed === place.seed);
+    try {
+      return { ...place, ...gradeDraw(draw, answers[at]?.answers ?? {}, practice.world, language) };
+    } catch (cause) {
+      if (!(cause instanceof GivenError)) throw cause;
+      faults.push(...cause.faults.map((f) => ({ ...f, field: `answers[${at}].${f.field}` })));
+      return undefined;
+    }
+  });
+  if (faults.length > 0) throw new GivenError(faults);
+  const all = graded.filter((g) => g !== undefined);
+  const held = all.filter((g) => g.passed).length;
+  const criticalMissed = all.filter((g) => missed(g, practice)).map((g) => g.place);
+  const passed = held >= sheet.rule.need && criticalMissed.length === 0;
+  return { sheet: sheet.id, bench, draws: all, held, criticalMissed, passed };
+}
+
+function missed(grade: SheetPlace & Grade, { families }: Practice): boolean {
+  const critical = families.get(grade.family)?.critical ?? [];
+  return grade.findings.some((f) => critical.includes(f.ask) && f.verdict !== 'holds');
+}
+
+/**
+ * Grades an answers file again, as the witness's device and `register check --evidence` do: nothing in the file says
+ * how it was graded, everything follows from sheet, bench number and answers.
+ *
+ * @throws {GivenError} an unknown sheet, a task that the sheet is no evidence for, and all that `gradeSheet` finds
+ */
+export function regradeSheet(file: AnswersFile, practice: Practice, language: Language): SheetGrade {
+  const sheet = practice.sheets.get(file.sheet);
+  if (sheet === undefined) {
+    const known = [...practice.sheets.keys()].join(', ');
+    throw new GivenError([
+      {
+        field: 'sheet',
+        value: file.sheet,
+        message: 'there is no such sheet here',
+        todo: `name one of ${known}`,
+      },
+    ]);
+  }
+  if (!sheet.tasks.includes(file.task))
+    throw new GivenError([
+      {
+        field: 'task',
+        value: file.task,
+        message: `this sheet says nothing about ${file.task}`,
+        todo: `it is evidence for ${sheet.tasks.join(', ')}`,
+      },
+    ]);
+  return gradeSheet(sheet, file.bench, file.answers, practice, language);
+}

@@ -1,0 +1,234 @@
+/**
+ * A practice family: content/scenarios/ID.yaml. The manual of each field is here; what the model of that name takes
+ * and knows is in src/practice/models.
+ */
+import { z } from 'zod';
+import type { Family, Parameter } from '../practice/family.ts';
+import type { AnyModel, Want } from '../practice/model.ts';
+import { models } from '../practice/models/index.ts';
+import { inches } from '../trade/length.ts';
+import { above0, count } from './fields.ts';
+import { lengthAbove0, lengthFrom0 } from './length.ts';
+
+const id = z.string().regex(/^[a-z0-9][a-z0-9-]*$/, { error: 'small letters, digits and hyphens' });
+const name = z.string().regex(/^[A-Za-z][A-Za-z0-9]*$/, { error: 'a name is letters and digits' });
+const text = z
+  .string()
+  .min(1)
+  .refine((s) => s === s.trim(), { error: 'space at the head or the end', params: { todo: 'take it out' } });
+
+/** A text by language; English is always there. `{places}` are facts of the model. */
+export const texts = z
+  .record(z.string().regex(/^[a-z]{2}$/, { error: 'a language is two small letters' }), text)
+  .refine((t) => t['en'] !== undefined, {
+    error: 'the text in en is missing',
+    params: { todo: 'write en: and the text' },
+  });
+
+/** One value that a seed chooses; exactly one kind. */
+const parameter: z.ZodType<Parameter> = z.lazy(() =>
+  z.union([
+    /** A length: from, to, and the step between. */
+    z.strictObject({ length: z.strictObject({ from: lengthFrom0, to: lengthAbove0, step: lengthAbove0 }) }),
+    /** A whole number, both ends included. */
+    z.strictObject({ whole: z.strictObject({ from: z.int(), to: z.int() }) }),
+    /** A number with decimals, at most six. */
+    z.strictObject({ decimal: z.strictObject({ from: z.number(), to: z.number(), step: above0 }) }),
+    /** One of these words; one that stands twice is twice as likely. */
+    z.strictObject({ choice: z.array(id).min(1) }),
+    /** From so many to so many rows, each with parameters of its own. */
+    z.strictObject({
+      list: z.strictObject({ from: count, to: count, of: z.record(name, parameter) }),
+    }),
+    /** From so many to so many of these, those of `always` among them, in a chance order. */
+    z.strictObject({
+      some: z.strictObject({ from: count, to: count, of: z.array(id).min(1), always: z.array(id) }),
+    }),
+  ]),
+);
+
+const given = z.strictObject({
+  id,
+  label: texts,
+  /** The fact whose value is given. */
+  fact: name,
+  /** A fact that has rows: one given a row, with `{number}` from 1. */
+  each: name.optional(),
+  /** Of the value; empty for a word or a count. A length is always `in`. */
+  unit: z.enum(['', 'in', 'in2', 'ft', 'mm']),
+  /** What the person reads; the fact's own text when left out. */
+  text: texts.optional(),
+});
+
+const range = z.strictObject({ from: z.number(), to: z.number() });
+const numberAsk = {
+  id,
+  kind: z.literal('number'),
+  prompt: texts,
+  /** Where right answers may lie; the proofs hold every draw against it. */
+  range,
+  /** Said of a number above, below the right one; `{amount}` is by how much. */
+  long: texts,
+  short: texts,
+};
+const part = z.strictObject({ id, text: texts });
+const ask = z.union([
+  z.discriminatedUnion('unit', [
+    z.strictObject({ ...numberAsk, unit: z.literal('in'), tolerance: lengthAbove0.transform(inches) }),
+    z.strictObject({ ...numberAsk, unit: z.literal('in2'), tolerance: above0 }),
+  ]),
+  z.discriminatedUnion('kind', [
+    z.strictObject({ id, kind: z.literal('choice'), prompt: texts, options: z.array(part).min(2) }),
+    /** `items` are all that may be shown; a draw shows some. */
+    z.strictObject({ id, kind: z.literal('order'), prompt: texts, items: z.array(part).min(2) }),
+  ]),
+]);
+
+const mistake = z.strictObject({
+  id,
+  /** Asks on which it is looked for. */
+  asks: z.array(id).min(1),
+  /** The model's slip of this name. */
+  slip: name,
+  /** What the slip is told, where it needs telling. */
+  with: z.record(name, id).optional(),
+  /** What went wrong and one thing to do. */
+  says: texts,
+});
+
+const worked = z.strictObject({
+  seed: z.string().min(1),
+  /** Givens as the author read them off the draw: a length, a number, a word. */
+  givens: z.record(id, z.union([z.string(), z.number()])),
+  /** The author's own answers, one to every ask. */
+  answers: z.record(id, z.unknown()),
+  /** His sum, a line each. */
+  sum: z.array(text).min(1),
+});
+
+const shape = z.strictObject({
+  id,
+  title: texts,
+  /** Tasks that it exercises. */
+  tasks: z.array(z.string().regex(/^T\d\d[a-z]?$/, { error: 'a task is T and two digits' })).min(1),
+  /** Name of the model in src/practice/models. */
+  model: id,
+  /** Least share of asks that hold, in hundredths. */
+  mark: z.int().min(1).max(100),
+  /** Asks that must hold whatever the rest. */
+  critical: z.array(id),
+  /** In the order in which they are drawn: moving one changes every draw. */
+  parameters: z.record(name, parameter),
+  text: texts,
+  words: z.record(name, z.record(id, texts)).default({}),
+  givens: z.array(given).min(1),
+  asks: z.array(ask).min(1),
+  mistakes: z.array(mistake),
+  worked,
+});
+
+type Add = (path: readonly PropertyKey[], message: string, todo: string) => void;
+
+export const familyShape = shape.superRefine((family, context) => {
+  const add: Add = (path, message, todo) =>
+    context.addIssue({ code: 'custom', path: [...path], message, params: { todo } });
+  twice(family.asks, ['asks'], add);
+  twice(family.mistakes, ['mistakes'], add);
+  twice(family.givens, ['givens'], add);
+  const asks = family.asks.map((a) => a.id);
+  const known = (path: readonly PropertyKey[], ids: readonly string[]) => {
+    for (const [i, one] of ids.entries())
+      if (!asks.includes(one)) add([...path, i], 'no such ask here', `name one of ${asks.join(', ')}`);
+  };
+  known(['critical'], family.critical);
+  for (const [i, { asks: on }] of family.mistakes.entries()) known(['mistakes', i, 'asks'], on);
+  for (const one of asks)
+    if (!(one in family.worked.answers))
+      add(['worked', 'answers', one], 'no answer worked by hand', 'work it and write it');
+  for (const [i, one] of family.asks.entries()) {
+    if (one.kind === 'choice') twice(one.options, ['asks', i, 'options'], add);
+    if (one.kind === 'order') twice(one.items, ['asks', i, 'items'], add);
+  }
+  const model = models.get(family.model);
+  if (model === undefined)
+    add(['model'], 'there is no such model', `name one of ${[...models.keys()].join(', ')}`);
+  else modelFits(family, model, add);
+});
+
+function twice(list: readonly { readonly id: string }[], path: readonly PropertyKey[], add: Add): void {
+  for (const [i, { id: one }] of list.entries())
+    if (list.findIndex((o) => o.id === one) < i)
+      add([...path, i, 'id'], 'this id stands twice', 'give it another');
+}
+
+/** Holds a family against the model it names: asks, slips, parameters. */
+function modelFits(family: z.output<typeof shape>, model: AnyModel, add: Add): void {
+  const slips = Object.keys(model.slips);
+  for (const [i, { slip }] of family.mistakes.entries())
+    if (!slips.includes(slip))
+      add(['mistakes', i, 'slip'], 'the model knows no such slip', `name one of ${slips.join(', ')}`);
+  for (const [i, { id: one, kind }] of family.asks.entries()) {
+    const wanted = model.asks[one];
+    if (wanted === undefined)
+      add(
+        ['asks', i, 'id'],
+        'the model answers no such ask',
+        `name one of ${Object.keys(model.asks).join(', ')}`,
+      );
+    else if (wanted.kind !== kind)
+      add(['asks', i, 'kind'], `the model answers a ${wanted.kind}`, `write ${wanted.kind}`);
+  }
+  for (const one of Object.keys(model.asks))
+    if (!family.asks.some((a) => a.id === one)) add(['asks'], `the model's ask ${one} is missing`, 'add it');
+  parametersFit(family.parameters, model.wants, ['parameters'], add);
+}
+
+function parametersFit(
+  parameters: Readonly<Record<string, Parameter>>,
+  wants: Readonly<Record<string, Want>>,
+  path: readonly PropertyKey[],
+  add: Add,
+): void {
+  for (const [key, want] of Object.entries(wants)) {
+    const found = parameters[key];
+    if (found === undefined) add([...path, key], 'the model needs this parameter', `draw ${wantText(want)}`);
+    else parameterFits(found, want, [...path, key], add);
+  }
+  for (const key of Object.keys(parameters))
+    if (!(key in wants))
+      add([...path, key], 'the model takes no such parameter', `it takes ${Object.keys(wants).join(', ')}`);
+}
+
+function parameterFits(found: Parameter, want: Want, path: readonly PropertyKey[], add: Add): void {
+  const bad = () => add(path, 'the model takes another kind of parameter here', `draw ${wantText(want)}`);
+  if (typeof want === 'string') {
+    if (!(want in found)) bad();
+    else rangeFits(found, path, add);
+  } else if ('rows' in want) {
+    if ('list' in found) parametersFit(found.list.of, want.rows, [...path, 'list', 'of'], add);
+    else bad();
+  } else if (!('choice' in found)) bad();
+  else
+    for (const [i, word] of found.choice.entries())
+      if (!want.includes(word))
+        add([...path, 'choice', i], 'the model knows no such word', `use ${want.join(', ')}`);
+}
+
+function rangeFits(found: Parameter, path: readonly PropertyKey[], add: Add): void {
+  const [kind, { from, to }] = Object.entries(found)[0] as [string, { from: number; to: number }];
+  if (from > to) add([...path, kind, 'to'], 'this is below from', 'exchange the two');
+  if ('some' in found && (to > found.some.of.length || from < found.some.always.length))
+    add([...path, 'some'], 'so many there are not', 'let from and to lie between the needed ones and all');
+}
+
+function wantText(want: Want): string {
+  if (typeof want === 'string') return `${want}: { … }`;
+  return 'rows' in want
+    ? `list: { of: { ${Object.keys(want.rows).join(', ')} } }`
+    : `choice: [${want.join(', ')}]`;
+}
+
+/** A family as the core takes it; the compiler holds the two against each other. */
+export type FamilyFile = z.output<typeof familyShape>;
+const asFamily = (file: FamilyFile): Family => file;
+void asFamily;
