@@ -1,0 +1,17 @@
+import { expect, test } from 'vitest';
+import { cite } from '../../src/schema/source.ts';
+import type { Source } from '../../src/trade/answer.ts';
+import * as habits from '../../src/trade/habits.ts';
+import { inches } from '../../src/trade/length.ts';
+import { library } from './tables.ts';
+
+const sources: readonly Source[] = Object.values(habits).map((h) => ('source' in h ? h.source : h));
+
+test.each(sources)('$where stands in content/sources as the calculators cite it', (source) => {
+  expect(cite(source, source.edition, library.sources)).toEqual(source);
+});
+
+test('the figures are those of their sources', () => {
+  expect(inches(habits.INSERTION.length)).toBe(5); // common practice, no source
+  expect(inches(habits.STOCK.length)).toBe(240); // common practice, no source
+});
