@@ -1,4 +1,8 @@
 /** Keys of content/words that something else in the project says; a language without one of them is at fault. */
+import { drawingSays } from '../drawing/says.ts';
+import { practiceSays } from '../practice/says.ts';
+import { runSays } from '../run/says.ts';
+import { tradeSays } from '../trade/says.ts';
 import type { Entries } from './shelves.ts';
 
 /** Who says a key, for the message. */
@@ -8,7 +12,12 @@ export interface Demand {
 }
 
 /** Keys that each pure room says. */
-const rooms: Readonly<Record<string, readonly string[]>> = {};
+const rooms: Readonly<Record<string, readonly string[]>> = {
+  trade: tradeSays,
+  run: runSays,
+  drawing: drawingSays,
+  practice: practiceSays,
+};
 
 /** Every key that must be there, with who says it. */
 export function demands({ tasks, tickets }: Pick<Entries, 'tasks' | 'tickets'>): readonly Demand[] {

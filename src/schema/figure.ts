@@ -2,53 +2,120 @@
  * A figure of a procedure: a run, a view, and the part of the run that the view shows. Numbers in the procedure's text
  * are places (`{insertion}`) filled from that same part, so that text and figure cannot disagree.
  */
+import { drawPiece, type PieceGiven, pieceParts } from '../drawing/piece.ts';
+import { drawSplice, type SpliceGiven, spliceParts } from '../drawing/splice.ts';
+import { drawStrip, type StripGiven } from '../drawing/strip.ts';
+import type { Balloon, Drawing, How } from '../drawing/types.ts';
 import type { Catalogue, Tray } from '../run/catalogue.ts';
 import { resolveRun } from '../run/resolve.ts';
-import type { Piece, ResolvedJoint, StraightLeg } from '../run/straight.ts';
+import { shortLength } from '../run/shortLength.ts';
+import type { ResolvedJoint, ResolvedRun } from '../run/straight.ts';
 import type { Run } from '../run/types.ts';
 import { type Fault, GivenError } from '../trade/given.ts';
 import { formatLength, type Ticks } from '../trade/length.ts';
 import type { Figure } from './procedure.ts';
 
-/** What a figure shows, ready to be drawn: the subject that its view takes, and the texts of its measures. */
-export type Shown = { readonly tray: Tray; readonly facts: Readonly<Record<string, string>> } & (
-  | { readonly view: 'strip'; readonly leg: StraightLeg; readonly stock: Ticks; readonly kerf: Ticks }
-  | { readonly view: 'splice'; readonly joint: ResolvedJoint }
-  | { readonly view: 'piece'; readonly leg: StraightLeg; readonly piece: Piece }
+/**
+ * What a figure shows, ready to be drawn: the subject that its view takes, the texts of its measures, and the parts
+ * that a balloon may point at.
+ */
+export type Shown = {
+  readonly tray: Tray;
+  readonly facts: Readonly<Record<string, string>>;
+  readonly parts: readonly string[];
+} & (
+  | { readonly view: 'strip'; readonly given: StripGiven }
+  | { readonly view: 'splice'; readonly given: SpliceGiven }
+  | { readonly view: 'piece'; readonly given: PieceGiven }
 );
 
-/** A length below a foot as a number of inches (`1/8`, `10 1/8`), for a text that says `in` after it. */
-function inchText(length: Ticks): string {
-  return formatLength(length).replace(/^0'-/, '').replace(/"$/, '');
+/**
+ * @throws {GivenError} faults of the run (fields of the run), or `of` when the run has no such part
+ */
+export function shownBy({ view, of }: Pick<Figure, 'view' | 'of'>, run: Run, catalogue: Catalogue): Shown {
+  return views[view](resolveRun(run, catalogue), of, catalogue);
 }
 
-/**
- * @throws {GivenError} faults of the run (fields `run.…`), or `of` when the run has no such part
- */
-export function shownBy(figure: Pick<Figure, 'view' | 'of'>, run: Run, catalogue: Catalogue): Shown {
-  const { legs, tray, stock, kerf } = resolveRun(run, catalogue);
-  const joints = legs.flatMap((l) => l.joints.map((joint) => ({ leg: l, joint })));
-  const pieces = legs.flatMap((l) => l.pieces.map((piece) => ({ leg: l, piece })));
-  if (figure.view === 'strip') {
-    const leg = pick(legs, (l) => l.leg, figure.of);
-    return { view: 'strip', tray, leg, stock, kerf, facts: { run: formatLength(leg.length) } };
-  }
-  if (figure.view === 'splice') {
-    const { joint } = pick(joints, (j) => j.joint.name, figure.of);
+/** The figure as a drawing, with a balloon for each numbered part. */
+export function drawShown(shown: Shown, balloons: readonly Balloon[], how: How): Drawing {
+  if (shown.view === 'strip') return drawStrip({ ...shown.given, balloons }, how);
+  if (shown.view === 'splice') return drawSplice({ ...shown.given, balloons }, how);
+  return drawPiece({ ...shown.given, balloons }, how);
+}
+
+type Show = (run: ResolvedRun, of: string | undefined, catalogue: Catalogue) => Shown;
+
+const views: Readonly<Record<Figure['view'], Show>> = {
+  strip: ({ legs, tray, stock, kerf }, of) => {
+    const leg = pick(legs, (l) => l.leg, of);
+    const parts = [
+      ...['start', 'end', 'whole', 'left-over'],
+      ...leg.pieces.map((p) => `piece-${p.number}`),
+      ...leg.joints.map((j) => j.name.toLowerCase()),
+    ];
+    return {
+      view: 'strip',
+      tray,
+      parts,
+      given: { leg, stock, kerf },
+      facts: { run: formatLength(leg.length), cut: formatLength(leg.pieces.at(-1)?.cut ?? leg.length) },
+    };
+  },
+
+  splice: ({ legs, tray }, of, catalogue) => {
+    const joint = pick(
+      legs.flatMap((l) => l.joints),
+      (j) => j.name,
+      of,
+    );
     const facts = {
       insertion: inchText(joint.insertions[0]),
       opening: inchText(joint.opening),
       splice: inchText(joint.length),
     };
-    return { view: 'splice', tray, joint, facts };
+    const given = { joint, tray, ...spliceOf(joint, catalogue) };
+    return { view: 'splice', tray, parts: spliceParts[joint.kind], given, facts };
+  },
+
+  piece: ({ legs, tray }, of) => {
+    const { leg, piece } = pick(
+      legs.flatMap((l) => l.pieces.map((p) => ({ leg: l, piece: p }))),
+      (p) => p.piece.id,
+      of,
+    );
+    const facts = {
+      insertion: inchText(piece.ends[0].insertion),
+      clear: formatLength(piece.clear),
+      cut: formatLength(piece.cut),
+    };
+    return { view: 'piece', tray, parts: pieceParts, given: { leg, piece: piece.number }, facts };
+  },
+};
+
+/** The item a joint is made with, and what fastens it; a resolved joint of a catalogue has both. */
+function spliceOf(
+  { item: id, name }: ResolvedJoint,
+  catalogue: Catalogue,
+): Pick<SpliceGiven, 'item' | 'fastening'> {
+  const item = id === null ? undefined : catalogue.get(id);
+  if (item?.kind !== 'sleeve' && item?.kind !== 'plate') throw new Error(`${name} is made with nothing`);
+  const fastening = catalogue.get(item.fastened.fastening);
+  if (fastening?.kind !== 'fastening') {
+    throw new GivenError([
+      {
+        field: 'fastened',
+        value: item.fastened.fastening,
+        message: 'no such fastening',
+        todo: 'mend the catalogue',
+      },
+    ]);
   }
-  const { leg, piece } = pick(pieces, (p) => p.piece.id, figure.of);
-  const facts = {
-    insertion: inchText(piece.ends[0].insertion),
-    clear: formatLength(piece.clear),
-    cut: formatLength(piece.cut),
-  };
-  return { view: 'piece', tray, leg, piece, facts };
+  return { item, fastening };
+}
+
+/** A length below a foot as a number of inches (`1/8`, `10 1/8`), for a text that says `in` after it. */
+function inchText(length: Ticks): string {
+  return shortLength(length).replace(/"$/, '');
 }
 
 function pick<T>(all: readonly T[], name: (one: T) => string, of: string | undefined): T {

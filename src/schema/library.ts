@@ -26,6 +26,10 @@ export function readLibrary(files: readonly ContentFile[]): {
     keyof Shelves,
     Entry<never>[]
   >;
+  const lost = Object.fromEntries(Object.keys(shelves).map((k) => [k, new Set()])) as unknown as Record<
+    keyof Shelves,
+    Set<string>
+  >;
   for (const file of files) {
     const key = (Object.keys(shelves) as (keyof Shelves)[]).find((k) =>
       placeOn(shelves[k] as Shelf<unknown>, file.path),
@@ -37,9 +41,10 @@ export function readLibrary(files: readonly ContentFile[]): {
     const { entry, faults: found } = readEntry(shelves[key] as Shelf<never>, file, faultsOf);
     faults.push(...found);
     if (entry !== undefined) entries[key].push(entry);
+    else lost[key].add(placeOn(shelves[key] as Shelf<unknown>, file.path)?.id ?? '');
   }
   const read = entries as Entries;
-  faults.push(...crossFaults(read));
+  faults.push(...crossFaults(read, lost));
   return {
     library: libraryOf(read),
     faults: faults.sort((a, b) => (a.file < b.file ? -1 : a.file > b.file ? 1 : 0)),

@@ -9,6 +9,6 @@ export const pageShape = z.strictObject({
   /** One line for the list of sheets and the head of the page. */
   lead: z.string().min(1),
   revision: z.int().min(1),
-  on: z.iso.date({ error: 'a day is written 2026-01-12' }),
+  on: z.iso.date({ error: 'a day, as 2026-01-12' }),
 });
 export type Page = z.infer<typeof pageShape>;

@@ -6,13 +6,13 @@ import { shownBy } from './figure.ts';
 import { missing, missingOne } from './missing.ts';
 import type { Form, Procedure } from './procedure.ts';
 import type { Entry, FileFault } from './shelf.ts';
-import type { Entries } from './shelves.ts';
+import { type Entries, idsOf, type Lost } from './shelves.ts';
 import type { Task } from './task.ts';
 import { textsIn } from './texts.ts';
 import { placesOf } from './words.ts';
 
-export function procedureFaults(entries: Entries): readonly FileFault[] {
-  const ids = new Set(entries.tasks.map((t) => t.id));
+export function procedureFaults(entries: Entries, lost: Lost): readonly FileFault[] {
+  const ids = idsOf('tasks', entries, lost);
   return entries.procedures.flatMap((entry) => {
     const task = entries.tasks.find((t) => t.id === entry.id)?.data;
     if (task === undefined) return missingOne(entry.file, 'id', entry.id, ids, 'task');
@@ -20,8 +20,15 @@ export function procedureFaults(entries: Entries): readonly FileFault[] {
       ...revisionFaults(entry, task),
       ...criticalFaults(entry, task),
       ...formFaults(entry),
-      ...sourceFaults(entry, new Set(entries.sources.map((s) => s.id))),
-      ...entry.data.forms.flatMap((form, i) => figureFaults(entry.file, `forms[${i}]`, form, entries)),
+      ...missing(
+        entry.file,
+        'practice',
+        entry.data.practice,
+        idsOf('scenarios', entries, lost),
+        'practice family',
+      ),
+      ...sourceFaults(entry, idsOf('sources', entries, lost)),
+      ...entry.data.forms.flatMap((form, i) => figureFaults(entry.file, `forms[${i}]`, form, entries, lost)),
     ];
   });
 }
@@ -111,30 +118,56 @@ function sourceFaults({ file, data }: Entry<Procedure>, sources: ReadonlySet<str
   );
 }
 
-/** The figure can be drawn, what is laid out is in the catalogue, and every place in the text is a measure of the figure. */
+/**
+ * The figure can be drawn, what is laid out is in the catalogue, and every place in the text is a measure of the figure.
+ * Judged when the whole catalogue could be read.
+ */
 function figureFaults(
   file: string,
   at: string,
   form: Form,
-  { runs, catalogues }: Entries,
+  entries: Entries,
+  lost: Lost,
 ): readonly FileFault[] {
-  const { catalogue } = catalogueOf(catalogues.map((c) => c.data));
+  const runs = idsOf('runs', entries, lost);
+  const noRun = missingOne(file, `${at}.figure.run`, form.figure.run, runs, 'run');
+  if (lost.catalogues.size > 0) return noRun;
+  const { catalogue } = catalogueOf(entries.catalogues.map((c) => c.data));
   const items = new Set(catalogue.keys());
   const hardware = form.hardware.flatMap(({ item }, i) =>
     missingOne(file, `${at}.hardware[${i}].item`, item, items, 'item of the catalogue'),
   );
-  const run = runs.find((r) => r.id === form.figure.run)?.data.run;
-  if (run === undefined) {
-    const ids = new Set(runs.map((r) => r.id));
-    return [...hardware, ...missingOne(file, `${at}.figure.run`, form.figure.run, ids, 'run')];
-  }
+  const run = entries.runs.find((r) => r.id === form.figure.run)?.data.run;
+  if (run === undefined) return [...hardware, ...noRun];
   try {
-    return [...hardware, ...placeFaults(file, at, form, shownBy(form.figure, run, catalogue).facts)];
+    const { facts, parts } = shownBy(form.figure, run, catalogue);
+    return [...hardware, ...placeFaults(file, at, form, facts), ...balloonFaults(file, at, form, parts)];
   } catch (cause) {
     if (!(cause instanceof GivenError)) throw cause;
+    // Other fields are of the run, and are reported in its own file.
     const own = cause.faults.filter((f) => f.field === 'of');
     return [...hardware, ...own.map((f) => ({ file, ...f, field: `${at}.figure.of` }))];
   }
+}
+
+/** A balloon points at a part that the figure has, and no two at the same. */
+function balloonFaults(file: string, at: string, form: Form, parts: readonly string[]): readonly FileFault[] {
+  return form.steps.flatMap(({ shows }, i) => {
+    if (shows === undefined) return [];
+    const field = `${at}.steps[${i}].shows`;
+    const first = form.steps.findIndex((s) => s.shows === shows);
+    return first < i
+      ? [
+          {
+            file,
+            field,
+            value: shows,
+            message: `step ${first + 1} points there already`,
+            todo: 'point at another part, or leave it out',
+          },
+        ]
+      : missingOne(file, field, shows, new Set(parts), 'part of the figure');
+  });
 }
 
 function placeFaults(
@@ -157,7 +190,8 @@ function placeFaults(
 }
 
 /** A run that cannot be worked out. */
-export function runFaults({ runs, catalogues }: Entries): readonly FileFault[] {
+export function runFaults({ runs, catalogues }: Entries, lost: Lost): readonly FileFault[] {
+  if (lost.catalogues.size > 0) return [];
   const { catalogue } = catalogueOf(catalogues.map((c) => c.data));
   return runs.flatMap(({ file, data }) => {
     try {

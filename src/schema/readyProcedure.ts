@@ -1,5 +1,6 @@
 /** A procedure ready for a page: every place in its texts filled from the figure of its form. */
-import { type Shown, shownBy } from './figure.ts';
+import type { Drawing, How } from '../drawing/types.ts';
+import { drawShown, type Shown, shownBy } from './figure.ts';
 import type { Form, Procedure } from './procedure.ts';
 import type { Library } from './shelves.ts';
 import { fill } from './words.ts';
@@ -31,6 +32,14 @@ export function readyProcedure(
       return { ...filled(form, shown.facts), shown };
     }),
   };
+}
+
+/** The figure of a form with a balloon for every step that it shows; `zones` of the drawing are by step number. */
+export function drawFigure({ shown, steps }: ReadyForm, how: How): Drawing {
+  const balloons = steps.flatMap(({ shows }, i) =>
+    shows === undefined ? [] : [{ number: String(i + 1), at: shows }],
+  );
+  return drawShown(shown, balloons, how);
 }
 
 /** The same value with every text in it filled. */

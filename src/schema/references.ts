@@ -1,13 +1,14 @@
 import { catalogueFaults } from './catalogueChecks.ts';
+import { practiceFaults } from './practice.ts';
 import { procedureFaults, runFaults } from './procedureChecks.ts';
 import { ruleFaults } from './ruleChecks.ts';
 import type { Entry, FileFault } from './shelf.ts';
-import { type Entries, prose } from './shelves.ts';
+import { type Entries, type Lost, prose } from './shelves.ts';
 import { taskFaults, ticketFaults } from './taskChecks.ts';
 import { textFaults, textsIn } from './texts.ts';
 import { wordFaults } from './wordChecks.ts';
 
-type Check = (entries: Entries) => readonly FileFault[];
+type Check = (entries: Entries, lost: Lost) => readonly FileFault[];
 
 /** Words and characters of everything a person reads. */
 const proseFaults: Check = (entries) =>
@@ -19,7 +20,14 @@ const proseFaults: Check = (entries) =>
     ),
   );
 
+/** What names a family or a task that could not be read is not at fault for that. */
+const practice: Check = (entries, lost) =>
+  practiceFaults(entries).filter(
+    ({ value }) => !lost.tasks.has(String(value)) && !lost.scenarios.has(String(value)),
+  );
+
 const checks: readonly Check[] = [
+  practice,
   taskFaults,
   ticketFaults,
   ruleFaults,
@@ -30,7 +38,10 @@ const checks: readonly Check[] = [
   proseFaults,
 ];
 
-/** Faults that no single field shows: what one file names must be in another, and texts keep to our words. */
-export function crossFaults(entries: Entries): readonly FileFault[] {
-  return checks.flatMap((check) => check(entries));
+/**
+ * Faults that no single field shows: what one file names must be in another, and texts keep to our words.
+ * A file that could not be read has been reported; what names it is not at fault for that.
+ */
+export function crossFaults(entries: Entries, lost: Lost): readonly FileFault[] {
+  return checks.flatMap((check) => check(entries, lost));
 }

@@ -6,6 +6,8 @@ import { pageShape } from './page.ts';
 import { procedureShape } from './procedure.ts';
 import { ruleShape } from './rules.ts';
 import { runShape } from './run.ts';
+import { familyShape } from './scenario.ts';
+import { sheetShape } from './sheet.ts';
 import type { Entry, Shelf } from './shelf.ts';
 import { sourceShape } from './source.ts';
 import { taskShape, ticketShape } from './task.ts';
@@ -30,18 +32,28 @@ export const shelves = {
   rules: shelf('rules', '.yaml', ruleShape),
   catalogues: shelf('catalogue', '.yaml', catalogueShape),
   runs: shelf('procedures/runs', '.yaml', z.strictObject({ id: name, run: runShape })),
+  scenarios: shelf('scenarios', '.yaml', familyShape),
+  sheets: shelf('sheets', '.yaml', sheetShape),
   procedures: shelf('procedures', '.mdx', procedureShape, { byLanguage: true }),
   pages: shelf('pages', '.mdx', pageShape, { byLanguage: true }),
   words: shelf('words', '.json', wordsShape, { byLanguage: true, named: false }),
 };
 /** Shelves whose every text is read by a person. */
-export const prose = ['procedures', 'pages', 'words'] as const;
+export const prose = ['procedures', 'pages', 'words', 'scenarios', 'sheets'] as const;
 
 type Shelves = typeof shelves;
 type Data<K extends keyof Shelves> = Shelves[K] extends Shelf<infer T> ? T : never;
 
 /** All entries of each shelf as read, with their files. */
 export type Entries = { readonly [K in keyof Shelves]: readonly Entry<Data<K>>[] };
+
+/** Files that could not be read, by shelf: their ids are there all the same, and nothing can be said of what they hold. */
+export type Lost = { readonly [K in keyof Shelves]: ReadonlySet<string> };
+
+/** Ids of a shelf, those of files that could not be read among them. */
+export function idsOf(shelf: keyof Shelves, entries: Entries, lost: Lost): ReadonlySet<string> {
+  return new Set([...entries[shelf].map((e) => e.id), ...lost[shelf]]);
+}
 
 /**
  * The content of a works. Entries by id; where a shelf has languages, by `lang/id` (`en/T07`).

@@ -3,10 +3,10 @@ import { sourceId } from './source.ts';
 
 const taskId = z
   .string()
-  .regex(/^T\d\d[a-z]?$/, { error: 'a task is T and two digits, a part has a letter more' });
-const ticketId = z.string().regex(/^W\d$/, { error: 'an outside ticket is W and a digit' });
+  .regex(/^T\d\d[a-z]?$/, { error: 'T and two digits, as T05; a part has a letter more, as T08a' });
+const ticketId = z.string().regex(/^W\d$/, { error: 'W and a digit, as W4' });
 const name = z.string().regex(/^[a-z0-9][a-z0-9-]*$/, { error: 'small letters, digits and hyphens' });
-const day = z.iso.date({ error: 'a day is written 2026-01-12' });
+const day = z.iso.date({ error: 'a day, as 2026-01-12' });
 const months = z.int().min(1).max(120);
 
 /** The pairs that tell one way of doing a task from another. A new pair is a change of the register's words. */

@@ -1,4 +1,4 @@
-import { parseDocument } from 'yaml';
+import { type Document, isNode, isScalar, parseDocument, visit } from 'yaml';
 import type { Fault } from '../trade/given.ts';
 
 /** What a text of YAML (or JSON, a part of YAML) holds, or what is wrong with its form. */
@@ -35,6 +35,13 @@ export function readYaml(text: string, firstLine = 1): Parsed {
       todo: known?.todo ?? 'mend the line; see how a neighbouring file is written',
     };
   });
+  for (const offset of partedTexts(doc)) {
+    faults.push({
+      field: '',
+      message: `line ${at(offset)}: a comma parts the text here`,
+      todo: 'put the whole text between quotation marks',
+    });
+  }
   return {
     data: faults.length === 0 ? doc.toJS() : undefined,
     faults,
@@ -48,6 +55,22 @@ export function readYaml(text: string, firstLine = 1): Parsed {
       return firstLine;
     },
   };
+}
+
+/** Places inside `{ … }` where a comma has cut an unquoted text in two, so that its second half reads as a field without a value. */
+function partedTexts(doc: Document.Parsed): readonly number[] {
+  const found: number[] = [];
+  visit(doc, {
+    Map(_, map) {
+      if (!map.flow) return;
+      for (const { key, value } of map.items) {
+        const bare =
+          value === null || (isScalar(value) && value.source === undefined && value.value === null);
+        if (bare && isNode(key)) found.push(key.range?.[0] ?? 0);
+      }
+    },
+  });
+  return found;
 }
 
 function firstWords(message: string): string {
