@@ -82,9 +82,10 @@ function place(
     for (let i = 0; i < rows; i++) {
       const y = rowAt(given, i);
       const box = boxOf({ at: [x, y], text, size, anchor: 'middle' });
-      const air = { x: box.x - 6, y: box.y, w: box.w + 12, h: box.h };
+      const clear = form === 'full' ? 8 : 2;
+      const air = { x: box.x - clear, y: box.y, w: box.w + 2 * clear, h: box.h };
       const stem = { x: mark.x - 5, y: top, w: 10, h: box.y - top - 2 };
-      if ([...texts, ...stems].some((b) => overlaps(b, air, 4)) || texts.some((b) => overlaps(b, stem)))
+      if ([...texts, ...stems].some((b) => overlaps(b, air, 2)) || texts.some((b) => overlaps(b, stem)))
         continue;
       texts.push(box);
       stems.push(stem);

@@ -21,6 +21,8 @@ export interface PieceGiven {
   readonly piece: number;
   /** Leaves out how far the channel goes in, where that is what the reader must know. */
   readonly insertion?: 'shown' | 'hidden' | undefined;
+  /** Writes the length to cut on the piece: for a sum that has worked it out. Left out where it is what is asked. */
+  readonly cut?: 'shown' | 'asked' | undefined;
   /** Where the tape is held: to the edges the piece meets, or to the middle of each sleeve. */
   readonly measured?: 'edges' | 'middles' | undefined;
   /** Parts: `pieceParts`. */
@@ -116,7 +118,7 @@ export function layPiece(given: PieceGiven, how: How): Sheet {
       plan.breakLine(x + 4, bar, bar + high);
     }
   }
-  plan.text([middle, bar + high / 2 + 5.5], speak({ say: 'drawing.cutTo' }), {
+  plan.text([middle, bar + high / 2 + 5.5], cutSaid(piece, cut, speak), {
     part: 'piece',
     ground: 'galv',
   });
@@ -176,8 +178,14 @@ export function layPiece(given: PieceGiven, how: How): Sheet {
     frame,
     plan,
     zones,
-    words: pieceWords(piece, sides, { insertion, measured }, how),
+    words: pieceWords(piece, sides, { insertion, measured, cut }, how),
   };
+}
+
+function cutSaid(piece: Piece, cut: PieceGiven['cut'], speak: Speak): string {
+  return cut === 'shown'
+    ? speak({ say: 'drawing.cutIs', values: { cut: formatLength(piece.cut) } })
+    : speak({ say: 'drawing.cutTo' });
 }
 
 /** What the tape shows between the places it is held to. */

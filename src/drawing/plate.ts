@@ -128,7 +128,7 @@ export function layPlate(given: SpliceGiven & { readonly item: Plate }, how: How
     tray,
     fastening,
     plate: item,
-    title: [width - margin - (form === 'phone' ? 76 : 150), titles],
+    title: [width - margin - (form === 'phone' ? 76 : 112), titles],
     scale: Math.min(form === 'phone' ? 20 : 32, (form === 'phone' ? 84 : 136) / inches(tray.outsideWidth)),
     speak,
   });

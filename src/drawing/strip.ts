@@ -35,7 +35,7 @@ interface Layout {
 }
 
 const LAYOUT: Readonly<Record<Form, Layout>> = {
-  phone: { width: 328, side: 12, bar: 102, high: 26, splice: 9, whole: SIZES.text },
+  phone: { width: 328, side: 12, bar: 112, high: 26, splice: 9, whole: SIZES.text },
   desk: { width: 752, side: 28, bar: 122, high: 34, splice: 10, whole: SIZES.big },
   paper: { width: 718, side: 26, bar: 122, high: 34, splice: 10, whole: SIZES.big },
 };
@@ -217,19 +217,14 @@ function pieceLabels(
       plan.text([middle, base + small * 0.34], name, { size: small, weight: 700, part });
     }
   }
-  // Whole lengths are all lettered or none; a cut piece comes first, for nothing else says its length.
+  // Whole lengths are all lettered or none; where they leave no room for a cut piece they give way to it.
   const cut = outside.filter((p) => p.cut !== stock);
-  const placed = lettersAbove(cut, [], form, x, bar).filter((t) => t !== undefined);
-  const whole = lettersAbove(
-    outside.filter((p) => p.cut === stock),
-    placed,
-    form,
-    x,
-    bar,
-  );
-  const all = whole.includes(undefined) ? placed : [...placed, ...whole.filter((t) => t !== undefined)];
+  const whole = outside.filter((p) => p.cut === stock);
+  const inOrder = lettersAbove([...whole, ...cut], form, x, bar);
+  const fits = !inOrder.includes(undefined);
+  const all = (fits ? inOrder : lettersAbove(cut, form, x, bar)).filter((t) => t !== undefined);
   for (const { at, text, part } of all) plan.text(at, text, { size: SIZES.note, ground: 'sheet', part });
-  return !whole.includes(undefined);
+  return fits || whole.length === 0;
 }
 
 type Above = { readonly at: Point; readonly text: string; readonly part: string; readonly box: Box };
@@ -237,22 +232,26 @@ type Above = { readonly at: Point; readonly text: string; readonly part: string;
 /** Lengths over the bar, each where its piece is and clear of the others; `undefined` where there is no room. */
 function lettersAbove(
   pieces: readonly Piece[],
-  there: readonly Above[],
   form: Form,
   x: (at: number) => number,
   bar: number,
 ): readonly (Above | undefined)[] {
   const [least, most] = [MARGIN[form] + 4, LAYOUT[form].width - MARGIN[form] - 4];
-  const full = there.map(({ box }) => box);
+  const full: Box[] = [];
   return pieces.map(({ number, from, to, cut }) => {
     const text = shortLength(cut);
     const half = textWidth(text, SIZES.note) / 2;
     const middle = Math.min(Math.max((x(from) + x(to)) / 2, least + half), most - half);
-    const at: Point = [middle, bar - 16];
-    const box = boxOf({ at, text, size: SIZES.note, anchor: 'middle' });
-    if (full.some((b) => overlaps(b, box, 7))) return undefined;
-    full.push(box);
-    return { at, text, part: `piece ${number}`, box };
+    // Two rows over the bar, the lower one first.
+    for (const y of [bar - 16, bar - 34]) {
+      const at: Point = [middle, y];
+      const box = boxOf({ at, text, size: SIZES.note, anchor: 'middle' });
+      const air = { ...box, x: box.x - 6, w: box.w + 12 };
+      if (full.some((b) => overlaps(b, air))) continue;
+      full.push(box);
+      return { at, text, part: `piece ${number}`, box };
+    }
+    return undefined;
   });
 }
 
