@@ -93,7 +93,7 @@ export function drawPiece(given: PieceGiven, how: How): Drawing {
 }
 
 export function layPiece(given: PieceGiven, how: How): Sheet {
-  const { insertion = 'shown', measured = 'edges', balloons = [] } = given;
+  const { insertion = 'shown', measured = 'edges', cut = 'asked', balloons = [] } = given;
   const { form, speak } = how;
   const { width, bar, high, stub } = LAYOUT[form];
   const margin = MARGIN[form];
@@ -203,7 +203,7 @@ function endKey({ end, joint, face }: Meets): string {
 function pieceWords(
   piece: Piece,
   sides: readonly Meets[],
-  { insertion, measured }: Required<Pick<PieceGiven, 'insertion' | 'measured'>>,
+  { insertion, measured, cut }: Required<Pick<PieceGiven, 'insertion' | 'measured' | 'cut'>>,
   { speak }: How,
 ): string {
   const length = spoken(tapeShows(piece, measured ?? 'edges'), speak);
@@ -212,6 +212,9 @@ function pieceWords(
       say: measured === 'middles' ? 'drawing.pieceWordsMiddle' : 'drawing.pieceWords',
       values: { length },
     }),
+    cut === 'shown'
+      ? speak({ say: 'drawing.pieceCutTo', values: { cut: spoken(piece.cut, speak) } })
+      : speak({ say: 'drawing.pieceCutAsked' }),
     ...sides.map((side, i) => {
       const name = speak({
         say: endKey(side),
