@@ -88,7 +88,13 @@ const views: Readonly<Record<Figure['view'], Show>> = {
       clear: formatLength(piece.clear),
       cut: formatLength(piece.cut),
     };
-    return { view: 'piece', tray, parts: pieceParts, given: { leg, piece: piece.number }, facts };
+    return {
+      view: 'piece',
+      tray,
+      parts: pieceParts,
+      given: { leg, piece: piece.number, cut: 'shown' },
+      facts,
+    };
   },
 };
 

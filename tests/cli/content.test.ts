@@ -1,0 +1,46 @@
+import { cpSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { trayhand } from './command.ts';
+
+const folder = mkdtempSync(join(tmpdir(), 'trayhand-content-'));
+const root = new URL('../../', import.meta.url).pathname;
+
+beforeAll(() => {
+  cpSync(join(root, 'content'), join(folder, 'content'), { recursive: true });
+});
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+test('content without a fault: exit 0', async () => {
+  const { exit, one } = await trayhand(['content', 'check']);
+  expect(one.result['faults']).toEqual([]);
+  expect(one.result['files']).toBeGreaterThan(50);
+  expect([exit, one.ok, one.steps, one.sources]).toEqual([0, true, [], []]);
+});
+
+test('content with faults: exit 1, still ok, all of them with file, field, value, message, todo', async () => {
+  writeFileSync(join(folder, 'content/tasks/T16.yaml'), 'id: T15\n');
+  writeFileSync(join(folder, 'content/words/en/more.json'), '{"more": {"done": "Completed"}}');
+  const { exit, one } = await trayhand(['content', 'check', '--in', folder]);
+  expect([exit, one.ok]).toEqual([1, true]);
+  const faults = one.result['faults'] as Record<string, unknown>[];
+  expect([...new Set(faults.map((f) => f['file']))]).toEqual([
+    'content/tasks/T16.yaml',
+    'content/words/en/more.json',
+  ]);
+  for (const fault of faults)
+    expect(Object.keys(fault)).toEqual(['file', 'field', 'value', 'message', 'todo']);
+  expect(faults.at(-1)).toEqual({
+    file: 'content/words/en/more.json',
+    field: 'more.done',
+    value: 'Completed',
+    message: '"Completed" never stands on a page',
+    todo: 'say shown, not shown, or what remains',
+  });
+});
+
+test('a folder without content: exit 2', async () => {
+  const { exit, one } = await trayhand(['content', 'check', '--in', join(folder, 'content')]);
+  expect([exit, one.ok, one.errors[0]?.field]).toEqual([2, false, 'in']);
+});
