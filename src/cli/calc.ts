@@ -25,6 +25,13 @@ interface Calculator {
   readonly answer: (given: unknown, content: CalcContent) => Envelope;
 }
 
+const TOO_LARGE = {
+  field: '',
+  message: 'these numbers are too large to be worked with',
+  todo: 'check the numbers and their units',
+};
+const beyondNumbers = (value: unknown) => typeof value === 'number' && !Number.isFinite(value);
+
 /** Ties what is read to what is worked out, so that the two types cannot part. */
 function calculator<Given>(
   name: string,
@@ -37,7 +44,10 @@ function calculator<Given>(
     const read = check<Given>(fields, given);
     if ('faults' in read) return bad(read.faults);
     try {
-      return good(work(read.data, content), content.speak);
+      const answered = work(read.data, content);
+      return Object.values(answered.result).some(beyondNumbers)
+        ? bad([TOO_LARGE])
+        : good(answered, content.speak);
     } catch (cause) {
       if (cause instanceof GivenError) return bad(cause.faults);
       throw cause;

@@ -1,7 +1,16 @@
 /** The JSON that a verb is given: from a file, or from standard input. */
 import { readFileSync } from 'node:fs';
+import { resolve } from 'node:path';
 import { text } from 'node:stream/consumers';
 import { GivenError } from '../trade/given.ts';
+
+/**
+ * A path as the person meant it: npm runs the command in the project's folder, wherever it was called from.
+ */
+export function pathHere(path: string): string {
+  const { npm_lifecycle_event: script, INIT_CWD: calledFrom } = process.env;
+  return script === 'trayhand' && calledFrom !== undefined ? resolve(calledFrom, path) : path;
+}
 
 /** @throws {GivenError} when the file cannot be read or holds no JSON */
 export async function readInput(file: string | undefined): Promise<unknown> {
@@ -12,7 +21,7 @@ export async function readInput(file: string | undefined): Promise<unknown> {
 
 function fromFile(file: string): string {
   try {
-    return readFileSync(file, 'utf8');
+    return readFileSync(pathHere(file), 'utf8');
   } catch (cause) {
     const why =
       (cause as NodeJS.ErrnoException).code === 'ENOENT' ? 'there is no such file' : 'it cannot be read';

@@ -4,7 +4,7 @@
  * then refers to the authority, and no number stands for a limit.
  */
 import type { Answered, Say, Source, Step } from './answer.ts';
-import { figure } from './figure.ts';
+import { figure, figures } from './figure.ts';
 import { type Bottom, type Edition, type FillTable, type FillTables, NEWEST } from './fillTables.ts';
 
 export type { Bottom, Edition, FillTables } from './fillTables.ts';
@@ -188,8 +188,8 @@ function verdict({ tray }: FillGiven, result: FillResult, free: number): Step[] 
       { say: 'fill.bothRefer' },
     ];
   }
-  const used = allowedIn2 === null ? figure(sumOfDiametersIn) : figure(areaIn2);
-  const usable = figure((allowedIn2 ?? allowedIn ?? 0) * free);
+  const most = (allowedIn2 ?? allowedIn ?? 0) * free;
+  const [used, usable] = figures(allowedIn2 === null ? sumOfDiametersIn : areaIn2, most);
   const unit = allowedIn2 === null ? 'Width' : 'Area';
   return [
     { say: `fill.${holds ? 'within' : 'over'}${unit}`, values: { used, usable }, value: fraction },

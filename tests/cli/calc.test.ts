@@ -224,6 +224,14 @@ describe.concurrent('faults: every one, with path, value and what to do', () => 
     }
   });
 
+  test('numbers beyond what can be worked with', async () => {
+    const { exit, one } = await trayhand(['calc', 'fill'], {
+      ...fillGiven,
+      cables: [{ odIn: 1e200, count: 1 }],
+    });
+    expect([exit, one.errors[0]?.message]).toEqual([2, 'these numbers are too large to be worked with']);
+  });
+
   test('the text of a fault', async () => {
     const { one } = await trayhand(['calc', 'length'], { text: `4' 14"`, colour: 'red' });
     expect(one.errors).toEqual([
@@ -254,6 +262,15 @@ describe.concurrent('faults: every one, with path, value and what to do', () => 
       talk: '',
       one: { ok: false, errors: [{ field: '' }] },
     });
+  });
+
+  test('a file is named from where npm was called', async () => {
+    writeFileSync(join(folder, 'here.json'), JSON.stringify(cutGiven));
+    const { exit } = await trayhand(['calc', 'cut', 'here.json'], '', {
+      npm_lifecycle_event: 'trayhand',
+      INIT_CWD: folder,
+    });
+    expect(exit).toBe(0);
   });
 
   test('a file that is not there', async () => {

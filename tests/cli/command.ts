@@ -25,9 +25,16 @@ export interface Answer {
 }
 
 /** Calls the command as a person does: its own process, words, and text on standard input. */
-export function trayhand(words: readonly string[], given: unknown = ''): Promise<Answer> {
+export function trayhand(
+  words: readonly string[],
+  given: unknown = '',
+  env: Readonly<Record<string, string>> = {},
+): Promise<Answer> {
   return new Promise((done, fail) => {
-    const child = spawn(process.execPath, ['src/cli/bin.ts', ...words], { stdio: 'pipe' });
+    const child = spawn(process.execPath, ['src/cli/bin.ts', ...words], {
+      stdio: 'pipe',
+      env: { ...process.env, ...env },
+    });
     let [out, talk] = ['', ''];
     child.stdout.on('data', (data) => {
       out += String(data);

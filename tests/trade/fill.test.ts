@@ -292,6 +292,12 @@ describe('laws', () => {
     );
   });
 
+  test('the working shows enough decimals to see which of two numbers is greater', () => {
+    const cables: FillCable[] = [{ make: 'multiconductor', areaIn2: 1.250001, count: 2 }];
+    const { steps } = fill({ tray: { bottom: 'ventilated', widthIn: 4 }, cables }, fillTables);
+    expect(steps.at(-1)).toMatchObject({ say: 'fill.overArea', values: { used: '2.500002', usable: '2.5' } });
+  });
+
   test('the order of cables and the way counts are split change nothing', () => {
     fc.assert(
       fc.property(given, (one) => {

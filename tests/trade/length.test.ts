@@ -19,12 +19,12 @@ import cases from '../references/length.json' with { type: 'json' };
 import refused from '../references/length-refused.json' with { type: 'json' };
 import written from '../references/length-written.json' with { type: 'json' };
 
-describe('reading (forms of the command manual, "Lengths"; values by hand, 1 in = 25.4 mm exactly)', () => {
-  test.each(written)('$text is $in in', ({ text, in: value }) => {
+describe('reading', () => {
+  test.each(written.rows)('$text is $in in', ({ text, in: value }) => {
     expect(inches(readLength(text))).toBeCloseTo(value, 9);
   });
 
-  test.each(refused)('$text is refused: $refused', ({ text, refused, todo }) => {
+  test.each(refused.rows)('$text is refused: $refused', ({ text, refused, todo }) => {
     const answer = tryLength(text);
     expect(answer).toMatchObject({ refused });
     if (typeof answer === 'number') return;
@@ -35,7 +35,7 @@ describe('reading (forms of the command manual, "Lengths"; values by hand, 1 in 
   });
 
   test('what is offered in place of a refused text is read', () => {
-    const offers = refused.flatMap(({ text }) => {
+    const offers = refused.rows.flatMap(({ text }) => {
       const answer = tryLength(text);
       return typeof answer === 'number'
         ? []
