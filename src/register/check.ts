@@ -154,7 +154,7 @@ function evidenceFaults(given: CheckGiven, regrade: Regrade | undefined): readon
     return [fault('evidence', undefined, 'nothing here can grade it again', 'leave it out')];
   }
   try {
-    if (regrade(evidence) || outcome !== 'shown') return [];
+    if (regrade(evidence, { person: given.person, task: given.task }) || outcome !== 'shown') return [];
     return [
       fault(
         'evidence',

@@ -8,10 +8,11 @@ import { latest, type Placed } from './order.ts';
 import { fullVariant, revisionOn, type TaskMap, taskOf, variantText } from './taskMap.ts';
 
 /**
- * Grades evidence again from its sheet's seed: whether it passes. Passed in, for grading is the practice's affair.
- * @throws where it cannot be graded (unknown sheet, wrong form): then the check is in doubt
+ * Grades evidence again from its sheet's seed: whether it passes, for this person and task. Passed in, for grading is
+ * the practice's affair.
+ * @throws {GivenError} where it cannot be graded (unknown sheet, another person's): then the check is in doubt
  */
-export type Regrade = (evidence: Json) => boolean;
+export type Regrade = (evidence: Json, of: { readonly person: string; readonly task: string }) => boolean;
 
 /** A withdrawal that counts: the day it was entered. */
 export interface Withdrawn {
@@ -83,7 +84,7 @@ export function checksOf(
       judged.doubt(entry) ??
       unsureAppointment(judged, entry, body) ??
       (seconds.length > 0 && task.second ? doubtThrough(seconds) : undefined) ??
-      doubtOfEvidence(judged, body, corrections.get(entry.id) ?? [], regrade);
+      doubtOfEvidence(judged, about, body, corrections.get(entry.id) ?? [], regrade);
     return [
       {
         entry,
@@ -113,6 +114,7 @@ function doubtThrough(seconds: readonly Second[]): Say | undefined {
 
 function doubtOfEvidence(
   judged: Judged,
+  person: string,
   body: Bodies['check'],
   corrections: readonly Placed[],
   regrade: Regrade | undefined,
@@ -126,7 +128,7 @@ function doubtOfEvidence(
   const holds = (e: Json): boolean => {
     if (e === null) return true;
     try {
-      return regrade(e);
+      return regrade(e, { person, task: body.task });
     } catch {
       return false;
     }

@@ -4,6 +4,7 @@ import type { ForkState } from './forks.ts';
 import type { Gap } from './gaps.ts';
 import type { Held, Problem } from './held.ts';
 import type { Placed } from './order.ts';
+import { MARKER } from './paths.ts';
 import type { Authority } from './rights.ts';
 import type { View } from './view.ts';
 
@@ -54,6 +55,12 @@ export interface Judged {
 /** Thrown where a folder holds no beginning: there is no register to judge. */
 export class NoRegister extends Error {
   readonly held: Held;
+  /** What `verify` lists for it. */
+  readonly problem: Problem = {
+    file: MARKER,
+    code: 'gap',
+    say: { say: 'registerProblem.no-beginning' },
+  };
   constructor(held: Held) {
     super('no beginning of a register is here');
     this.name = 'NoRegister';

@@ -5,6 +5,7 @@ import { reasons } from './refusal.ts';
 export const registerSays: readonly string[] = [
   ...reasons.map((key) => `registerProblem.${key}` as const),
   ...problemKeys.map((key) => `registerProblem.${key}` as const),
+  'registerProblem.no-beginning',
   'registerProblem.unreadable',
   'registerProblem.torn-tail',
   'registerProblem.altered-form',

@@ -84,6 +84,8 @@ export function writerFaults(judged: Judged, writing: Writing): readonly Fault[]
       fault('key', publicKey, 'the ownership was taken over from this key', 'sign with another key'),
     );
   }
+  const early = tooEarly(citedBy(judged, chainOf({ signer: publicKey, device })), writing.now);
+  if (early !== undefined) faults.push(early);
   const file = chainPath(publicKey, device);
   if (view.held.torn.has(file)) {
     faults.push(fault('device', device, `${file} ends in a torn line`, 'mend the register first'));
@@ -109,7 +111,6 @@ export async function writeEntry(
   if (judged !== undefined) refuseIf(writerFaults(judged, writing));
   const head = judged === undefined ? undefined : ownHead(judged, chainOf(chain));
   const heads = judged === undefined ? [] : newHeads(judged, chainOf(chain), head);
-  refuseIf([tooEarly([...(head === undefined ? [] : [head]), ...heads], now)]);
 
   const salted = draft.body === null ? null : canonical({ ...draft.body, salt: toHex(chance(16)) });
   const body = salted === null ? null : hashOf(salted);
@@ -151,6 +152,12 @@ export async function writeEntry(
     put: salted === null || body === null ? {} : { [bodyPath(body)]: salted },
     append: { path: chainPath(signer.publicKey, device), text },
   };
+}
+
+/** What the next entry of a chain would follow. */
+function citedBy(judged: Judged, chain: string): readonly Placed[] {
+  const head = ownHead(judged, chain);
+  return [...(head === undefined ? [] : [head]), ...newHeads(judged, chain, head)];
 }
 
 function tooEarly(cited: readonly Placed[], now: number): Fault | undefined {
