@@ -1,12 +1,13 @@
 /** Turns a `Say` into a sentence with a table of words. Pure; used by pages and islands alike. */
+import type register from '../../content/words/en/pages-register.json';
 import type site from '../../content/words/en/site.json';
 import type { Say } from '../trade/answer.ts';
 
 /** Group, key, text. Islands are handed the groups they speak, so a page carries its own language only. */
 export type WordTable = Readonly<Record<string, Readonly<Record<string, string>>>>;
 
-type Site = typeof site;
-/** `group.key` of the interface words: a key that is not in site.json does not compile. */
+type Site = typeof site & typeof register;
+/** `group.key` of the interface words: a key that is in neither file does not compile. */
 export type SiteKey = { [G in keyof Site & string]: `${G}.${keyof Site[G] & string}` }[keyof Site & string];
 export type Values = Readonly<Record<string, string | number>>;
 

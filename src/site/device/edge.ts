@@ -1,0 +1,20 @@
+/** What the pure rooms are handed in a browser: the clock, chance, the engine's signatures, the days of zones. */
+import type { Chance } from '../../register/keyFile.ts';
+import { verifierOf } from '../../register/webcrypto.ts';
+import { dayIn } from '../../schema/dayIn.ts';
+
+export { dayIn };
+export const now = (): number => Date.now();
+export const chance: Chance = (bytes) => crypto.getRandomValues(new Uint8Array(bytes));
+export const subtle = (): SubtleCrypto | undefined => globalThis.crypto?.subtle;
+export const verify = verifierOf(globalThis.crypto?.subtle);
+/** The zone that this device lives in. */
+export const ownZone = (): string => new Intl.DateTimeFormat().resolvedOptions().timeZone;
+/** A bench number that hardly anyone had before: four figures, to be called across a bench. */
+export function someBench(): number {
+  const [drawn = 0] = crypto.getRandomValues(new Uint32Array(1));
+  return 1000 + (drawn % 9000);
+}
+/** Asks the browser not to clear this site's storage when space runs short; `undefined` where it cannot be asked. */
+export const askToKeep = async (): Promise<boolean | undefined> => navigator.storage?.persist?.();
+export const isKept = async (): Promise<boolean | undefined> => navigator.storage?.persisted?.();

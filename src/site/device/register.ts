@@ -1,0 +1,104 @@
+/**
+ * The register on this device: its files as one value, judged anew whenever it is opened. Names of people are a text
+ * apart and never part of what is carried off as the register.
+ */
+import { bundleText, readBundle } from '../../register/bundle.ts';
+import type { Day } from '../../register/days.ts';
+import { holdFiles, type RegisterFiles } from '../../register/held.ts';
+import { mergeRegisters } from '../../register/merge.ts';
+import { openRegister, type Register } from '../../register/register.ts';
+import { type Written, withWritten } from '../../register/write.ts';
+import { GivenError } from '../../trade/given.ts';
+import { dayIn, now, verify } from './edge.ts';
+import { openStore } from './store.ts';
+
+/** A register as opened, and the moment it was opened at: what is written next is written at that moment. */
+export interface Opened extends Register {
+  readonly at: number;
+}
+
+/** Opens this device's register, or `undefined` when there is none. @throws {NoRegister} what is kept is none */
+export async function ownRegister(knownOn?: Day): Promise<Opened | undefined> {
+  const files = await (await openStore()).get('register', 'files');
+  if (files === undefined) return undefined;
+  const at = now();
+  return { ...(await openRegister(files, { now: at, dayIn, verify, knownOn })), at };
+}
+
+/**
+ * Keeps what an entry added. `before` is the register it was written against.
+ * @throws {GivenError} another window has written meanwhile
+ */
+export async function keepWritten(before: RegisterFiles | undefined, written: Written): Promise<void> {
+  await keepFiles(before, withWritten(before ?? {}, written));
+}
+
+async function keepFiles(before: RegisterFiles | undefined, after: RegisterFiles): Promise<void> {
+  const change = (await openStore()).transaction('register', 'readwrite');
+  const kept = await change.store.get('files');
+  const same =
+    kept === undefined
+      ? before === undefined
+      : before !== undefined && bundleText(kept) === bundleText(before);
+  if (!same) {
+    change.abort();
+    await change.done.catch(() => undefined);
+    throw new GivenError([
+      {
+        field: 'register',
+        message: 'another window has written meanwhile',
+        todo: 'look again, then do it once more',
+      },
+    ]);
+  }
+  await change.store.put(after, 'files');
+  await change.done;
+}
+
+export interface BroughtIn {
+  readonly added: number;
+  readonly entries: number;
+}
+
+/**
+ * Brings a register's file in: joined with the one here, or kept as it is when there is none.
+ * @throws {GivenError} not a register's file, or a register that began differently
+ * @throws {NoRegister} no beginning is in it
+ */
+export async function bringIn(text: string): Promise<BroughtIn> {
+  const files = readBundle(text);
+  const asked = { now: now(), dayIn };
+  const there = await openRegister(files, { ...asked, verify });
+  const here = await (await openStore()).get('register', 'files');
+  if (here === undefined) {
+    await keepFiles(undefined, files);
+    return { added: there.judged.entries, entries: there.judged.entries };
+  }
+  const merged = mergeRegisters(await holdFiles(here, verify), there.held, asked);
+  await keepFiles(here, merged.files);
+  return { added: merged.added, entries: merged.entries };
+}
+
+/** The register as one file, and that it was carried off now. */
+export async function carryOff(): Promise<{ readonly name: string; readonly text: string } | undefined> {
+  const opened = await ownRegister();
+  if (opened === undefined) return undefined;
+  const { view } = opened.judged;
+  const moment = new Date(opened.at).toISOString();
+  await (await openStore()).put('texts', moment, 'carried');
+  const day = view.dayIn(view.zone, opened.at);
+  return { name: `register-${view.begin.id.slice(0, 8)}-${day}.json`, text: bundleText(opened.files) };
+}
+
+/** When the register was last carried off this device, as ISO text. */
+export async function lastCarried(): Promise<string | undefined> {
+  return (await openStore()).get('texts', 'carried');
+}
+
+/** The names file as it was brought in, or `undefined`. */
+export async function namesText(): Promise<string | undefined> {
+  return (await openStore()).get('texts', 'people');
+}
+export async function keepNames(text: string): Promise<void> {
+  await (await openStore()).put('texts', text, 'people');
+}

@@ -1,0 +1,53 @@
+/**
+ * The sheet that was set for the person of this device, and what is written on it. Kept at every stroke, so a reload
+ * loses nothing. One at a time: while it is being answered, nothing is signed on this device.
+ */
+import type { SetFile } from '../../practice/sheet.ts';
+import type { Given } from '../practice.ts';
+import { now } from './edge.ts';
+import { openStore } from './store.ts';
+
+export interface KeptSheet {
+  readonly set: SetFile;
+  /** Name of this device, as it goes into the answers file. */
+  readonly device: string;
+  /** Answers by place on the sheet, from 1. */
+  readonly answers: Readonly<Record<number, Given>>;
+  /** ISO text. */
+  readonly begun: string;
+  /** When the answers were handed over; `null` while it is being answered. */
+  readonly handed: string | null;
+}
+
+export async function ownSheet(): Promise<KeptSheet | undefined> {
+  return (await openStore()).get('sheet', 'set');
+}
+
+/** The sheet that is being answered here now, if any: then no signing page opens. */
+export async function sheetBeingAnswered(): Promise<KeptSheet | undefined> {
+  const sheet = await ownSheet();
+  return sheet === undefined || sheet.handed !== null ? undefined : sheet;
+}
+
+export async function beginSheet(set: SetFile, device: string): Promise<KeptSheet> {
+  const sheet: KeptSheet = { set, device, answers: {}, begun: new Date(now()).toISOString(), handed: null };
+  const database = await openStore();
+  await database.put('sheet', sheet, 'set');
+  await database.put('texts', device, 'device');
+  return sheet;
+}
+
+export async function keepAnswers(sheet: KeptSheet): Promise<void> {
+  await (await openStore()).put('sheet', sheet, 'set');
+}
+
+export async function handOver(sheet: KeptSheet): Promise<KeptSheet> {
+  const handed = { ...sheet, handed: new Date(now()).toISOString() };
+  await keepAnswers(handed);
+  return handed;
+}
+
+/** Ends the sheet: what is written on it is gone from this device. */
+export async function putSheetAway(): Promise<void> {
+  await (await openStore()).delete('sheet', 'set');
+}

@@ -1,0 +1,307 @@
+import { useEffect, useMemo, useRef, useState } from 'react';
+import type { Family } from '../../../practice/family.ts';
+import type { World } from '../../../practice/model.ts';
+import { type SetFile, type Sheet, sheetDraws } from '../../../practice/sheet.ts';
+import { deviceName } from '../../../register/shapes.ts';
+import { saveFile } from '../../device/files.ts';
+import { deviceOfOwn } from '../../device/keys.ts';
+import {
+  beginSheet,
+  handOver,
+  type KeptSheet,
+  keepAnswers,
+  ownSheet,
+  putSheetAway,
+} from '../../device/sheets.ts';
+import type { Given } from '../../practice.ts';
+import { answersFile, answersName, fileText, readSet } from '../../sheetFiles.ts';
+import { speaker, type Tell, teller, type WordTable } from '../../speak.ts';
+import { Arrow } from '../Arrow.tsx';
+import { AnswerDraw } from './AnswerDraw.tsx';
+import { FileEntry } from './FileEntry.tsx';
+
+interface Props {
+  readonly lang: string;
+  readonly words: WordTable;
+  readonly sheets: readonly Sheet[];
+  readonly families: readonly Family[];
+  readonly world: World;
+}
+
+/** A sheet that was set, answered one draw after the other; no verdict; everything kept at every stroke. */
+export default function AnswerSheet({ lang, words, sheets, families, world }: Props) {
+  const speak = useMemo(() => speaker(words), [words]);
+  const tell = useMemo(() => teller(words), [words]);
+  const language = useMemo(() => ({ lang, speak }), [lang, speak]);
+  const [kept, setKept] = useState<KeptSheet | null>(null);
+  const [set, setSet] = useState<SetFile | null>(null);
+  const [device, setDevice] = useState('');
+  const [place, setPlace] = useState(1);
+  const [stays, setStays] = useState(true);
+  const top = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    const bringBack = async () => {
+      setKept((await ownSheet()) ?? null);
+      setDevice((await deviceOfOwn()) ?? '');
+    };
+    bringBack().catch(() => setStays(false));
+  }, []);
+
+  const asked = kept?.set ?? set;
+  const sheet = sheets.find(({ id }) => id === asked?.sheet);
+  const practice = useMemo(
+    () => ({
+      families: new Map(families.map((family) => [family.id, family])),
+      sheets: new Map(sheets.map((one) => [one.id, one])),
+      world,
+    }),
+    [families, sheets, world],
+  );
+  const bench = asked?.bench;
+  const draws = useMemo(
+    () => (sheet === undefined || bench === undefined ? [] : sheetDraws(sheet, bench, practice)),
+    [sheet, bench, practice],
+  );
+
+  const store = (next: KeptSheet) => {
+    setKept(next);
+    keepAnswers(next).catch(() => setStays(false));
+  };
+  const go = (to: number) => {
+    setPlace(to);
+    requestAnimationFrame(() => {
+      top.current?.focus();
+      top.current?.scrollIntoView();
+    });
+  };
+  const away = () => {
+    setKept(null);
+    setSet(null);
+    setPlace(1);
+    putSheetAway().catch(() => setStays(false));
+  };
+
+  if (asked === null) {
+    return (
+      <>
+        <FileEntry
+          label={tell('answerPage.open')}
+          hint={tell('answerPage.openHint')}
+          onText={(text) => setSet(readSet(text))}
+          tell={tell}
+        />
+        {!stays && <p className="nothing">{tell('answerPage.notKept')}</p>}
+      </>
+    );
+  }
+  const about = {
+    sheet: asked.sheet,
+    number: sheet?.number ?? 0,
+    bench: asked.bench,
+    person: asked.person,
+    task: asked.task,
+    draws: draws.length,
+  };
+  const taskName = { id: asked.task, name: words[asked.task]?.['name'] ?? '' };
+  if (sheet === undefined || !sheet.tasks.includes(asked.task)) {
+    return (
+      <div className="nothing">
+        <p>{sheet === undefined ? tell('answerPage.unknown', about) : tell('answerPage.notFor', about)}</p>
+        <p>
+          <button type="button" className="as-link offer" onClick={away}>
+            {tell('answerPage.away')}
+          </button>
+        </p>
+      </div>
+    );
+  }
+  if (kept === null) {
+    const start = () => {
+      void beginSheet(asked, device.trim()).then(setKept, () => {
+        setStays(false);
+        setKept({ set: asked, device: device.trim(), answers: {}, begun: '', handed: null });
+      });
+    };
+    return (
+      <Ready about={about} task={taskName} device={device} onDevice={setDevice} onBegin={start} tell={tell} />
+    );
+  }
+  const file = answersFile(kept.set, kept.device, draws, kept.answers);
+  const save = () => {
+    saveFile(answersName(file), fileText(file));
+    setKept({ ...kept, handed: kept.handed ?? '' });
+    handOver(kept).then(setKept, () => setStays(false));
+    requestAnimationFrame(() => top.current?.focus());
+  };
+  if (kept.handed !== null) {
+    return (
+      <>
+        <section className="answer" role="status">
+          <p className="label">{tell('answerPage.handedLabel', about)}</p>
+          <h2 className="huge" ref={top} tabIndex={-1}>
+            {tell('answerPage.handed', { name: answersName(file) })}
+          </h2>
+          <p>{tell('answerPage.handLine')}</p>
+        </section>
+        <div className="buttons">
+          <button type="button" className="button" onClick={away}>
+            {tell('answerPage.away')} <Arrow />
+          </button>
+        </div>
+        <p className="note">{tell('answerPage.awayLine')}</p>
+        <p className="way">
+          <button type="button" className="as-link" onClick={save}>
+            {tell('answerPage.again')}
+          </button>
+        </p>
+      </>
+    );
+  }
+  const shown = draws.find((draw) => draw.place === place);
+  return (
+    <>
+      {shown === undefined ? (
+        <LookOver
+          about={about}
+          rows={draws.map(({ place: at, draw }) => ({
+            place: at,
+            title: draw.family.title[lang] ?? draw.family.id,
+            asks: draw.family.asks.length,
+            written: Object.keys(kept.answers[at] ?? {}).length,
+          }))}
+          top={top}
+          onPlace={go}
+          onSave={save}
+          tell={tell}
+        />
+      ) : (
+        <AnswerDraw
+          key={`${asked.sheet}-${asked.bench}-${shown.place}`}
+          draw={shown.draw}
+          place={shown.place}
+          about={about}
+          world={world}
+          language={language}
+          given={kept.answers[shown.place] ?? {}}
+          onGiven={(given: Given) => store({ ...kept, answers: { ...kept.answers, [shown.place]: given } })}
+          onPlace={go}
+          top={top}
+          tell={tell}
+          speak={speak}
+        />
+      )}
+      <p className="note">{tell(stays ? 'answerPage.kept' : 'answerPage.notKept')}</p>
+      <details className="opens">
+        <summary>{tell('answerPage.end')}</summary>
+        <div>
+          <p>{tell('answerPage.endLine')}</p>
+          <button type="button" className="button second" onClick={away}>
+            {tell('answerPage.endNow')} <Arrow />
+          </button>
+        </div>
+      </details>
+    </>
+  );
+}
+
+type About = Readonly<
+  Record<'sheet' | 'person' | 'task', string> & Record<'number' | 'bench' | 'draws', number>
+>;
+
+interface ReadyProps {
+  readonly about: About;
+  readonly task: { readonly id: string; readonly name: string };
+  readonly device: string;
+  readonly onDevice: (name: string) => void;
+  readonly onBegin: () => void;
+  readonly tell: Tell;
+}
+
+/** What was set, and the name that this device answers under. */
+function Ready({ about, task, device, onDevice, onBegin, tell }: ReadyProps) {
+  const [tried, setTried] = useState(false);
+  const bad = deviceName(device.trim()) !== undefined;
+  return (
+    <form
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        setTried(true);
+        if (!bad) onBegin();
+      }}
+    >
+      <section className="answer" role="status">
+        <p className="label">{tell('answerPage.readyLine', { ...about, ...task })}</p>
+        <p className="huge">{tell('answerPage.ready', about)}</p>
+      </section>
+      <label htmlFor="answer-device">{tell('answerPage.device')}</label>
+      <input
+        id="answer-device"
+        type="text"
+        autoComplete="off"
+        autoCapitalize="none"
+        value={device}
+        aria-invalid={tried && bad ? true : undefined}
+        aria-describedby="answer-device-hint"
+        onChange={(event) => onDevice(event.currentTarget.value)}
+      />
+      <p className="hint" id="answer-device-hint">
+        {tried && bad ? <strong>{tell('answerPage.badDevice')}</strong> : tell('answerPage.deviceHint')}
+      </p>
+      <div className="buttons">
+        <button className="button" type="submit">
+          {tell('answerPage.begin')} <Arrow />
+        </button>
+      </div>
+    </form>
+  );
+}
+
+interface LookOverProps {
+  readonly about: About;
+  readonly rows: readonly {
+    readonly place: number;
+    readonly title: string;
+    readonly asks: number;
+    readonly written: number;
+  }[];
+  readonly top: React.RefObject<HTMLHeadingElement | null>;
+  readonly onPlace: (place: number) => void;
+  readonly onSave: () => void;
+  readonly tell: Tell;
+}
+
+/** What is written and what is not, before the file is saved. Nothing is marked. */
+function LookOver({ about, rows, top, onPlace, onSave, tell }: LookOverProps) {
+  const state = (asks: number, written: number) => {
+    if (written === 0) return tell('answerPage.blank');
+    return written >= asks
+      ? tell('answerPage.written')
+      : tell('answerPage.part', { count: written, of: asks });
+  };
+  return (
+    <section>
+      <p className="label">{tell('answerPage.placeLabel', about)}</p>
+      <h2 ref={top} tabIndex={-1}>
+        {tell('answerPage.over')}
+      </h2>
+      <p className="label">{tell('answerPage.overLabel')}</p>
+      <ul className="look-over">
+        {rows.map(({ place, title, asks, written }) => (
+          <li key={place}>
+            <button type="button" className="as-link offer" onClick={() => onPlace(place)}>
+              {tell('answerPage.toDraw', { place, title })}
+            </button>
+            <span>{state(asks, written)}</span>
+          </li>
+        ))}
+      </ul>
+      <div className="buttons">
+        <button type="button" className="button" onClick={onSave}>
+          {tell('answerPage.hand')} <Arrow />
+        </button>
+      </div>
+      <p className="note">{tell('answerPage.handLine')}</p>
+    </section>
+  );
+}

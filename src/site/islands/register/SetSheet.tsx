@@ -1,0 +1,201 @@
+import { type FormEvent, useEffect, useMemo, useRef, useState } from 'react';
+import { drawOf } from '../../../practice/draw.ts';
+import type { Family } from '../../../practice/family.ts';
+import type { World } from '../../../practice/model.ts';
+import { MOST_BENCHES, type SetFile, type Sheet, sheetPlaces } from '../../../practice/sheet.ts';
+import { tellDraw } from '../../../practice/show.ts';
+import { personId } from '../../../register/shapes.ts';
+import { someBench } from '../../device/edge.ts';
+import { saveFile } from '../../device/files.ts';
+import { fileText, setName } from '../../sheetFiles.ts';
+import { speaker, teller, type WordTable } from '../../speak.ts';
+import { Arrow } from '../Arrow.tsx';
+import { DrawFigures } from './DrawFigures.tsx';
+
+interface Props {
+  readonly lang: string;
+  readonly words: WordTable;
+  readonly sheets: readonly Sheet[];
+  readonly families: readonly Family[];
+  /** Sheet numbers of the practice pages, by family. */
+  readonly numbers: Readonly<Record<string, string>>;
+  readonly world: World;
+}
+
+const readBench = (text: string): number | undefined => {
+  const bench = Number(text.trim());
+  return /^\d+$/.test(text.trim()) && bench >= 1 && bench <= MOST_BENCHES ? bench : undefined;
+};
+
+/** Sets a sheet for a person: what is asked, by which rule, and the file to hand over. No key is needed. */
+export default function SetSheet({ lang, words, sheets, families, numbers, world }: Props) {
+  const speak = useMemo(() => speaker(words), [words]);
+  const tell = useMemo(() => teller(words), [words]);
+  const language = useMemo(() => ({ lang, speak }), [lang, speak]);
+  const [id, setId] = useState(sheets[0]?.id ?? '');
+  const [person, setPerson] = useState('');
+  const [benchText, setBenchText] = useState('');
+  const [chosen, setChosen] = useState('');
+  const [saved, setSaved] = useState('');
+  const [tried, setTried] = useState(false);
+  const form = useRef<HTMLFormElement>(null);
+  // What was written before script came is taken over; a bench number is offered where none was.
+  useEffect(() => {
+    const before = new FormData(form.current ?? undefined);
+    setPerson(String(before.get('person') ?? ''));
+    setBenchText(String(before.get('bench') || someBench()));
+  }, []);
+
+  const sheet = sheets.find((one) => one.id === id);
+  const bench = readBench(benchText);
+  const shownBench = bench ?? 1;
+  const draws = useMemo(() => {
+    if (sheet === undefined) return [];
+    const places = sheetPlaces(sheet, shownBench);
+    return sheet.families.flatMap((part) => {
+      const family = families.find((one) => one.id === part.family);
+      const place = places.find((one) => one.family === part.family);
+      if (family === undefined || place === undefined) return [];
+      return [{ part, family, draw: drawOf(family, place.seed, world) }];
+    });
+  }, [sheet, shownBench, families, world]);
+  if (sheet === undefined) return null;
+  const { need, of } = sheet.rule;
+  const task = sheet.tasks.includes(chosen) ? chosen : (sheet.tasks[0] ?? '');
+  const badPerson = personId(person.trim()) !== undefined;
+  const taskName = (one: string) =>
+    tell('setPage.taskOption', { id: one, name: speak({ say: `${one}.name` }) });
+
+  const make = (event: FormEvent) => {
+    event.preventDefault();
+    setTried(true);
+    if (badPerson || bench === undefined) return;
+    const set: SetFile = { v: 1, kind: 'set', sheet: sheet.id, bench, person: person.trim(), task };
+    saveFile(setName(set), fileText(set));
+    setSaved(setName(set));
+  };
+
+  return (
+    <>
+      <section className="answer">
+        <p className="label">
+          {tell('setPage.label', { number: sheet.number, title: sheet.title[lang] ?? sheet.id })}
+        </p>
+        <p className="huge">
+          {need === of
+            ? tell('setPage.answerAll', { draws: of })
+            : tell('setPage.answer', { draws: of, need })}
+        </p>
+      </section>
+      <div className="columns">
+        <section>
+          <h2 className="view-title">
+            {tell('setPage.asks')}{' '}
+            <span className="label">{tell('setPage.asksLabel', { bench: shownBench })}</span>
+          </h2>
+          <ul className="set-families">
+            {draws.map(({ part, family, draw }) => {
+              const shown = tellDraw(draw, language);
+              const values = { number: numbers[family.id] ?? '', count: part.draws, asks: shown.asks.length };
+              return (
+                <li key={family.id}>
+                  <DrawFigures draw={draw} world={world} language={language} small />
+                  <div>
+                    <h3>{shown.title}</h3>
+                    <p className="label">
+                      {tell(shown.asks.length === 1 ? 'setPage.asksCountOne' : 'setPage.asksCount', values)}
+                    </p>
+                    {shown.asks
+                      .filter((ask) => family.critical.includes(ask.id))
+                      .map(({ id: ask, prompt }) => (
+                        <p className="note" key={ask}>
+                          {tell('setPage.critical', { prompt })}
+                        </p>
+                      ))}
+                  </div>
+                </li>
+              );
+            })}
+          </ul>
+        </section>
+        <form ref={form} onSubmit={make} noValidate>
+          <h2 className="view-title">{tell('setPage.rule')}</h2>
+          <p>{tell('setPage.ruleText', { need, draws: of })}</p>
+          <p className="note">{tell('setPage.sight')}</p>
+          <h2 className="view-title">{tell('setPage.handOut')}</h2>
+          <div className="fields">
+            <div>
+              <label htmlFor="set-sheet">{tell('setPage.sheet')}</label>
+              <select id="set-sheet" value={sheet.id} onChange={(event) => setId(event.currentTarget.value)}>
+                {sheets.map((one) => (
+                  <option key={one.id} value={one.id}>
+                    {tell('setPage.sheetOption', { number: one.number, title: one.title[lang] ?? one.id })}
+                  </option>
+                ))}
+              </select>
+            </div>
+            <div>
+              <label htmlFor="set-task">{tell('setPage.task')}</label>
+              <select id="set-task" value={task} onChange={(event) => setChosen(event.currentTarget.value)}>
+                {sheet.tasks.map((one) => (
+                  <option key={one} value={one}>
+                    {taskName(one)}
+                  </option>
+                ))}
+              </select>
+            </div>
+            <div>
+              <label htmlFor="set-person">{tell('setPage.person')}</label>
+              <input
+                id="set-person"
+                name="person"
+                type="text"
+                autoComplete="off"
+                autoCapitalize="none"
+                value={person}
+                aria-invalid={tried && badPerson ? true : undefined}
+                aria-describedby="set-person-hint"
+                onChange={(event) => setPerson(event.currentTarget.value)}
+              />
+              <p className="hint" id="set-person-hint">
+                {tried && badPerson ? (
+                  <strong>{tell('setPage.badPerson')}</strong>
+                ) : (
+                  tell('setPage.personHint')
+                )}
+              </p>
+            </div>
+            <div>
+              <label htmlFor="set-bench">{tell('setPage.bench')}</label>
+              <input
+                id="set-bench"
+                name="bench"
+                type="text"
+                inputMode="numeric"
+                autoComplete="off"
+                value={benchText}
+                aria-invalid={tried && bench === undefined ? true : undefined}
+                aria-describedby="set-bench-hint"
+                onChange={(event) => setBenchText(event.currentTarget.value)}
+              />
+              <p className="hint" id="set-bench-hint">
+                {tried && bench === undefined ? (
+                  <strong>{tell('setPage.badBench')}</strong>
+                ) : (
+                  tell('setPage.benchHint')
+                )}
+              </p>
+            </div>
+          </div>
+          <div className="buttons">
+            <button className="button" type="submit">
+              {tell('setPage.make')} <Arrow />
+            </button>
+          </div>
+          <p role="status">{saved !== '' && tell('setPage.saved', { name: saved })}</p>
+          <p className="note">{tell('setPage.after')}</p>
+        </form>
+      </div>
+    </>
+  );
+}
