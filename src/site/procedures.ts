@@ -1,6 +1,6 @@
 /** Procedures as pages show them: order, title block, figures in every form, what to lay out, what holds and by whose word. */
 import { pagePalette, paperPalette } from '../drawing/palette.ts';
-import type { Form as Draft, Drawing, How } from '../drawing/types.ts';
+import type { Form as Draft, Drawing } from '../drawing/types.ts';
 import type { Item } from '../run/catalogue.ts';
 import type { Library } from '../schema/library.ts';
 import { drawFigure, type ReadyForm, type ReadyProcedure, readyProcedure } from '../schema/readyProcedure.ts';

@@ -25,7 +25,8 @@ interface OwnSheet {
   readonly block: (tell: Tell) => Block;
 }
 
-const own = (number: string, revision: number, dated: string, status: SiteKey): OwnSheet => ({
+/** A sheet that the site draws, ready to fill its title block. */
+export const ownSheet = (number: string, revision: number, dated: string, status: SiteKey): OwnSheet => ({
   number,
   revision,
   dated,
@@ -33,13 +34,13 @@ const own = (number: string, revision: number, dated: string, status: SiteKey): 
 });
 
 export const ownSheets = {
-  home: own('TH-00', 1, '2026-03-09', 'sheet.sample'),
-  install: own('TH-I00', 1, '2026-03-09', 'sheet.sample'),
-  teach: own('TH-P00', 1, '2026-03-09', 'sheet.sample'),
-  assign: own('TH-R00', 1, '2026-03-09', 'sheet.sample'),
-  practice: own('TH-P00', 1, '2026-03-09', 'sheet.training'),
-  cut: own('TH-C01', 1, '2026-03-09', 'sheet.training'),
-  fill: own('TH-C02', 1, '2026-03-09', 'sheet.worked'),
+  home: ownSheet('TH-00', 1, '2026-03-09', 'sheet.sample'),
+  install: ownSheet('TH-I00', 1, '2026-03-09', 'sheet.sample'),
+  teach: ownSheet('TH-P00', 1, '2026-03-09', 'sheet.sample'),
+  assign: ownSheet('TH-R00', 1, '2026-03-09', 'sheet.sample'),
+  practice: ownSheet('TH-P00', 1, '2026-03-09', 'sheet.training'),
+  cut: ownSheet('TH-C01', 1, '2026-03-09', 'sheet.training'),
+  fill: ownSheet('TH-C02', 1, '2026-03-09', 'sheet.worked'),
 } as const;
 
 /** A sheet in a list. */

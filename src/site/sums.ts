@@ -6,6 +6,7 @@
 import type { SpliceGiven } from '../drawing/splice.ts';
 import { placeSplice } from '../run/joints.ts';
 import { piecesOf } from '../run/pieces.ts';
+import { shortLength } from '../run/shortLength.ts';
 import type { FilledStraight, StraightGiven } from '../run/spliceStraight.ts';
 import { spliceStraightRun } from '../run/spliceStraight.ts';
 import type { Face, Piece, ResolvedJoint, StraightLeg } from '../run/straight.ts';
@@ -118,7 +119,7 @@ export function cutRows({ leg, leftOver }: FilledStraight): readonly CutRow[] {
       whole: left === undefined,
       left: left === undefined ? '' : formatLength(left),
       clear: formatLength(clear),
-      into: ends.filter(({ insertion }) => insertion > 0).map(({ insertion }) => formatLength(insertion)),
+      into: ends.filter(({ insertion }) => insertion > 0).map(({ insertion }) => shortLength(insertion)),
     };
   });
 }

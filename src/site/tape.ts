@@ -45,18 +45,23 @@ const finest: Denominator = 64;
 const digits = /^\d+$/;
 
 /** Fields that show a length to 1/64 in. `null` is empty fields. */
-export function fieldsOf(length: Ticks | null): TapeFields {
+export function fieldsOf(length: Ticks | null, scale: TapeScale = 'feet'): TapeFields {
   if (length === null) return noFields;
   const [, feet = '', inches = '', part = '0'] =
     /^(\d+)'-(\d+)(?: (\d+\/\d+))?"$/.exec(formatLength(length, finest)) ?? [];
-  return { feet, inches, part };
+  return scale === 'feet' ? { feet, inches, part } : { feet: '', inches: allInches(feet, inches), part };
 }
+
+const allInches = (feet: string, inches: string): string => String(Number(feet) * 12 + Number(inches));
 
 /** Whether the feet field holds a whole text, as pasted, rather than a number of feet. */
 export const isWholeText = ({ feet, inches, part }: TapeFields): boolean =>
   feet.trim() !== '' && !digits.test(feet.trim()) && inches.trim() === '' && part === '0';
 
-export function readFields(fields: TapeFields): TapeReading {
+/** Which fields the entry shows: all three, or inches and part alone for what is short (then inches may be many). */
+export type TapeScale = 'feet' | 'inches';
+
+export function readFields(fields: TapeFields, scale: TapeScale = 'feet'): TapeReading {
   const feet = fields.feet.trim();
   const inches = fields.inches.trim();
   if (feet === '' && inches === '' && fields.part === '0') return { read: 'blank' };
@@ -69,7 +74,7 @@ export function readFields(fields: TapeFields): TapeReading {
   const text = many ? `${inches || '0'}${part}"` : `${feet || '0'}'-${inches || '0'}${part}"`;
   const length = tryLength(text);
   if (typeof length !== 'number') return not('feet', 'entry.tooLong');
-  if (!many) return { read: 'length', length };
+  if (!many || scale === 'inches') return { read: 'length', length };
   const whole = tryLength(`${feet || '0'}'`);
   if (typeof whole !== 'number') return not('feet', 'entry.tooLong');
   const offer = (length + whole) as Ticks;
@@ -118,7 +123,7 @@ export function readBack(length: Ticks): {
     feet,
     inches: `${inches}${fraction}`,
     part,
-    allInches: `${Number(feet) * 12 + Number(inches)}${fraction}`,
+    allInches: `${allInches(feet, inches)}${fraction}`,
     mm: mm.replace(/\B(?=(\d{3})+$)/g, '\u00a0'),
   };
 }

@@ -39,7 +39,7 @@ export default function CutPiece({ words, measured, insertion, stock }: Props) {
 
   return (
     <>
-      <section className="answer" aria-live="polite" id="piece-answer">
+      <section className="answer under" aria-live="polite" id="piece-answer">
         {good === undefined || given === undefined ? (
           <p className="huge">{tell('cutSheet.nothing')}</p>
         ) : (
@@ -61,19 +61,19 @@ export default function CutPiece({ words, measured, insertion, stock }: Props) {
           </a>
         </p>
       </section>
-      {good !== undefined && (
-        <Figure
-          caption={tell('cutSheet.pieceCaption')}
-          drawings={(['phone', 'desk'] as const).map((form) =>
-            drawPiece(
-              { leg: good.leg, piece: good.piece.number, insertion: 'shown' },
-              { form, palette: pagePalette, speak },
-            ),
-          )}
-        />
-      )}
       <div className="columns">
         <div>
+          {good !== undefined && (
+            <Figure
+              caption={tell('cutSheet.pieceCaption')}
+              drawings={(['phone', 'desk'] as const).map((form) =>
+                drawPiece(
+                  { leg: good.leg, piece: good.piece.number, insertion: 'shown', cut: 'shown' },
+                  { form, palette: pagePalette, speak },
+                ),
+              )}
+            />
+          )}
           <h3 className="view-title">{tell('cutSheet.sum')}</h3>
           {good === undefined ? (
             <p>{tell('cutSheet.nothing')}</p>
@@ -108,13 +108,14 @@ export default function CutPiece({ words, measured, insertion, stock }: Props) {
             tell={tell}
             speak={speak}
           />
+          <p className="hint paste">{tell('entry.paste')}</p>
           <FeetInches
             legend={tell('cutSheet.insertion')}
             initial={insertion}
             onReading={(reading) => setGoesIn(orNull(reading))}
             tell={tell}
             speak={speak}
-            tape={false}
+            scale="inches"
           />
           <FeetInches
             legend={tell('cutSheet.stock')}

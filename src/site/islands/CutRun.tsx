@@ -37,16 +37,16 @@ export default function CutRun({ words, set, example }: Props) {
     setFields((old) => ({ ...old, [name]: orNull(reading) }));
   const sum = complete(fields) ? tried(() => ({ given: fields, ...runSum(fields) })) : undefined;
   const entries = [
-    ['length', 'cutSheet.runLength', true],
-    ['insertion', 'cutSheet.insertion', false],
-    ['gap', 'cutSheet.gap', false],
-    ['kerf', 'cutSheet.kerf', false],
-    ['stock', 'cutSheet.stock', false],
+    ['length', 'cutSheet.runLength', 'feet', true],
+    ['insertion', 'cutSheet.insertion', 'inches', false],
+    ['gap', 'cutSheet.gap', 'inches', false],
+    ['kerf', 'cutSheet.kerf', 'inches', false],
+    ['stock', 'cutSheet.stock', 'feet', false],
   ] as const;
 
   return (
     <>
-      <section className="answer" aria-live="polite" id="run-answer">
+      <section className="answer under" aria-live="polite" id="run-answer">
         {sum?.good === true ? (
           <RunAnswer given={sum.answer.given} result={sum.answer.result} tell={tell} />
         ) : (
@@ -61,26 +61,26 @@ export default function CutRun({ words, set, example }: Props) {
           </a>
         </p>
       </section>
-      {sum?.good === true && (
-        <Figure
-          caption={tell('cutSheet.runCaption')}
-          drawings={(['phone', 'desk'] as const).map((form) =>
-            drawStrip(
-              { leg: sum.answer.result.leg, stock: sum.answer.given.stock, kerf: sum.answer.given.kerf },
-              { form, palette: pagePalette, speak },
-            ),
-          )}
-        />
-      )}
       <div className="columns">
         <div>
+          {sum?.good === true && (
+            <Figure
+              caption={tell('cutSheet.runCaption')}
+              drawings={(['phone', 'desk'] as const).map((form) =>
+                drawStrip(
+                  { leg: sum.answer.result.leg, stock: sum.answer.given.stock, kerf: sum.answer.given.kerf },
+                  { form, palette: pagePalette, speak },
+                ),
+              )}
+            />
+          )}
           {sum?.good === true && (
             <RunLists {...sum.answer} set={set} tell={tell} how={{ palette: pagePalette, speak }} />
           )}
         </div>
         <form id="run-measured" className="off-paper" onSubmit={(event) => event.preventDefault()}>
           <h3 className="view-title">{tell('cutSheet.yours')}</h3>
-          {entries.map(([name, legend, tape]) => (
+          {entries.map(([name, legend, scale, tape]) => (
             <FeetInches
               key={name}
               legend={tell(legend)}
@@ -88,6 +88,7 @@ export default function CutRun({ words, set, example }: Props) {
               onReading={read(name)}
               tell={tell}
               speak={speak}
+              scale={scale}
               tape={tape}
             />
           ))}

@@ -10,6 +10,7 @@ import {
   sixteenths,
   type TapeFields,
   type TapeReading,
+  type TapeScale,
 } from '../tape.ts';
 import { Tape } from './Tape.tsx';
 
@@ -24,6 +25,8 @@ interface Props {
   readonly speak: Speak;
   /** Id of words that belong to the entry besides its own messages. */
   readonly describedBy?: string | undefined;
+  /** `inches` for what is short: no feet, no drawn tape, and the read-back is only spoken. */
+  readonly scale?: TapeScale;
   /** Leaves the drawn tape out, where several entries stand together. */
   readonly tape?: boolean;
 }
@@ -32,25 +35,34 @@ interface Props {
  * The entry for a length: Feet, Inches, Part inch, the tape drawn at that reading, and what it reads in three ways.
  * A whole text pasted into Feet is taken apart into the fields. Give it a new `key` to begin anew.
  */
-export function FeetInches({ legend, initial, onReading, tell, speak, describedBy, tape = true }: Props) {
+export function FeetInches({
+  legend,
+  initial,
+  onReading,
+  tell,
+  speak,
+  describedBy,
+  scale = 'feet',
+  tape = scale === 'feet',
+}: Props) {
   const id = useId();
-  const [fields, setFields] = useState<TapeFields>(() => fieldsOf(initial));
+  const [fields, setFields] = useState<TapeFields>(() => fieldsOf(initial, scale));
   const feet = useRef<HTMLInputElement>(null);
   const inches = useRef<HTMLInputElement>(null);
   const part = useRef<HTMLSelectElement>(null);
 
   const change = (next: TapeFields) => {
     setFields(next);
-    onReading(readFields(next));
+    onReading(readFields(next, scale));
   };
   // What was typed before script came stands in the fields but not in state; take it over.
   // biome-ignore lint/correctness/useExhaustiveDependencies: once, when script takes the page over
   useEffect(() => {
-    if (feet.current === null || inches.current === null || part.current === null) return;
-    change({ feet: feet.current.value, inches: inches.current.value, part: part.current.value });
+    if (inches.current === null || part.current === null) return;
+    change({ feet: feet.current?.value ?? '', inches: inches.current.value, part: part.current.value });
   }, []);
 
-  const reading = readFields(fields);
+  const reading = readFields(fields, scale);
   /** Takes a whole text apart into the fields; leaves it standing, with its message, when it cannot be read. */
   const spread = (text: string) => {
     const whole = readText(text);
@@ -71,25 +83,27 @@ export function FeetInches({ legend, initial, onReading, tell, speak, describedB
   return (
     <fieldset>
       <legend>{legend}</legend>
-      <div className="tape-entry">
-        <div>
-          <label htmlFor={`${id}-feet`}>{tell('entry.feet')}</label>
-          <input
-            ref={feet}
-            id={`${id}-feet`}
-            type="text"
-            inputMode="numeric"
-            autoComplete="off"
-            value={fields.feet}
-            aria-invalid={message?.field === 'feet' ? true : undefined}
-            aria-describedby={described}
-            onPaste={paste}
-            onBlur={() => {
-              if (isWholeText(fields)) spread(fields.feet);
-            }}
-            onChange={(event) => change({ ...fields, feet: event.currentTarget.value })}
-          />
-        </div>
+      <div className={`tape-entry ${scale}`}>
+        {scale === 'feet' && (
+          <div>
+            <label htmlFor={`${id}-feet`}>{tell('entry.feet')}</label>
+            <input
+              ref={feet}
+              id={`${id}-feet`}
+              type="text"
+              inputMode="numeric"
+              autoComplete="off"
+              value={fields.feet}
+              aria-invalid={message?.field === 'feet' ? true : undefined}
+              aria-describedby={described}
+              onPaste={paste}
+              onBlur={() => {
+                if (isWholeText(fields)) spread(fields.feet);
+              }}
+              onChange={(event) => change({ ...fields, feet: event.currentTarget.value })}
+            />
+          </div>
+        )}
         <div>
           <label htmlFor={`${id}-inches`}>{tell('entry.inches')}</label>
           <input
@@ -137,7 +151,7 @@ export function FeetInches({ legend, initial, onReading, tell, speak, describedB
         </p>
       )}
       {tape && reading.read === 'length' && <Tape reading={reading.length} speak={speak} />}
-      <p className="reads" id={`${id}-reads`}>
+      <p className={scale === 'feet' ? 'reads' : 'spoken'} id={`${id}-reads`}>
         {reading.read === 'length'
           ? tell('entry.reads', readBack(reading.length))
           : tell('entry.readsNothing')}

@@ -148,7 +148,7 @@ function Channel({ fields, set, tell }: PartProps) {
               onChange={() => set({ tray: { ...fields.tray, bottom } })}
             />
             <i />
-            {tell(`fillSheet.${bottom}`)}
+            {tell(`fillSheet.${bottom}Floor`)}
           </label>
         ))}
       </fieldset>
@@ -281,7 +281,7 @@ function Rules({ fields, set, tell }: PartProps) {
         <i />
         {tell('fillSheet.qualified')}
       </label>
-      <div className="pair">
+      <div className="pair rules">
         <div>
           <label htmlFor={`${id}-spare`}>{tell('fillSheet.spare')}</label>
           <select

@@ -126,12 +126,12 @@ export default function PracticeSheet({ lang, words, family, world, seed: builtS
         </p>
         {grade !== undefined && <p>{verdictText(tell, grade).rest}</p>}
       </section>
-      {figures.map((drawings, k) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: a draw's figures have no identity but their order
-        <Figure key={`${seed}-${k}`} drawings={drawings} />
-      ))}
       <div className="columns">
         <div>
+          {figures.map((drawings, k) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: a draw's figures have no identity but their order
+            <Figure key={`${seed}-${k}`} drawings={drawings} />
+          ))}
           <Rework outcomes={found} critical={family.critical} tell={tell} />
           {tries.length >= 2 && (
             <div className="way">
