@@ -2,6 +2,7 @@
 import { readLibrary } from '../schema/library.ts';
 import { contentFiles } from './contentFiles.ts';
 import { plain } from './envelope.ts';
+import { staleProofs } from './proofHashes.ts';
 import type { Group } from './verb.ts';
 
 export const group: Group = {
@@ -10,7 +11,7 @@ export const group: Group = {
   verbs: [
     {
       name: 'check',
-      line: 'reads every content file and says everything that is wrong with them',
+      line: 'reads every content file and says everything that is wrong, proofs that are not current among it',
       options: {
         in: { value: 'DIR', line: 'folder that holds content/; left out: this project' },
       },
@@ -20,7 +21,11 @@ export const group: Group = {
       ],
       run: (call) => {
         const files = contentFiles(call.text('in'));
-        const { faults } = readLibrary(files);
+        // The proofs are of this project's code and families; a folder that stands elsewhere has none.
+        const faults = [
+          ...readLibrary(files).faults,
+          ...(call.text('in') === undefined ? staleProofs() : []),
+        ];
         const told = faults.map(({ file, field, value = null, message, todo }) => ({
           file,
           field,

@@ -71,9 +71,13 @@ function byId<T>(entries: readonly Entry<T>[]): ReadonlyMap<string, T> {
   return new Map(entries.map((e) => [e.lang === undefined ? e.id : `${e.lang}/${e.id}`, e.data]));
 }
 
-/** Files that are for the one who edits, not for the program; the signed register of the demo is read by the register. */
+/** Files for the one who edits; the demo's signed register, which its own room reads; the record that `npm run prove` keeps. */
 function aside(path: string): boolean {
-  return path.endsWith('/README.md') || path.startsWith('content/demo/');
+  return (
+    path.endsWith('/README.md') ||
+    path.startsWith('content/demo/') ||
+    path === 'content/scenarios/proofs.json'
+  );
 }
 
 function misplaced(file: string): FileFault {
