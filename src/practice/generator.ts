@@ -3,6 +3,8 @@
  * for ever. SEED.md describes it byte by byte, with vectors; nothing here may change while a draw of it is in use.
  */
 
+import type { Fault } from '../trade/given.ts';
+
 /** Name of this generator; written into every draw, so that a later one can stand beside it. */
 export const GENERATOR = 'trayhand seed 1';
 
@@ -100,4 +102,14 @@ export class Generator {
     }
     return order;
   }
+}
+
+/** What is wrong with a seed text, or undefined. */
+export function seedFault(seed: string): Fault | undefined {
+  const bad = (message: string, todo: string): Fault => ({ field: 'seed', value: seed, message, todo });
+  if (seed === '') return bad('the seed is empty', `write any text of 1 to ${SEED_SIGNS} signs`);
+  if ([...seed].length > SEED_SIGNS)
+    return bad(`the seed has ${[...seed].length} signs`, `write a text of at most ${SEED_SIGNS} signs`);
+  // Half of a pair has no bytes in UTF-8, so two devices could not agree on it.
+  return seed.isWellFormed() ? undefined : bad('the seed holds half a sign', 'type it again');
 }

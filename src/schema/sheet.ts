@@ -57,6 +57,9 @@ const answersShape = z.strictObject({
   ),
 });
 
+/** What `practice grade` takes: answers by ask. */
+export const answersInput = z.strictObject({ answers: z.record(z.string(), z.unknown()) });
+
 /** A file of kind `set`, or every fault of it. */
 export function readSetFile(given: unknown): Checked<SetFile> {
   return check(setShape, given);

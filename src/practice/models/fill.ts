@@ -27,6 +27,8 @@ type Given = Drawn<typeof wants>;
 const SPARE = { none: 0, fifth: 0.2, quarter: 0.25 } as const;
 /** A job whose area comes closer to what may be used than this is drawn again: the answer is not to hang on a digit. */
 const CLEAR_OF_LIMIT = 0.05;
+/** Nor is an area to look like a number of the tables, which are shown. */
+const CLEAR_OF_TABLE = 0.03;
 /** More cables than this do not show in a section, and add nothing to the exercise. */
 const MOST_CABLES = 24;
 
@@ -64,10 +66,10 @@ function plan(drawn: Given, world: World): Plan | null {
   const made: Plan = { drawn, cables, fill: givenOf(drawn, cables.map(asCable)) };
   const { areaIn2, allowedIn2 } = fill(made.fill, world.fillTables).result;
   const widest = Math.max(...cables.map((c) => c.odIn));
-  // Neither what may be used nor any number that stands in the tables shown.
-  const limits = [(allowedIn2 ?? 0) * (1 - SPARE[drawn.spare]), ...numbersIn(world)];
-  const close = limits.some((limit) => Math.abs(areaIn2 - limit) < CLEAR_OF_LIMIT);
-  return widest > Number(drawn.width) || close ? null : made;
+  const usable = (allowedIn2 ?? 0) * (1 - SPARE[drawn.spare]);
+  const close = (limit: number, by: number) => Math.abs(areaIn2 - limit) < by;
+  const unfit = close(usable, CLEAR_OF_LIMIT) || numbersIn(world).some((n) => close(n, CLEAR_OF_TABLE));
+  return widest > Number(drawn.width) || unfit ? null : made;
 }
 
 function numbersIn({ fillTables: { multiconductor } }: World): readonly number[] {

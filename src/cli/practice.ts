@@ -1,0 +1,202 @@
+/** `trayhand practice …`: draws, their keys, grading and proofs. */
+import { paperPalette } from '../drawing/palette.ts';
+import { type Draw, drawOf } from '../practice/draw.ts';
+import { type Family, kindsOf } from '../practice/family.ts';
+import { seedFault } from '../practice/generator.ts';
+import { gradeDraw } from '../practice/grade.ts';
+import { keyOf } from '../practice/key.ts';
+import { PROOF_SEEDS, proveFamily } from '../practice/prove.ts';
+import type { Practice } from '../practice/sheet.ts';
+import { showDraw } from '../practice/show.ts';
+import { type Language, textOf } from '../practice/words.ts';
+import { check } from '../schema/faults.ts';
+import { type FileFault, readLibrary } from '../schema/library.ts';
+import { practiceOf } from '../schema/practice.ts';
+import { answersInput } from '../schema/sheet.ts';
+import { speaker } from '../schema/words.ts';
+import { type Fault, GivenError } from '../trade/given.ts';
+import { contentFiles } from './contentFiles.ts';
+import { bad, plain } from './envelope.ts';
+import type { Call, Group, Outcome, Verb } from './verb.ts';
+
+const LANGUAGES = ['en'];
+/** Form and colours of a figure that goes into a file. */
+const how = { form: 'desk', palette: paperPalette } as const;
+/** Only these files are read; what others say of them is for content check. */
+const NEEDED = /^content\/(?:catalogue|rules|sources|tasks|tickets|scenarios|sheets|words)\//;
+const MOST_SEEDS = 100_000;
+
+interface Content {
+  readonly practice: Practice;
+  readonly language: Language;
+  /** Faults of families that could not be read. */
+  readonly faults: readonly FileFault[];
+}
+
+function readContent(lang = 'en'): Content {
+  const { library, faults } = readLibrary(contentFiles().filter((f) => NEEDED.test(f.path)));
+  return {
+    practice: practiceOf(library),
+    language: { lang, speak: speaker(library.words.get(lang) ?? new Map()) },
+    faults: faults.filter((f) => f.file.startsWith('content/scenarios/')),
+  };
+}
+
+function familyOf(id: string, { practice, faults }: Content): Family | readonly Fault[] {
+  const family = practice.families.get(id);
+  if (family !== undefined) return family;
+  const own = faults.filter((f) => f.file === `content/scenarios/${id}.yaml`);
+  if (own.length > 0) return own;
+  const known = [...practice.families.keys()].sort().join(', ');
+  return [{ field: 'ID', value: id, message: 'there is no such family', todo: `name one of ${known}` }];
+}
+
+function langFaults(lang: string | undefined): readonly Fault[] {
+  if (lang === undefined || LANGUAGES.includes(lang)) return [];
+  const message =
+    lang === 'es' ? 'the texts are not written in this language yet' : 'this language is not known here';
+  return [{ field: '--lang', value: lang, message, todo: `write --lang ${LANGUAGES.join(' or ')}` }];
+}
+
+/** The draw that a call names. @throws {GivenError} every fault of family, seed and language */
+function drawOfCall(call: Call): Content & { readonly draw: Draw } {
+  const [id = ''] = call.words;
+  const seed = call.text('seed');
+  const lang = call.text('lang');
+  const wrongLang = langFaults(lang);
+  const content = readContent(wrongLang.length === 0 ? lang : 'en');
+  const family = familyOf(id, content);
+  const missing: Fault = {
+    field: '--seed',
+    message: 'the seed is missing',
+    todo: 'write --seed and a text of 1 to 64 signs',
+  };
+  const wrongSeed = seed === undefined ? missing : seedFault(seed);
+  const faults = [
+    ...(Array.isArray(family) ? (family as readonly Fault[]) : []),
+    ...(wrongSeed === undefined ? [] : [{ ...wrongSeed, field: '--seed' }]),
+    ...wrongLang,
+  ];
+  if (faults.length > 0) throw new GivenError(faults);
+  return { ...content, draw: drawOf(family as Family, seed ?? '', content.practice.world) };
+}
+
+const drawOptions = {
+  seed: { value: 'TEXT', line: 'any text of 1 to 64 signs; the same seed is the same draw everywhere' },
+  lang: { value: 'en', line: 'language of the texts; en when left out' },
+};
+
+const list: Verb = {
+  name: 'list',
+  line: 'the families: id, title, tasks and kinds of answers',
+  manual: () => ['Comes back: families [{id, title, tasks[], kinds[]}].'],
+  run: () => {
+    const { practice, faults } = readContent();
+    if (faults.length > 0) return { json: bad(faults), exit: 2 };
+    const families = [...practice.families.values()].map((family) => ({
+      id: family.id,
+      title: textOf(family.title, 'en', {}),
+      tasks: family.tasks,
+      kinds: kindsOf(family),
+    }));
+    return { json: plain({ families }), exit: 0 };
+  },
+};
+
+const draw: Verb = {
+  name: 'draw',
+  line: 'one draw of a family: text, givens, figures, asks; never the answer',
+  words: ['ID'],
+  options: drawOptions,
+  manual: () => [
+    'Comes back: id, seed, generator, title, tasks[], text, givens [{id, label, value, unit, text}], figures [{svg, words}],',
+    'asks [{id, kind, prompt, unit?, tolerance?, options? [{id, text}], items? [{id, text}]}].',
+  ],
+  run: (call) => {
+    const { draw: drawn, practice, language } = drawOfCall(call);
+    return { json: plain(showDraw(drawn, practice.world, language, how)), exit: 0 };
+  },
+};
+
+const key: Verb = {
+  name: 'key',
+  line: 'the answers of a draw, where each mistake leads, and the working',
+  words: ['ID'],
+  options: drawOptions,
+  manual: () => [
+    'Comes back: answers {ask: value}, mistakes [{id, ask, answer, says}], working [text], critical [asks that must hold].',
+  ],
+  run: (call) => {
+    const { draw: drawn, practice, language } = drawOfCall(call);
+    return { json: plain(keyOf(drawn, practice.world, language)), exit: 0 };
+  },
+};
+
+const grade: Verb = {
+  name: 'grade',
+  line: 'grades answers to a draw and says what went wrong',
+  words: ['ID'],
+  takesInput: true,
+  options: drawOptions,
+  manual: () => [
+    'In: {"answers": {ask: value}}: a number in the ask’s unit or a length as text, an option’s id, a list of items’ ids.',
+    'Comes back: score, passed, findings [{ask, verdict, mistake, direction?, says}]; a missing answer is blank.',
+    'Verdicts: holds, near, rework, holds from there, blank. Two mistakes made at once are joined by +.',
+  ],
+  run: async (call) => {
+    const { draw: drawn, practice, language } = drawOfCall(call);
+    const given = check(answersInput, await call.input());
+    if ('faults' in given) return { json: bad(given.faults), exit: 2 };
+    return { json: plain(gradeDraw(drawn, given.data.answers, practice.world, language)), exit: 0 };
+  },
+};
+
+function seedsOf(call: Call): number | readonly Fault[] {
+  const text = call.text('seeds');
+  if (text === undefined) return PROOF_SEEDS;
+  const seeds = Number(text);
+  return /^\d+$/.test(text) && seeds >= 1 && seeds <= MOST_SEEDS
+    ? seeds
+    : [
+        {
+          field: '--seeds',
+          value: text,
+          message: 'this is no number of seeds',
+          todo: `write a whole number from 1 to ${MOST_SEEDS}`,
+        },
+      ];
+}
+
+const prove: Verb = {
+  name: 'prove',
+  line: 'draws families many times and says what would make them bad exercises',
+  words: ['ID…'],
+  options: { seeds: { value: 'N', line: `draws of each family; ${PROOF_SEEDS} when left out` } },
+  manual: () => [
+    'Without ID: every family. Comes back: families [{id, drawn, rejected, variants, faults [{seed, cause}]}].',
+    'Exit 0: no fault. Exit 1: faults (the answer is still ok:true).',
+  ],
+  run: (call): Outcome => {
+    const content = readContent();
+    const seeds = seedsOf(call);
+    const ids = call.words.length > 0 ? call.words : [...content.practice.families.keys()];
+    const found = ids.map((id) => familyOf(id, content));
+    const faults = [
+      ...found.flatMap((f) => (Array.isArray(f) ? (f as readonly Fault[]) : [])),
+      ...(typeof seeds === 'number' ? [] : seeds),
+      ...(call.words.length > 0 ? [] : content.faults),
+    ];
+    if (faults.length > 0) return { json: bad(faults), exit: 2 };
+    const means = { world: content.practice.world, languages: [content.language], how };
+    const families = (found as readonly Family[]).map((family) =>
+      proveFamily(family, seeds as number, means),
+    );
+    return { json: plain({ families }), exit: families.every((f) => f.faults.length === 0) ? 0 : 1 };
+  },
+};
+
+export const group: Group = {
+  name: 'practice',
+  line: 'exercises that grade themselves: draws, keys, grades, proofs',
+  verbs: [list, draw, key, grade, prove],
+};

@@ -1,0 +1,36 @@
+/** Hashes of code and families as they are on disk, and whether the kept proofs still speak of them. */
+import { createHash } from 'node:crypto';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { type Hashes, type ProofRecord, proofFaults, proofText } from '../practice/proofs.ts';
+import type { FileFault } from '../schema/library.ts';
+import { contentFiles } from './contentFiles.ts';
+
+const root = new URL('../../', import.meta.url).pathname;
+export const PROOFS_FILE = 'content/scenarios/proofs.json';
+
+const sha256 = (text: string) => createHash('sha256').update(text).digest('hex');
+
+/** What is there now. */
+export function hashesNow(): Hashes {
+  const code = readdirSync(join(root, 'src'), { recursive: true, withFileTypes: true })
+    .filter((e) => e.isFile() && e.name.endsWith('.ts'))
+    .map((e) => join(e.parentPath, e.name))
+    .map((path) => ({
+      path: path.slice(root.length).replaceAll('\\', '/'),
+      text: readFileSync(path, 'utf8'),
+    }));
+  const content = contentFiles();
+  const families = content.flatMap(({ path, text }) => {
+    const id = /^content\/scenarios\/(.+)\.yaml$/.exec(path)?.[1];
+    return id === undefined ? [] : [[id, sha256(text)] as const];
+  });
+  return { code: sha256(proofText([...code, ...content])), families: Object.fromEntries(families) };
+}
+
+/** Faults for content check: families that were not proven as they now are. */
+export function staleProofs(): readonly FileFault[] {
+  const file = join(root, PROOFS_FILE);
+  const record = existsSync(file) ? (JSON.parse(readFileSync(file, 'utf8')) as ProofRecord) : undefined;
+  return proofFaults(record, hashesNow()).map((fault) => ({ file: PROOFS_FILE, ...fault }));
+}
