@@ -21,7 +21,6 @@ export interface Entry<T> {
   readonly lang: string | undefined;
   readonly data: T;
   readonly body: string;
-  readonly lineOf: (path: readonly PropertyKey[]) => number;
 }
 
 /**
@@ -89,6 +88,6 @@ export function readEntry<T>(
     });
   }
   if (!checked.success || faults.length > 0) return { faults: inFile(faults) };
-  const entry = { ...place, file: file.path, data: checked.data, body: parts.body, lineOf: parsed.lineOf };
+  const entry = { ...place, file: file.path, data: checked.data, body: parts.body };
   return { entry, faults: [] };
 }

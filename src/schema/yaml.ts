@@ -5,8 +5,6 @@ import type { Fault } from '../trade/given.ts';
 export interface Parsed {
   readonly data: unknown;
   readonly faults: readonly Fault[];
-  /** Line of a field, from 1; the line of the nearest field above it when the field is not there. */
-  readonly lineOf: (path: readonly PropertyKey[]) => number;
 }
 
 const plain: Readonly<Record<string, { message: string; todo: string }>> = {
@@ -45,15 +43,6 @@ export function readYaml(text: string, firstLine = 1): Parsed {
   return {
     data: faults.length === 0 ? doc.toJS() : undefined,
     faults,
-    lineOf: (path) => {
-      for (let depth = path.length; depth > 0; depth -= 1) {
-        const node = doc.getIn(path.slice(0, depth), true) as
-          | { range?: [number, number, number] }
-          | undefined;
-        if (node?.range) return at(node.range[0]);
-      }
-      return firstLine;
-    },
   };
 }
 
