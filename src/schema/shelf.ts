@@ -74,7 +74,8 @@ export function readEntry<T>(
     };
   }
   const parsed = readYaml(parts.matter, shelf.ending === '.mdx' ? 2 : 1);
-  if (parsed.faults.length > 0) return { faults: inFile(parsed.faults) };
+  const form = [...parsed.faults, ...(shelf.ending === '.json' ? jsonFaults(file.text) : [])];
+  if (form.length > 0) return { faults: inFile(form) };
 
   const checked = shelf.shape.safeParse(parsed.data);
   const faults: Fault[] = checked.success ? [] : [...faultsOf(checked.error.issues, parsed.data)];
@@ -90,4 +91,21 @@ export function readEntry<T>(
   if (!checked.success || faults.length > 0) return { faults: inFile(faults) };
   const entry = { ...place, file: file.path, data: checked.data, body: parts.body };
   return { entry, faults: [] };
+}
+
+/** JSON is read as YAML for its lines; what YAML forgives (a comma too many, a comment) JSON does not. */
+function jsonFaults(text: string): readonly Fault[] {
+  try {
+    JSON.parse(text);
+    return [];
+  } catch (cause) {
+    const why = cause instanceof Error ? cause.message : String(cause);
+    return [
+      {
+        field: '',
+        message: `this is no JSON: ${why}`,
+        todo: 'mend it; no comma stands before a closing bracket',
+      },
+    ];
+  }
 }
