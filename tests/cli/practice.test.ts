@@ -1,0 +1,135 @@
+import { describe, expect, test } from 'vitest';
+import { trayhand } from './command.ts';
+
+const call = (...words: string[]) => trayhand(['practice', ...words]);
+const fieldsOf = async (answer: ReturnType<typeof trayhand>) => {
+  const { exit, one } = await answer;
+  expect([exit, one.ok]).toEqual([2, false]);
+  for (const { message, todo } of one.errors) expect(`${message}|${todo}`).toMatch(/\w.*\|\w/);
+  return one.errors.map((e) => e.field);
+};
+
+describe('practice', () => {
+  test('list', async () => {
+    const { exit, one } = await call('list');
+    expect(exit).toBe(0);
+    expect(one).toEqual({
+      ok: true,
+      result: {
+        families: [
+          { id: 'cut-with-insertion', title: 'Cut with insertion', tasks: ['T05'], kinds: ['number'] },
+          { id: 'fill-check', title: 'Fill check', tasks: ['T13'], kinds: ['number', 'choice'] },
+          { id: 'order-of-cutting', title: 'Order of cutting', tasks: ['T06'], kinds: ['order'] },
+          { id: 'read-feet-inch', title: 'Read feet, inches and parts', tasks: ['T05'], kinds: ['number'] },
+        ],
+      },
+      steps: [],
+      sources: [],
+    });
+  });
+
+  test('draw twice is one draw; its key grades full', async () => {
+    const seed = 'Año 4 · ✂ 🪚';
+    const [one, two] = await Promise.all([
+      call('draw', 'fill-check', '--seed', seed),
+      call('draw', 'fill-check', '--seed', seed),
+    ]);
+    expect(one.out).toBe(two.out);
+    expect(one.exit).toBe(0);
+    expect(one.one.result).toMatchObject({
+      id: 'fill-check',
+      seed,
+      generator: 'trayhand seed 1',
+      tasks: ['T13'],
+    });
+    const key = (await call('key', 'fill-check', '--seed', seed)).one.result;
+    expect(Object.keys(key)).toEqual(['answers', 'mistakes', 'working', 'critical']);
+    expect(key['critical']).toEqual(['row', 'within']);
+    const graded = await trayhand(['practice', 'grade', 'fill-check', '--seed', seed, '-'], {
+      answers: key['answers'],
+    });
+    expect(graded.one.result).toMatchObject({ score: 100, passed: true });
+  });
+
+  test('grade names the mistake and which way', async () => {
+    const { one, exit } = await trayhand(
+      ['practice', 'grade', 'cut-with-insertion', '--seed', 'hand-3', '--lang', 'en'],
+      {
+        answers: { cut: `8'-7 3/4"` },
+      },
+    );
+    expect(exit).toBe(0);
+    expect(one.result).toEqual({
+      score: 0,
+      passed: false,
+      findings: [
+        {
+          ask: 'cut',
+          verdict: 'rework',
+          mistake: 'insertion-forgotten',
+          direction: 'short',
+          says: expect.stringContaining('6 1/2" short'),
+        },
+        { ask: 'left', verdict: 'blank', mistake: null, says: 'Nothing entered.' },
+      ],
+    });
+  });
+
+  test('prove', async () => {
+    const all = await call('prove', '--seeds', '12');
+    expect(all.exit).toBe(0);
+    const families = all.one.result['families'] as Record<string, unknown>[];
+    expect(families.map((f) => [f['drawn'], f['faults']])).toEqual(Array(4).fill([12, []]));
+    const some = await call('prove', 'fill-check', 'order-of-cutting', '--seeds', '3');
+    expect((some.one.result['families'] as { id: string }[]).map((f) => f.id)).toEqual([
+      'fill-check',
+      'order-of-cutting',
+    ]);
+  });
+});
+
+describe('refused, every fault at once', () => {
+  test.each([
+    [['draw', 'nothing', '--seed', '1'], ['ID']],
+    [['draw', 'fill-check'], ['--seed']],
+    [['key', 'fill-check', '--seed', ''], ['--seed']],
+    [['draw', 'fill-check', '--seed', 'x'.repeat(65)], ['--seed']],
+    [['draw', 'fill-check', '--seed', '1', '--lang', 'es'], ['--lang']],
+    [
+      ['draw', 'nothing', '--lang', 'xx'],
+      ['ID', '--seed', '--lang'],
+    ],
+    [['draw', 'fill-check', '--seed', '1', '--help-me'], ['--help-me']],
+    [['draw'], ['ID']],
+    [
+      ['prove', 'nothing', '--seeds', '0'],
+      ['ID', '--seeds'],
+    ],
+    [['prove', '--seeds', '1.5'], ['--seeds']],
+    [['list', 'all'], ['']],
+    [['guess'], ['verb']],
+  ])('%j', async (words, fields) => {
+    expect(await fieldsOf(call(...words))).toEqual(fields);
+  });
+
+  test('64 signs are taken, also when each is more than one byte', async () => {
+    expect((await call('draw', 'order-of-cutting', '--seed', '🪚'.repeat(64))).exit).toBe(0);
+  });
+
+  test.each([
+    ['no JSON', '{"answers":', ['']],
+    ['nothing', '', ['']],
+    ['no answers', {}, ['answers']],
+    ['another field', { answers: {}, score: 100 }, ['score']],
+    ['answers that are no object', { answers: [] }, ['answers']],
+    [
+      'unknown asks and answers that cannot be read',
+      { answers: { cut: 'far', up: 1 } },
+      ['answers.cut', 'answers.up'],
+    ],
+  ])('grade: %s', async (_, given, fields) => {
+    expect(
+      await fieldsOf(trayhand(['practice', 'grade', 'cut-with-insertion', '--seed', '1'], given)),
+    ).toEqual(fields);
+  });
+});

@@ -1,0 +1,94 @@
+/** A family's file that cannot be used: which field is named, and what to do. */
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { check } from '../../src/schema/faults.ts';
+import { familyShape } from '../../src/schema/scenario.ts';
+import { readYaml } from '../../src/schema/yaml.ts';
+
+const text = (id: string) =>
+  readFileSync(new URL(`../../content/scenarios/${id}.yaml`, import.meta.url), 'utf8');
+
+/** The fields at fault once `change` has been made in the file's text. */
+function fields(id: string, ...changes: readonly (readonly [string, string])[]): readonly string[] {
+  const changed = changes.reduce((t, [from, to]) => {
+    expect(t).toContain(from);
+    return t.replace(from, to);
+  }, text(id));
+  const read = readYaml(changed);
+  expect(read.faults).toEqual([]);
+  const checked = check(familyShape, read.data);
+  if (!('faults' in checked)) return [];
+  for (const fault of checked.faults) expect(`${fault.message} ${fault.todo}`).toMatch(/\w+ \w+/);
+  return checked.faults.map((f) => f.field);
+}
+
+const cut = 'cut-with-insertion';
+
+describe('a family’s file', () => {
+  test.each(['cut-with-insertion', 'fill-check', 'order-of-cutting', 'read-feet-inch'])(
+    '%s is good',
+    (id) => {
+      expect(fields(id)).toEqual([]);
+    },
+  );
+
+  test.each([
+    ['an unknown model', [`model: ${cut}`, 'model: cutting'], ['model']],
+    ['an unknown slip', ['slip: kerfOff', 'slip: kerfOn'], ['mistakes[10].slip']],
+    ['a mistake on no ask', ['asks: [left]', 'asks: [lost]'], ['mistakes[11].asks[0]']],
+    ['a critical ask that is not there', ['critical: [cut]', 'critical: [cat]'], ['critical[0]']],
+    ['an unknown field', ['mark: 80', 'mark: 80\nmarks: 80'], ['marks']],
+    ['a mark above 100', ['mark: 80', 'mark: 101'], ['mark']],
+    ['a tolerance of 0', ['tolerance: 1/32', 'tolerance: 0'], ['asks[0].tolerance']],
+    ['a tolerance that is no length', ['tolerance: 1/32', 'tolerance: small'], ['asks[0].tolerance']],
+    ['a text without English', ['title: { en:', 'title: { de:'], ['title']],
+    ['an id twice', ['id: kerf-twice', 'id: kerf-forgotten'], ['mistakes[12].id']],
+    [
+      'a word the model does not know',
+      ['measured: { choice: [edges,', 'measured: { choice: [corners,'],
+      ['parameters.measured.choice[0]'],
+    ],
+    [
+      'a parameter of another kind',
+      [
+        'before: { length: { from:',
+        'before: { decimal: { from: 1, to: 2, step: 1 } }\n  behind: { length: { from:',
+      ],
+      ['parameters.before', 'parameters.behind'],
+    ],
+    ['no answer worked by hand', [`cut: "9'-2 1/4\\"", `, ''], ['worked.answers.cut']],
+  ] as const)('%s', (_, change, wanted) => {
+    expect(fields(cut, change)).toEqual(wanted);
+  });
+
+  test('a mistake without what it says', () => {
+    const read = readYaml(text(cut)).data as { mistakes: { says?: unknown }[] };
+    delete read.mistakes[0]?.says;
+    const checked = check(familyShape, read);
+    expect('faults' in checked ? checked.faults : []).toMatchObject([
+      { field: 'mistakes[0].says', message: 'this field is missing' },
+    ]);
+  });
+
+  test('a range the wrong way round, more of a thing than there are', () => {
+    expect(
+      fields('read-feet-inch', [
+        'metric: { whole: { from: 610, to: 5890 } }',
+        'metric: { whole: { from: 6100, to: 5890 } }',
+      ]),
+    ).toEqual(['parameters.metric.whole.to']);
+    expect(fields('order-of-cutting', ['to: 9', 'to: 15'])).toEqual(['parameters.steps.some']);
+    expect(fields('order-of-cutting', ['from: 7', 'from: 3'])).toEqual(['parameters.steps.some']);
+  });
+
+  test('every fault at once', () => {
+    expect(
+      fields(
+        cut,
+        ['critical: [cut]', 'critical: [cat]'],
+        ['slip: kerfOff', 'slip: kerfOn'],
+        ['id: kerf-twice', 'id: kerf-forgotten'],
+      ),
+    ).toEqual(['mistakes[12].id', 'critical[0]', 'mistakes[10].slip']);
+  });
+});

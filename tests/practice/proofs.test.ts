@@ -1,0 +1,121 @@
+import { describe, expect, test } from 'vitest';
+import type { Family } from '../../src/practice/family.ts';
+import { type ProofRecord, proofFaults, proofText, touchesProofs } from '../../src/practice/proofs.ts';
+import { PROOF_SEEDS, proveFamily } from '../../src/practice/prove.ts';
+import { families, family, means } from './means.ts';
+
+describe('proofs, run for real', () => {
+  test.each([...families.keys()])(`%s over ${PROOF_SEEDS} seeds`, (id) => {
+    const { drawn, variants, faults } = proveFamily(family(id), PROOF_SEEDS, means);
+    expect(faults).toEqual([]);
+    expect(drawn).toBe(PROOF_SEEDS);
+    expect(variants).toBeGreaterThanOrEqual(90);
+  });
+});
+
+describe('a family that is wrong is found', () => {
+  const cut = family('cut-with-insertion');
+  const causes = (wrong: Family, seeds = 20) => proveFamily(wrong, seeds, means).faults.map((f) => f.cause);
+  const ask = (id: string, change: object): Family => ({
+    ...cut,
+    asks: cut.asks.map((a) => (a.id === id ? { ...a, ...change } : a)) as Family['asks'],
+  });
+
+  test('answers out of range', () => {
+    expect(causes(ask('cut', { range: { from: 20, to: 100 } }))).toContainEqual(
+      expect.stringContaining('is outside 20 to 100'),
+    );
+  });
+
+  test('a tolerance too wide for its mistakes: no draw can be used', () => {
+    expect(causes(ask('cut', { tolerance: 6 }), 1)[0]).toContain('none of 2000 tries');
+  });
+
+  test('a text that shows the answer', () => {
+    // One distance and kind of ends only, so that a text can give its answer away: 60 + 5 + 5.
+    const one: Family = {
+      ...cut,
+      parameters: {
+        ...cut.parameters,
+        measured: { choice: ['edges'] },
+        first: { choice: ['sleeve'] },
+        second: { choice: ['sleeve'] },
+        distance: { length: { from: 487680 as never, to: 487680 as never, step: 8128 as never } },
+      },
+      text: { en: `Cut it to 5'-10".` },
+    };
+    const found = causes(one, 3);
+    expect(found).toContain('cut: the draw shows its answer 70');
+    expect(found).toContainEqual(expect.stringMatching(/^only \d of 3 draws differ$/));
+  });
+
+  test('a text whose place has no value', () => {
+    expect(causes({ ...cut, text: { en: 'Cut {this}.' } }, 1)[0]).toContain('no value for {this}');
+  });
+
+  test('a hand-worked seed that does not agree', () => {
+    const worked = { ...cut.worked, answers: { ...cut.worked.answers, cut: 109 } };
+    expect(causes({ ...cut, worked }, 1)).toContainEqual(
+      expect.stringContaining('worked by hand: cut is graded rework'),
+    );
+    const given = { ...cut.worked, givens: { distance: `8'-7"` } };
+    expect(causes({ ...cut, worked: given }, 1)).toContainEqual(
+      expect.stringContaining('worked by hand: given distance'),
+    );
+  });
+
+  test('a mistake of an order that another one hides', () => {
+    const order = family('order-of-cutting');
+    const again = order.mistakes.map((m) => ({ ...m, id: `${m.id}-again` }));
+    expect(causes({ ...order, mistakes: [...order.mistakes, ...again] }, 5).length).toBeGreaterThan(0);
+  });
+});
+
+describe('whether proofs are current', () => {
+  const record: ProofRecord = {
+    v: 1,
+    seeds: 100,
+    code: 'c1',
+    families: { a: { content: 'f1', rejected: 0, variants: 100 } },
+  };
+  const fields = (hashes: Parameters<typeof proofFaults>[1], of: ProofRecord | undefined = record) =>
+    proofFaults(of, hashes).map((f) => f.field);
+
+  test('current, and each way of not being it', () => {
+    expect(fields({ code: 'c1', families: { a: 'f1' } })).toEqual([]);
+    expect(fields({ code: 'c2', families: { a: 'f1' } })).toEqual(['code']);
+    expect(fields({ code: 'c1', families: { a: 'f2' } })).toEqual(['families.a']);
+    expect(fields({ code: 'c1', families: { a: 'f1', b: 'f1' } })).toEqual(['families.b']);
+    expect(fields({ code: 'c1', families: {} })).toEqual(['families.a']);
+    expect(proofFaults(undefined, { code: 'c1', families: {} })).toHaveLength(1);
+  });
+
+  test('what counts as the code', () => {
+    expect(
+      [
+        'src/practice/grade.ts',
+        'src/trade/cut.ts',
+        'content/rules/x.yaml',
+        'src/practice/models/cut.ts',
+      ].every(touchesProofs),
+    ).toBe(true);
+    expect(
+      [
+        'src/site/practice.ts',
+        'src/practice/README.md',
+        'content/tasks/T05.yaml',
+        'tests/practice/x.ts',
+      ].some(touchesProofs),
+    ).toBe(false);
+    const a = { path: 'src/trade/a.ts', text: 'x' };
+    const b = { path: 'src/trade/b.ts', text: 'y' };
+    expect(proofText([a, b])).toBe(proofText([b, a]));
+    // A sign moved from one file to the next is a change.
+    expect(
+      proofText([
+        { ...a, text: 'xy' },
+        { ...b, text: '' },
+      ]),
+    ).not.toBe(proofText([a, b]));
+  });
+});
