@@ -3,17 +3,19 @@
  * is not on it. Ends are to scale; a long piece is broken in its middle.
  */
 import { shortLength } from '../run/shortLength.ts';
-import type { Face, Piece, PieceEnd, ResolvedJoint, StraightLeg } from '../run/straight.ts';
-import { formatLength, type Ticks, ticks } from '../trade/length.ts';
+import type { Piece, StraightLeg } from '../run/straight.ts';
+import { formatLength, TICKS_PER_INCH, type Ticks, ticks } from '../trade/length.ts';
 import { drawBalloons, type Target } from './balloon.ts';
 import { across } from './dimension.ts';
 import { frameOf, MARGIN } from './frame.ts';
+import { textWidth } from './glyphs.ts';
+import { type Meets, meets } from './meets.ts';
 import { drawNotes } from './notes.ts';
 import { drawPieceEnd, sleeveMiddle } from './pieceEnd.ts';
 import { Plan, SIZES } from './plan.ts';
 import { spoken, together } from './spoken.ts';
 import { render, type Sheet } from './svg.ts';
-import type { Balloon, Drawing, Form, How } from './types.ts';
+import type { Balloon, Drawing, Form, How, Speak } from './types.ts';
 
 export interface PieceGiven {
   readonly leg: StraightLeg;
@@ -47,31 +49,22 @@ interface Layout {
 }
 
 const LAYOUT: Readonly<Record<Form, Layout>> = {
-  phone: { width: 328, scale: 6.6, stub: 16, bar: 100, high: 30 },
+  phone: { width: 328, scale: 6, stub: 12, bar: 100, high: 30 },
   desk: { width: 660, scale: 13, stub: 42, bar: 112, high: 40 },
   paper: { width: 660, scale: 13, stub: 42, bar: 112, high: 40 },
 };
 
-/** What a piece's end meets. */
-export interface Meets {
-  readonly end: PieceEnd;
-  readonly joint?: ResolvedJoint | undefined;
-  readonly face?: Face | undefined;
-}
-
-export function meets(leg: StraightLeg, end: PieceEnd): Meets {
-  const joint = leg.joints.find(({ name }) => name === end.joint);
-  if (joint !== undefined) return { end, joint };
-  return { end, face: end.joint === 'start' ? leg.start : leg.end };
-}
-
 /** Places along the sheet: the edges the tape goes between, the channel's ends, the break where there is one. */
 export function pieceScale({ leg, piece: number }: PieceGiven, form: Form) {
-  const { width, scale, stub } = LAYOUT[form];
+  const { width, scale: least, stub } = LAYOUT[form];
   const piece = leg.pieces.find((p) => p.number === number);
   if (piece === undefined) throw new RangeError(`the leg has no piece ${number}`);
   const sides = piece.ends.map((end) => meets(leg, end)) as [Meets, Meets];
-  const px = (t: Ticks | number) => (t / 8128) * scale;
+  // A short piece is drawn larger, so that it fills its sheet.
+  const joints = sides.reduce((sum, { joint }) => sum + (joint?.length ?? 0), 0);
+  const whole = (joints + piece.clear) / TICKS_PER_INCH;
+  const scale = Math.max(least, Math.min((width - 2 * MARGIN[form] - 24 - 2 * stub) / whole, 2.4 * least));
+  const px = (t: Ticks | number) => (t / TICKS_PER_INCH) * scale;
   const beyond = ({ end, joint, face }: Meets) => {
     if (joint?.kind === 'socketed') return px(joint.length) + stub;
     if (joint?.kind === 'butt') return px(joint.length) / 2 + stub;
@@ -109,19 +102,20 @@ export function layPiece(given: PieceGiven, how: How): Sheet {
   sides.forEach((side, i) => {
     drawPieceEnd(plan, side, { edge: edges[i] ?? 0, way: i === 0 ? -1 : 1, bar, high, stub, px });
   });
+  // What is said of the cut stands on the piece, between its breaks; where it has no room there, under the title.
+  const said = cutSaid(piece, cut, speak);
+  const half = textWidth(said, SIZES.text) / 2;
+  const outer = (edges[1] - edges[0]) / 2 - 12;
+  const onPiece = half + (broken ? 16 : 4) <= outer + (broken ? 0 : 12);
   if (broken) {
-    for (const x of [middle - 58, middle + 58].map((v) =>
-      form === 'phone' ? middle + (v - middle) * 0.78 : v,
-    )) {
+    const off = onPiece ? Math.min(outer, half + 30) : outer * 0.4;
+    for (const x of [middle - off, middle + off]) {
       plan.rect({ x: x - 4, y: bar - 3, w: 8, h: high + 6 }, { fill: 'sheet' });
       plan.breakLine(x - 4, bar, bar + high);
       plan.breakLine(x + 4, bar, bar + high);
     }
   }
-  plan.text([middle, bar + high / 2 + 5.5], cutSaid(piece, cut, speak), {
-    part: 'piece',
-    ground: 'galv',
-  });
+  if (onPiece) plan.text([middle, bar + high / 2 + 5.5], said, { part: 'piece', ground: 'galv' });
 
   const row = bar - 48;
   const size = form === 'phone' ? SIZES.text : SIZES.big;
@@ -131,7 +125,13 @@ export function layPiece(given: PieceGiven, how: How): Sheet {
       : sleeveMiddle(side, { edge: edges[i] ?? 0, way: i === 0 ? -1 : 1, px }),
   ) as [number, number];
   const shows = tapeShows(piece, measured);
-  across(plan, from, to, row, formatLength(shows), { from: bar - 7, size, part: 'measure' });
+  const besideEnds = to + textWidth(formatLength(shows), size) + 18 > width - margin;
+  across(plan, from, to, row, formatLength(shows), {
+    from: bar - 7,
+    size,
+    part: 'measure',
+    beside: besideEnds ? 'before' : 'behind',
+  });
 
   const below = bar + high + (form === 'phone' ? 34 : 36);
   sides.forEach(({ end }, i) => {
@@ -155,12 +155,15 @@ export function layPiece(given: PieceGiven, how: How): Sheet {
     plan.text(at, text, { size: SIZES.note, anchor: i === 0 ? 'start' : 'end', part: 'end' });
   });
   const title = names + (form === 'phone' ? 32 : 8);
-  plan.viewTitle([width / 2, title], speak({ say: 'drawing.pieceTitle', values: { number: piece.number } }));
+  const heading = speak({ say: 'drawing.pieceTitle', values: { number: piece.number } });
+  plan.viewTitle([width / 2, title], heading, onPiece ? undefined : said);
   const notes = [
     speak({ say: measured === 'edges' ? 'drawing.edgeToEdge' : 'drawing.middleToMiddle' }),
     ...(broken ? [speak({ say: form === 'phone' ? 'drawing.brokenShort' : 'drawing.broken' })] : []),
   ];
-  const height = Math.ceil(drawNotes(plan, notes, { form, width, margin, top: title + 22 }) + margin);
+  const height = Math.ceil(
+    drawNotes(plan, notes, { form, width, margin, top: title + (onPiece ? 22 : 40) }) + margin,
+  );
   const frame = frameOf(form, width, height);
   const targets: Record<string, Target> = {
     measure: { at: [edges[0] + (edges[1] - edges[0]) * 0.1, row], likes: 60 },

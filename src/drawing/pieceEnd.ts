@@ -1,6 +1,6 @@
 /** The end of a piece and what it meets: sleeve, plate, socket, wall, or nothing. Each is told apart by its lines. */
 import type { ResolvedJoint } from '../run/straight.ts';
-import type { Meets } from './piece.ts';
+import type { Meets } from './meets.ts';
 import type { Plan } from './plan.ts';
 
 interface Place {

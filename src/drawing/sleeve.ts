@@ -8,7 +8,7 @@ import { cuttingPlane } from './cuttingPlane.ts';
 import { across, opening } from './dimension.ts';
 import { frameOf, MARGIN } from './frame.ts';
 import { Plan, SIZES } from './plan.ts';
-import type { SpliceGiven } from './splice.ts';
+import type { SpliceGiven } from './spliceGiven.ts';
 import { spoken, together } from './spoken.ts';
 import type { Sheet } from './svg.ts';
 import type { Form, How } from './types.ts';

@@ -1,23 +1,10 @@
-/**
- * One splice, large: a sleeve from the side, or a plate from below, with its section A–A.
- * A sleeve's fasteners stand in the legs, one a leg and channel; a plate's go through the floor, two a channel.
- */
-import type { Fastening, Plate, Sleeve, Tray } from '../run/catalogue.ts';
-import type { ResolvedJoint } from '../run/straight.ts';
 import { layPlate } from './plate.ts';
 import { laySleeve } from './sleeve.ts';
+import type { SpliceGiven } from './spliceGiven.ts';
 import { render, type Sheet } from './svg.ts';
-import type { Balloon, Drawing, How } from './types.ts';
+import type { Drawing, How } from './types.ts';
 
-export interface SpliceGiven {
-  readonly joint: ResolvedJoint;
-  readonly tray: Tray;
-  /** The joint's catalogue item: a sleeve for a socketed joint, a plate for a butt joint. */
-  readonly item: Sleeve | Plate;
-  readonly fastening: Fastening;
-  /** Parts: `spliceParts.socketed` or `spliceParts.butt`. */
-  readonly balloons?: readonly Balloon[] | undefined;
-}
+export type { SpliceGiven } from './spliceGiven.ts';
 
 /** What a balloon may point at, by the kind of joint. */
 export const spliceParts = {

@@ -11,18 +11,12 @@ import { drawNotes } from './notes.ts';
 import { boxOf, Plan, SIZES } from './plan.ts';
 import type { Box, Colour, Point } from './shapes.ts';
 import { overlaps } from './shapes.ts';
+import type { StripGiven } from './stripGiven.ts';
 import { stripWords } from './stripWords.ts';
 import { render, type Sheet } from './svg.ts';
-import type { Balloon, Drawing, Form, How } from './types.ts';
+import type { Drawing, Form, How } from './types.ts';
 
-export interface StripGiven {
-  readonly leg: StraightLeg;
-  /** One stock length: with it whole lengths and cut pieces are told apart, and what is left is drawn. */
-  readonly stock?: Ticks | undefined;
-  readonly kerf?: Ticks | undefined;
-  /** Parts: `start end whole left-over piece-1 … s1 …`. */
-  readonly balloons?: readonly Balloon[] | undefined;
-}
+export type { StripGiven } from './stripGiven.ts';
 
 interface Layout {
   readonly width: number;

@@ -1,7 +1,7 @@
 /** The words of a strip: everything its lines say. */
 import type { Ticks } from '../trade/length.ts';
 import { spoken, together } from './spoken.ts';
-import type { StripGiven } from './strip.ts';
+import type { StripGiven } from './stripGiven.ts';
 import type { How } from './types.ts';
 
 export function stripWords({ leg, kerf }: StripGiven, left: Ticks | undefined, { speak }: How): string {

@@ -48,7 +48,7 @@ export function layTape(given: TapeGiven, { form, speak }: How): Sheet {
   const { width } = LAYOUT[form];
   const { x, first, last, hook, x0 } = tapeScale(given, form);
   const plan = new Plan();
-  const end = width - 4;
+  const end = width - 7;
   const bottom = TOP + BLADE;
 
   plan.rect({ x: x0 - (hook ? 0 : 8), y: TOP, w: end - x0 + (hook ? 0 : 8), h: BLADE }, { fill: 'galv' });

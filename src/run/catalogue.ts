@@ -128,6 +128,11 @@ export interface Fastening extends Entry {
   readonly washer: { readonly inside: Ticks; readonly outside: Ticks };
 }
 
+/** An item of one kind. */
+export type ItemOf<K extends Item['kind']> =
+  | Extract<Item, { readonly kind: K }>
+  | (K extends 'tee' | 'cross' ? Branch : never);
+
 export type Item = Tray | Sleeve | Plate | ExpansionSplice | Hinge | Elbow | Branch | Reducer | Fastening;
 
 export type Catalogue = ReadonlyMap<string, Item>;

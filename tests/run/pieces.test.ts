@@ -17,7 +17,7 @@ const socketedBoth = {
 };
 
 describe('cut lengths of a straight leg, worked by hand from D − T1 − T2 + i1 + i2 − s1 − s2', () => {
-  test.each([
+  test.each<[string, Record<string, unknown>, string[], string]>([
     // leg, what it meets, cuts, hand
     [`9'-4"`, socketedBoth, ['115'], '112 + 1 1/2 + 1 1/2: goes in at both ends'],
     [`9'-4"`, { start: { kind: 'tray', joint: 'socketed' } }, ['113 1/2'], '112 + 1 1/2: one end free'],

@@ -1,7 +1,7 @@
 /** The practice catalogue and runs of it, read as a works reads its own. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { parse } from 'yaml';
-import type { Catalogue, Item } from '../../src/run/catalogue.ts';
+import type { Catalogue, Item, ItemOf } from '../../src/run/catalogue.ts';
 import { resolveRun } from '../../src/run/resolve.ts';
 import type { ResolvedRun } from '../../src/run/straight.ts';
 import type { Run } from '../../src/run/types.ts';
@@ -19,10 +19,10 @@ export const catalogue: Catalogue = catalogueOf(
 ).catalogue;
 
 /** An item of the kind wanted. */
-export function item<K extends Item['kind']>(id: string, kind: K): Extract<Item, { kind: K }> {
+export function item<K extends Item['kind']>(id: string, kind: K): ItemOf<K> {
   const found = catalogue.get(id);
   if (found?.kind !== kind) throw new Error(`no ${kind} ${id}`);
-  return found as Extract<Item, { kind: K }>;
+  return found as ItemOf<K>;
 }
 
 /** One straight leg of 4 in channel, both ends free, and whatever is given besides. */

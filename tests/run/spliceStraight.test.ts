@@ -6,13 +6,13 @@ import { GivenError } from '../../src/trade/given.ts';
 import { formatLength, readLength, ticks } from '../../src/trade/length.ts';
 
 const L = readLength;
-const sleeve: Splice = { kind: 'socketed', length: L('10 1/8'), insertions: [L(5), L(5)] };
-const plate: Splice = { kind: 'butt', length: L(6), gap: L(0) };
-const fill = (length: string, splice = sleeve, stock = `20'`) =>
+const sleeve = { kind: 'socketed', length: L('10 1/8'), insertions: [L(5), L(5)] } satisfies Splice;
+const plate = { kind: 'butt', length: L(6), gap: L(0) } satisfies Splice;
+const fill = (length: string, splice: Splice = sleeve, stock = `20'`) =>
   spliceStraightRun({ length: L(length), stock: L(stock), kerf: L('1/8'), splice });
 
 describe('whole lengths, then the remainder', () => {
-  test.each([
+  test.each<[string, Splice, string[], string]>([
     [`63'-7 1/2"`, sleeve, [`20'-0"`, `20'-0"`, `20'-0"`, `3'-7 1/8"`], 'hand: 763 1/2 − 3·240 − 3/8'],
     [`47'-3"`, plate, [`20'-0"`, `20'-0"`, `7'-3"`], 'hand: 567 − 480'],
     [`19'-11 15/16"`, sleeve, [`19'-11 15/16"`], 'hand: shorter than a length'],

@@ -1,0 +1,129 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { frameShapes, inside } from '../../src/drawing/frame.ts';
+import { pagePalette } from '../../src/drawing/palette.ts';
+import { boxOf } from '../../src/drawing/plan.ts';
+import { type Box, overlaps, type Shape, type Text, within } from '../../src/drawing/shapes.ts';
+import { layStrip } from '../../src/drawing/strip.ts';
+import { render, type Sheet } from '../../src/drawing/svg.ts';
+import { every, forms, how, straight } from './subjects.ts';
+
+function extent(shape: Shape): Box {
+  const of = (points: readonly (readonly [number, number])[]) => {
+    const xs = points.map((p) => p[0]);
+    const ys = points.map((p) => p[1]);
+    const [x, y] = [Math.min(...xs), Math.min(...ys)];
+    return { x, y, w: Math.max(...xs) - x, h: Math.max(...ys) - y };
+  };
+  switch (shape.kind) {
+    case 'line':
+      return of([shape.from, shape.to]);
+    case 'polygon':
+      return of(shape.points);
+    case 'rect':
+      return { x: shape.x, y: shape.y, w: shape.w, h: shape.h };
+    case 'circle':
+      return { x: shape.at[0] - shape.r, y: shape.at[1] - shape.r, w: 2 * shape.r, h: 2 * shape.r };
+    case 'arrow':
+      return { x: shape.at[0], y: shape.at[1], w: 0, h: 0 };
+    case 'text':
+      return boxOf(shape);
+  }
+}
+
+/** Pairs of texts that run into each other. */
+function clashes({ plan, frame }: Sheet): readonly string[] {
+  const zones = frame === undefined ? [] : frameShapes(frame).filter((s): s is Text => s.kind === 'text');
+  const texts = [...plan.texts, ...zones];
+  return texts.flatMap((a, i) =>
+    texts.slice(i + 1).flatMap((b) => (overlaps(boxOf(a), boxOf(b)) ? [`${a.text} × ${b.text}`] : [])),
+  );
+}
+
+function outside({ plan, frame, width, height }: Sheet): readonly string[] {
+  const room = frame === undefined ? { x: 0, y: 0, w: width, h: height } : inside(frame);
+  return [...plan.shapes, ...plan.texts].flatMap((s) => {
+    const box = extent(s);
+    return within(box, room, -0.01) ? [] : [`${s.kind} ${s.part ?? ''} ${JSON.stringify(box)}`];
+  });
+}
+
+test('the measuring finds a clash and a shape outside, where there is one', () => {
+  const sheet = layStrip(straight(`7'`), how('phone'));
+  sheet.plan.text([100, 60], 'over the dimension');
+  sheet.plan.line('edge', [0, 0], [50, 50]);
+  expect(clashes(sheet)).not.toEqual([]);
+  expect(outside(sheet)).not.toEqual([]);
+});
+
+describe('every view in every form', () => {
+  test.each(every)('%s', (_, form, lay) => {
+    const sheet = lay(how(form));
+    expect(clashes(sheet)).toEqual([]);
+    expect(outside(sheet)).toEqual([]);
+    for (const { size, text } of sheet.plan.texts) {
+      expect(size, text).toBeGreaterThanOrEqual(13);
+      expect(text).not.toMatch(/[{}]|undefined|NaN/);
+    }
+    for (const s of [...sheet.plan.shapes, ...sheet.plan.texts]) {
+      for (const v of Object.values(extent(s))) expect(Number.isFinite(v)).toBe(true);
+    }
+    if (form === 'phone') expect(sheet.width).toBe(328);
+    if (form === 'desk') expect([480, 660, 752]).toContain(sheet.width);
+  });
+
+  test.each(every)(
+    '%s as SVG: presentation attributes only, colours from the palette only',
+    (_, form, lay) => {
+      const given = { ...how(form), palette: pagePalette };
+      const { svg, words, width, height } = render(lay(given), given);
+      expect(svg).toMatch(/^<svg [^>]*role="img" aria-label="[^"]+"/);
+      expect(svg).toContain(`viewBox="0 0 ${width} ${height}"`);
+      expect(svg).not.toMatch(/style|class=|<script|href|#[0-9a-f]{3}|NaN|undefined/i);
+      const colours = [...svg.matchAll(/(?:fill|stroke)="([^"]*)"/g)].map((m) => m[1]);
+      expect(new Set(colours)).toEqual(
+        new Set(colours.filter((c) => c === 'none' || /^var\(--\w+\)$/.test(c ?? ''))),
+      );
+      const opened = [...svg.matchAll(/<(svg|g|text)\b/g)].map((m) => m[1]);
+      const closed = [...svg.matchAll(/<\/(svg|g|text)>/g)].map((m) => m[1]);
+      expect(closed.sort()).toEqual(opened.sort());
+      expect(words.length).toBeGreaterThan(12);
+      expect(words).not.toMatch(/["{}]/);
+    },
+  );
+
+  test.each(every)(
+    '%s: balloons are numbered once, on free ground, and stand in the zone that is said',
+    (_, form, lay) => {
+      const sheet = lay(how(form));
+      const circles = sheet.plan.shapes.flatMap((s) =>
+        s.kind === 'circle' && s.part?.startsWith('balloon') ? [s] : [],
+      );
+      expect(circles.map((c) => c.part?.slice(8))).toEqual(Object.keys(sheet.zones));
+      for (const { at, r, part } of circles) {
+        const { frame } = sheet;
+        if (frame === undefined) throw new Error('a balloon without a frame');
+        const zone = sheet.zones[part?.slice(8) ?? ''] ?? '';
+        const room = inside(frame);
+        const column = Number(zone.slice(1)) - 1;
+        const row = 'ABCDEFGHJK'.indexOf(zone[0] ?? '');
+        const cell = { w: room.w / frame.across, h: room.h / frame.down };
+        const box = { x: room.x + column * cell.w, y: room.y + row * cell.h, ...cell };
+        expect(within({ x: at[0], y: at[1], w: 0, h: 0 }, box, -0.01), `${part} in ${zone}`).toBe(true);
+        const others = circles.filter((c) => c.part !== part);
+        for (const o of others) expect(Math.hypot(o.at[0] - at[0], o.at[1] - at[1])).toBeGreaterThan(r + o.r);
+      }
+    },
+  );
+});
+
+test('strips of any length: no text on text, nothing outside', () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 8128, max: 75_000_000 }), fc.constantFrom(...forms), (length, form) => {
+      const sheet = layStrip(straight(length), how(form));
+      expect(clashes(sheet)).toEqual([]);
+      expect(outside(sheet)).toEqual([]);
+    }),
+    { numRuns: 150 },
+  );
+});
