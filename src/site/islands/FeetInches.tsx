@@ -151,7 +151,10 @@ export function FeetInches({
         </p>
       )}
       {tape && reading.read === 'length' && <Tape reading={reading.length} speak={speak} />}
-      <p className={scale === 'feet' ? 'reads' : 'spoken'} id={`${id}-reads`}>
+      <p
+        className={scale === 'inches' ? 'spoken' : reading.read === 'length' ? 'reads' : 'reads off-paper'}
+        id={`${id}-reads`}
+      >
         {reading.read === 'length'
           ? tell('entry.reads', readBack(reading.length))
           : tell('entry.readsNothing')}

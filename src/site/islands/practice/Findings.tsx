@@ -32,7 +32,9 @@ export function Rework({ outcomes, critical, tell }: Props) {
   if (open.length === 0) return null;
   return (
     <>
-      <h2 className="view-title">{tell('practicePage.rework')}</h2>
+      <h2 className="view-title">
+        {tell(open.some(({ note }) => note !== null) ? 'practicePage.rework' : 'practicePage.again')}
+      </h2>
       <ul className="findings">
         {open.map((outcome) => (
           <li key={outcome.ask.id}>

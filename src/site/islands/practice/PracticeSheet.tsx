@@ -179,7 +179,7 @@ export default function PracticeSheet({ lang, words, family, world, seed: builtS
         <div>
           <Holds outcomes={found} tell={tell} />
           <h2 className="view-title">{tell('practicePage.known')}</h2>
-          <table className="plain">
+          <table className="plain known">
             <tbody>
               {shown.givens.map(({ id, label, text }) => (
                 <tr key={id}>
