@@ -3,8 +3,7 @@
  * is not on it. Ends are to scale; a long piece is broken in its middle.
  */
 import { shortLength } from '../run/shortLength.ts';
-import type { Piece, StraightLeg } from '../run/straight.ts';
-import { formatLength, TICKS_PER_INCH, type Ticks, ticks } from '../trade/length.ts';
+import { formatLength, TICKS_PER_INCH, type Ticks } from '../trade/length.ts';
 import { drawBalloons, type Target } from './balloon.ts';
 import { across } from './dimension.ts';
 import { frameOf, MARGIN } from './frame.ts';
@@ -12,24 +11,13 @@ import { textWidth } from './glyphs.ts';
 import { type Meets, meets } from './meets.ts';
 import { drawNotes } from './notes.ts';
 import { drawPieceEnd, sleeveMiddle } from './pieceEnd.ts';
+import type { PieceGiven } from './pieceGiven.ts';
+import { cutSaid, endKey, pieceWords, tapeShows } from './pieceWords.ts';
 import { Plan, SIZES } from './plan.ts';
-import { spoken, together } from './spoken.ts';
 import { render, type Sheet } from './svg.ts';
-import type { Balloon, Drawing, Form, How, Speak } from './types.ts';
+import type { Drawing, Form, How } from './types.ts';
 
-export interface PieceGiven {
-  readonly leg: StraightLeg;
-  /** Number of the piece along the leg, from 1. */
-  readonly piece: number;
-  /** Leaves out how far the channel goes in, where that is what the reader must know. */
-  readonly insertion?: 'shown' | 'hidden' | undefined;
-  /** Writes the length to cut on the piece: for a sum that has worked it out. Left out where it is what is asked. */
-  readonly cut?: 'shown' | 'asked' | undefined;
-  /** Where the tape is held: to the edges the piece meets, or to the middle of each sleeve. */
-  readonly measured?: 'edges' | 'middles' | undefined;
-  /** Parts: `pieceParts`. */
-  readonly balloons?: readonly Balloon[] | undefined;
-}
+export type { PieceGiven } from './pieceGiven.ts';
 
 export const pieceParts = [
   'measure',
@@ -183,50 +171,4 @@ export function layPiece(given: PieceGiven, how: How): Sheet {
     zones,
     words: pieceWords(piece, sides, { insertion, measured, cut }, how),
   };
-}
-
-function cutSaid(piece: Piece, cut: PieceGiven['cut'], speak: Speak): string {
-  return cut === 'shown'
-    ? speak({ say: 'drawing.cutIs', values: { cut: formatLength(piece.cut) } })
-    : speak({ say: 'drawing.cutTo' });
-}
-
-/** What the tape shows between the places it is held to. */
-function tapeShows({ clear, ends }: Piece, measured: 'edges' | 'middles'): Ticks {
-  return measured === 'edges' ? clear : ticks(clear + ends[0].takeOut + ends[1].takeOut);
-}
-
-/** What an end is called: by its joint, or by what it meets. */
-function endKey({ end, joint, face }: Meets): string {
-  if (joint !== undefined) return joint.kind === 'socketed' ? 'drawing.endSleeve' : 'drawing.endPlate';
-  if (end.kind === 'free') return 'drawing.endFree';
-  return `drawing.end-${end.kind}-${face?.kind ?? 'free'}`;
-}
-
-function pieceWords(
-  piece: Piece,
-  sides: readonly Meets[],
-  { insertion, measured, cut }: Required<Pick<PieceGiven, 'insertion' | 'measured' | 'cut'>>,
-  { speak }: How,
-): string {
-  const length = spoken(tapeShows(piece, measured ?? 'edges'), speak);
-  return together([
-    speak({
-      say: measured === 'middles' ? 'drawing.pieceWordsMiddle' : 'drawing.pieceWords',
-      values: { length },
-    }),
-    cut === 'shown'
-      ? speak({ say: 'drawing.pieceCutTo', values: { cut: spoken(piece.cut, speak) } })
-      : speak({ say: 'drawing.pieceCutAsked' }),
-    ...sides.map((side, i) => {
-      const name = speak({
-        say: endKey(side),
-        values: side.joint === undefined ? {} : { name: side.joint.name },
-      });
-      const which = i === 0 ? 'first' : 'second';
-      return insertion === 'shown' && side.end.insertion > 0
-        ? speak({ say: `drawing.${which}EndIn`, values: { name, into: spoken(side.end.insertion, speak) } })
-        : speak({ say: `drawing.${which}End`, values: { name } });
-    }),
-  ]);
 }

@@ -1,71 +1,33 @@
 /** A straight run to scale: pieces, splices, the whole, and what is left of the last length. */
 import { shortLength } from '../run/shortLength.ts';
-import type { Face, Piece, StraightLeg } from '../run/straight.ts';
-import { formatLength, type Ticks } from '../trade/length.ts';
+import { formatLength } from '../trade/length.ts';
 import { drawBalloons, type Target } from './balloon.ts';
 import { across } from './dimension.ts';
 import { frameOf, LETTERS, MARGIN } from './frame.ts';
 import { textWidth } from './glyphs.ts';
 import { layLabels } from './labels.ts';
 import { drawNotes } from './notes.ts';
-import { boxOf, Plan, SIZES } from './plan.ts';
-import type { Box, Colour, Point } from './shapes.ts';
-import { overlaps } from './shapes.ts';
+import { Plan, SIZES } from './plan.ts';
+import type { Colour } from './shapes.ts';
+import { drawFace } from './stripFace.ts';
 import type { StripGiven } from './stripGiven.ts';
+import { stripNotes } from './stripNotes.ts';
+import { letterPieces } from './stripPieces.ts';
+import { STRIP_LAYOUT, stripScale } from './stripScale.ts';
 import { stripWords } from './stripWords.ts';
 import { render, type Sheet } from './svg.ts';
-import type { Drawing, Form, How } from './types.ts';
+import type { Drawing, How } from './types.ts';
 
 export type { StripGiven } from './stripGiven.ts';
-
-interface Layout {
-  readonly width: number;
-  readonly side: number;
-  readonly bar: number;
-  readonly high: number;
-  /** Least drawn length of a splice. */
-  readonly splice: number;
-  readonly whole: number;
-}
-
-const LAYOUT: Readonly<Record<Form, Layout>> = {
-  phone: { width: 328, side: 12, bar: 112, high: 26, splice: 9, whole: SIZES.text },
-  desk: { width: 752, side: 28, bar: 122, high: 34, splice: 10, whole: SIZES.big },
-  paper: { width: 718, side: 26, bar: 122, high: 34, splice: 10, whole: SIZES.big },
-};
-/** Room for what stands at a face: a stub, a wall, an instrument. */
-const FACE_ROOM = 26;
 
 export function drawStrip(given: StripGiven, how: How): Drawing {
   return render(layStrip(given, how), how);
 }
 
-/** The scale and the places that the strip is drawn by; tests measure by the same. */
-export function stripScale({ leg, stock, kerf }: StripGiven, form: Form) {
-  const { width, side } = LAYOUT[form];
-  const margin = MARGIN[form];
-  const left = leftOver(leg, stock, kerf);
-  const beyond = left === undefined ? leg.end.open : left.kerf + left.length;
-  const stub = (face: Face) => (face.joint === 'free' && face.kind !== 'instrument' ? 0 : FACE_ROOM);
-  const x0 = margin + side + stub(leg.start);
-  const x1 = width - margin - side - stub(leg.end);
-  const pxPerTick = (x1 - x0) / (leg.length + beyond);
-  return { x: (at: number) => x0 + at * pxPerTick, pxPerTick, left, beyond };
-}
-
-/** What is left of the last length, where it is the only one cut; `undefined` where there is no telling. */
-function leftOver(leg: StraightLeg, stock?: Ticks, kerf: Ticks | 0 = 0) {
-  const last = leg.pieces.at(-1);
-  if (stock === undefined || last === undefined || last.cut >= stock) return undefined;
-  if (leg.pieces.slice(0, -1).some(({ cut }) => cut !== stock)) return undefined;
-  const length = Math.max(0, stock - last.cut - kerf) as Ticks;
-  return { kerf: Math.min(kerf, stock - last.cut), length };
-}
-
 export function layStrip(given: StripGiven, how: How): Sheet {
   const { leg, stock, balloons = [] } = given;
   const { form, speak } = how;
-  const { width, bar, high, splice: least, whole } = LAYOUT[form];
+  const { width, bar, high, splice: least, whole } = STRIP_LAYOUT[form];
   const margin = MARGIN[form];
   const { x, pxPerTick, left } = stripScale(given, form);
   const plan = new Plan();
@@ -133,7 +95,7 @@ export function layStrip(given: StripGiven, how: How): Sheet {
   targets['whole'] = { at: [x(0) + (end - x(0)) * 0.2, margin + 38], likes: 90 };
   plan.keep({ x: x(0), y: bar - 6, w: end - x(0), h: high + 12 });
 
-  const lettered = pieceLabels(plan, given, form, x, bar, high);
+  const lettered = letterPieces(plan, given, form, x, bar, high);
   if (left !== undefined && left.length > 0) {
     const from = x(leg.length + left.kerf);
     const room = x(leg.length + left.kerf + left.length) - from;
@@ -166,149 +128,4 @@ export function layStrip(given: StripGiven, how: How): Sheet {
   const frame = frameOf(form, width, height);
   const zones = drawBalloons(plan, frame, form, balloons, targets);
   return { view: 'strip', width, height, frame, plan, zones, words: stripWords(given, left?.length, how) };
-}
-
-/**
- * Number in the bar, length beside it; what does not fit goes above the bar, where there is room.
- *
- * @returns whether every whole length is lettered
- */
-function pieceLabels(
-  plan: Plan,
-  { leg, stock }: StripGiven,
-  form: Form,
-  x: (at: number) => number,
-  bar: number,
-  high: number,
-): boolean {
-  const big = form === 'phone' ? SIZES.text : SIZES.big;
-  const fills = new Map(
-    plan.shapes.flatMap((s) => (s.kind === 'rect' && s.part ? [[s.part, s.fill] as const] : [])),
-  );
-  const outside: Piece[] = [];
-  for (const piece of leg.pieces) {
-    // Splices cover the ends of the piece: lettering keeps to what is seen of it.
-    const covered = LAYOUT[form].splice / 2;
-    const [a, b] = piece.ends.map((e) => (/^S/.test(e.joint) ? covered : 1)) as [number, number];
-    const [seenFrom, seenTo] = [x(piece.from) + a, x(piece.to) - b];
-    const room = seenTo - seenFrom - 4;
-    const middle = (seenFrom + seenTo) / 2;
-    const part = `piece ${piece.number}`;
-    const ground = fills.get(part);
-    const name = String(piece.number);
-    const length = shortLength(piece.cut);
-    const [wn, wl] = [textWidth(name, big), textWidth(length, SIZES.text)];
-    const base = bar + high / 2;
-    if (wn + 16 + wl <= room) {
-      const start = middle - (wn + 14 + wl) / 2;
-      plan.text([start, base + big * 0.34], name, { size: big, weight: 700, anchor: 'start', ground, part });
-      plan.text([start + wn + 14, base + 5.5], length, { anchor: 'start', ground, part });
-      continue;
-    }
-    outside.push(piece);
-    const small = wn > room ? SIZES.note : big;
-    if (textWidth(name, small) <= room + 3) {
-      plan.text([middle, base + small * 0.34], name, { size: small, weight: 700, part });
-    }
-  }
-  // Whole lengths are all lettered or none; where they leave no room for a cut piece they give way to it.
-  const cut = outside.filter((p) => p.cut !== stock);
-  const whole = outside.filter((p) => p.cut === stock);
-  const inOrder = lettersAbove([...whole, ...cut], form, x, bar);
-  const fits = !inOrder.includes(undefined);
-  const all = (fits ? inOrder : lettersAbove(cut, form, x, bar)).filter((t) => t !== undefined);
-  for (const { at, text, part } of all) plan.text(at, text, { size: SIZES.note, ground: 'sheet', part });
-  return fits || whole.length === 0;
-}
-
-type Above = { readonly at: Point; readonly text: string; readonly part: string; readonly box: Box };
-
-/** Lengths over the bar, each where its piece is and clear of the others; `undefined` where there is no room. */
-function lettersAbove(
-  pieces: readonly Piece[],
-  form: Form,
-  x: (at: number) => number,
-  bar: number,
-): readonly (Above | undefined)[] {
-  const [least, most] = [MARGIN[form] + 4, LAYOUT[form].width - MARGIN[form] - 4];
-  const full: Box[] = [];
-  return pieces.map(({ number, from, to, cut }) => {
-    const text = shortLength(cut);
-    const half = textWidth(text, SIZES.note) / 2;
-    const middle = Math.min(Math.max((x(from) + x(to)) / 2, least + half), most - half);
-    // Two rows over the bar, the lower one first.
-    for (const y of [bar - 16, bar - 34]) {
-      const at: Point = [middle, y];
-      const box = boxOf({ at, text, size: SIZES.note, anchor: 'middle' });
-      const air = { ...box, x: box.x - 6, w: box.w + 12 };
-      if (full.some((b) => overlaps(b, air))) continue;
-      full.push(box);
-      return { at, text, part: `piece ${number}`, box };
-    }
-    return undefined;
-  });
-}
-
-/** What the channel meets at a face, drawn beside it and not to scale. */
-function drawFace(
-  plan: Plan,
-  face: Face,
-  x: number,
-  way: -1 | 1,
-  bar: number,
-  high: number,
-  pxPerTick = 0,
-): void {
-  const part = way < 0 ? 'start' : 'end';
-  const between = (a: number, b: number) => ({ x: Math.min(a, b), w: Math.abs(a - b) });
-  if (face.joint === 'socketed') {
-    plan.rect(
-      { ...between(x, x + way * 18), y: bar - 5, h: high + 10 },
-      { pen: 'thin', fill: 'sheet', part },
-    );
-    plan.line('hidden', [x, bar + 4], [x + way * 10, bar + 4]);
-    plan.line('hidden', [x, bar + high - 4], [x + way * 10, bar + high - 4]);
-    plan.line('hidden', [x + way * 10, bar + 4], [x + way * 10, bar + high - 4]);
-  } else if (face.joint === 'butt') {
-    const box = { ...between(x + way * 1.5, x + way * 12), y: bar - 12, h: high + 24 };
-    plan.hatch(box, 'up');
-    plan.line('edge', [x + way * 1.5, box.y], [x + way * 1.5, box.y + box.h], part);
-  }
-  if (face.kind === 'instrument') {
-    const r = 12;
-    const centre = x + face.open * pxPerTick + r + (face.joint === 'free' ? 1.5 : 18);
-    plan.circle([centre, bar + high / 2], r, { pen: 'thin', fill: 'sheet', part: 'instrument' });
-    if (face.joint === 'free') plan.line('hidden', [x + 2, bar + high / 2], [centre - r, bar + high / 2]);
-  }
-}
-
-function stripNotes(
-  { leg, stock, kerf }: StripGiven,
-  lettered: boolean,
-  { speak, form }: How,
-): readonly string[] {
-  const notes: string[] = [];
-  const { joints } = leg;
-  const note = (key: string, values: Record<string, string | number> = {}) =>
-    notes.push(speak({ say: `drawing.${key}`, values }));
-  const whole = leg.pieces.filter(({ cut }) => cut === stock).length;
-  if (stock !== undefined && whole > 0 && !lettered) {
-    note(whole === 1 ? 'oneWhole' : 'wholes', { count: whole, stock: shortLength(stock) });
-  }
-  if (joints.length > 0) note(joints.length === 1 ? 'oneSplice' : 'splices', { count: joints.length });
-  const one = <T>(of: readonly T[]) => (new Set(of).size === 1 ? of[0] : undefined);
-  const into = one(joints.flatMap(({ insertions }) => insertions));
-  if (into !== undefined && into > 0) note('intoEach', { length: shortLength(into).replace('"', ' in') });
-  const gap = one(joints.map(({ opening }) => opening));
-  if (gap !== undefined) {
-    if (gap === 0) note('endsMeet');
-    else note(form === 'phone' ? 'gap' : 'gapBetween', { gap: shortLength(gap) });
-  }
-  if (leg.end.open > 0) note('open', { length: shortLength(leg.end.open) });
-  const left = leftOver(leg, stock, kerf);
-  if (left !== undefined) {
-    if (kerf !== undefined && kerf > 0) note('saw', { kerf: shortLength(kerf) });
-    note('left', { length: shortLength(left.length) });
-  }
-  return notes;
 }
