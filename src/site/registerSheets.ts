@@ -18,6 +18,7 @@ export const registerSheets = {
   answer: sheet('TH-S02', 1, 'deviceSheet.works', 'sheet.training'),
   witness: sheet('TH-W01', 1, 'deviceSheet.works', 'deviceSheet.status'),
   register: sheet('TH-R02', 1, 'deviceSheet.works', 'deviceSheet.status'),
+  ownCrew: sheet('TH-R03', 1, 'deviceSheet.works', 'deviceSheet.status'),
   crew: sheet('TH-R01', 1, 'sheet.ofWorks', 'sheet.sample'),
 } as const;
 

@@ -1,0 +1,318 @@
+/**
+ * The crew board as a page shows it: every text and mark worked out from a board and the register behind it, so that
+ * the components only set them. One and the same for the demo works at build time and for this device's register.
+ */
+import type { Board, PersonRow, TaskRow } from '../register/board.ts';
+import { byText } from '../register/bytes.ts';
+import { type Day, isDay } from '../register/days.ts';
+import type { Judged } from '../register/judged.ts';
+import type { Placed } from '../register/order.ts';
+import type { Stands } from '../register/standing.ts';
+import {
+  fullVariant,
+  isHeading,
+  isTicket,
+  variantText as keyOf,
+  type MapTask,
+  type TaskMap,
+} from '../register/taskMap.ts';
+import { dayText } from './dates.ts';
+import { daysBetween, speakDays } from './days.ts';
+import { initialsOf, type Names, spokenName } from './people.ts';
+import type { Speak, Tell } from './speak.ts';
+import { type StateKey, stateKeys, stateOf } from './states.ts';
+import { variantText } from './variants.ts';
+
+/** One person in one task. */
+export interface CrewCell {
+  /** Id of the place on the page where its reasons stand. */
+  readonly anchor: string;
+  readonly state: StateKey;
+  /** What stands in the mark. */
+  readonly mark: string;
+  /** In a few words: witness and day, the reason, how it was practised. */
+  readonly line: string;
+  /** For someone who listens: who, task, word, witness, reason, until. */
+  readonly spoken: string;
+  /** A line each, the one that governs first. */
+  readonly reasons: readonly string[];
+  /** Short ids of the entries it rests on. */
+  readonly entries: readonly string[];
+}
+
+export interface CrewPerson {
+  readonly id: string;
+  readonly short: string;
+  readonly name: string;
+  readonly count: string;
+  /** Tickets on record; empty when there are none. */
+  readonly tickets: string;
+  readonly erased: boolean;
+}
+
+export interface CrewTask {
+  readonly id: string;
+  readonly name: string;
+  /** A part of the heading above it. */
+  readonly part: boolean;
+  readonly count: string;
+  readonly needed: boolean;
+}
+
+export interface CrewView {
+  readonly asOf: string;
+  readonly people: readonly CrewPerson[];
+  readonly tasks: readonly CrewTask[];
+  /** By task and person. */
+  readonly cell: (task: string, person: string) => CrewCell;
+  /** Who can take the job, or `undefined` when nothing is needed. */
+  readonly job:
+    | { readonly label: string; readonly ready: string; readonly lacks: readonly string[] }
+    | undefined;
+  readonly signers: readonly string[];
+  readonly notes: readonly string[];
+}
+
+export interface Need {
+  readonly task: string;
+  readonly variant?: Readonly<Record<string, string>>;
+}
+export interface CrewAsked {
+  readonly board: Board;
+  readonly judged: Judged;
+  readonly map: TaskMap;
+  readonly names: Names;
+  /** People of the board to show; all when left out. */
+  readonly only?: readonly string[];
+  /** What a job needs; `id` is left out where somebody only chose tasks. */
+  readonly job?: { readonly id?: string; readonly needs: readonly Need[] };
+  readonly speak: Speak;
+  readonly tell: Tell;
+}
+
+export function crewView(asked: CrewAsked): CrewView {
+  const { board, map, only, job, names, speak, tell } = asked;
+  const rows = board.people.filter(({ id }) => only?.includes(id) ?? true);
+  const parts = new Set(map.tasks.flatMap((task) => task.parts));
+  const tasks = map.tasks.filter((task) => !isTicket(task.id));
+  const cells = new Map(
+    tasks.map((task) => [task.id, new Map(rows.map((row) => [row.id, cellOf(asked, task, row)]))]),
+  );
+  const stands = (task: string, person: PersonRow) => person.tasks[task]?.standing === 'shown';
+  const single = tasks.filter((task) => !isHeading(task));
+  const countOf = (count: number, of: number) => tell('crew.countOf', { count, of });
+  return {
+    asOf: tell('crew.asOf', { day: dayText(tell, board.on) }),
+    people: rows.map((row) => ({
+      id: row.id,
+      short: initialsOf(row.id, names),
+      name: spokenName(row.id, names),
+      count: countOf(single.filter((task) => stands(task.id, row)).length, single.length),
+      tickets: ticketsText(row, tell),
+      erased: row.erased === true,
+    })),
+    tasks: tasks.map((task) => ({
+      id: task.id,
+      name: speak({ say: `${task.id}.name` }),
+      part: parts.has(task.id),
+      count: countOf(rows.filter((row) => stands(task.id, row)).length, rows.length),
+      needed: job?.needs.some((need) => need.task === task.id) ?? false,
+    })),
+    cell: (task, person) => cells.get(task)?.get(person) as CrewCell,
+    job: job === undefined || job.needs.length === 0 ? undefined : jobText(asked, rows, job),
+    signers: board.signers.map(({ id, device, person, last, at }) => {
+      const days = daysBetween(at.slice(0, 10), board.on);
+      const age =
+        days < 0
+          ? tell('crew.ahead')
+          : tell(days === 0 ? 'crew.age0' : days === 1 ? 'crew.age1' : 'crew.ages', { days });
+      return tell('crew.signer', {
+        who: person === null ? id.slice(0, 8) : spokenName(person, names),
+        device,
+        last,
+        age,
+      });
+    }),
+    notes: board.notes.map((note) => speakDays(note, speak, tell)),
+  };
+}
+
+function ticketsText({ tickets }: PersonRow, tell: Tell): string {
+  if (tickets.length === 0) return '';
+  const list = tickets.map(({ ticket, until }) => tell('crew.ticket', { ticket, day: dayText(tell, until) }));
+  return tell('crew.tickets', { list: list.join(', ') });
+}
+
+/** Who is shown for all of a job, and who lacks one thing only. Dates and showings alone: nothing else is judged. */
+function jobText(
+  { board, map, names, tell }: CrewAsked,
+  rows: readonly PersonRow[],
+  job: NonNullable<CrewAsked['job']>,
+) {
+  const holds = (row: PersonRow, need: Need): boolean => {
+    const task = map.tasks.find(({ id }) => id === need.task);
+    const stands = row.tasks[need.task];
+    if (task === undefined || stands === undefined || row.erased === true) return false;
+    if (need.variant === undefined) return stands.standing === 'shown';
+    const wanted = keyOf(fullVariant(task, need.variant));
+    return stands.variants.some((way) => keyOf(way.variant) === wanted && way.standing === 'shown');
+  };
+  const lacking = rows.map((row) => ({ row, lacks: job.needs.filter((need) => !holds(row, need)) }));
+  const ready = lacking.filter(({ lacks }) => lacks.length === 0).map(({ row }) => initialsOf(row.id, names));
+  const nearly = lacking.filter(({ lacks }) => lacks.length === 1 && job.needs.length > 1);
+  const values = { tasks: job.needs.map(({ task }) => task).join(', '), day: dayText(tell, board.on) };
+  return {
+    label:
+      job.id === undefined
+        ? tell('crew.needsChosen', values)
+        : tell('crew.needs', { ...values, job: job.id }),
+    ready: ready.length === 0 ? tell('crew.nobody') : ready.join(', '),
+    lacks: nearly.map(({ row, lacks }) =>
+      tell('crew.lacks', { person: initialsOf(row.id, names), task: lacks[0]?.task ?? '' }),
+    ),
+  };
+}
+
+function cellOf(asked: CrewAsked, task: MapTask, row: PersonRow): CrewCell {
+  const { names, speak, tell } = asked;
+  const stands = row.tasks[task.id] as TaskRow;
+  const state = stateOf(stands.standing);
+  const line = row.erased === true ? tell('crew.erased') : lineOf(asked, governing(task, row));
+  const until =
+    stands.standing === 'shown' && stands.until !== null
+      ? tell('crew.goodTo', { day: dayText(tell, stands.until) })
+      : '';
+  const note = [line, until]
+    .filter((text) => text !== '')
+    .map((text) => tell('crew.note', { text }))
+    .join('');
+  return {
+    anchor: `${row.id}-${task.id}`,
+    state,
+    mark: markOf(asked, governing(task, row)),
+    line,
+    spoken: tell('crew.cell', {
+      person: spokenName(row.id, names),
+      task: speak({ say: `${task.id}.name` }),
+      state: tell(`state.${state}`),
+      note,
+    }),
+    reasons: reasonsOf(asked, task, row),
+    entries: stands.entries.map((id) => id.slice(0, 8)),
+  };
+}
+
+/** The variant that a task's standing comes from, or for a heading the part; the task itself where there is neither. */
+function governing(task: MapTask, row: PersonRow): Stands {
+  const stands = row.tasks[task.id] as TaskRow;
+  const ways: readonly Stands[] = isHeading(task)
+    ? task.parts.flatMap((id) => row.tasks[id] ?? [])
+    : stands.variants;
+  const same = ways.find(
+    (way) => way.standing === stands.standing && way.since === stands.since && way.until === stands.until,
+  );
+  return same ?? stands;
+}
+
+const entryOf = ({ judged }: CrewAsked, id: string): Placed | undefined => judged.view.order.byId.get(id);
+
+/** The checks behind a standing, the last seen first. */
+function checksOf(asked: CrewAsked, { entries }: Stands) {
+  return entries
+    .flatMap((id) => {
+      const entry = entryOf(asked, id);
+      const state = entry === undefined ? undefined : asked.judged.authority.body(entry, 'check');
+      return entry === undefined || state?.state !== 'held' ? [] : [{ entry, body: state.body }];
+    })
+    .sort((a, b) => byText(b.body.on, a.body.on) || byText(a.entry.id, b.entry.id));
+}
+
+function witnessOf(
+  { judged, names }: CrewAsked,
+  entry: Placed,
+): { readonly short: string; readonly name: string } {
+  const [person] = judged.authority.persons.get(entry.header.signer) ?? [];
+  if (person === undefined) return { short: '?', name: entry.header.signer.slice(0, 8) };
+  return { short: initialsOf(person, names), name: spokenName(person, names) };
+}
+
+/** The check that is the showing: shown, not one that speaks against it. */
+const showingOf = (asked: CrewAsked, stands: Stands) =>
+  checksOf(asked, stands).find(({ body }) => body.outcome === 'shown');
+
+function markOf(asked: CrewAsked, stands: Stands): string {
+  if (stands.standing === 'show again') return stands.why[0]?.code ?? '?';
+  const showing = showingOf(asked, stands);
+  return stands.standing !== 'shown' || showing === undefined ? '' : witnessOf(asked, showing.entry).short;
+}
+
+/** A standing in a few words. */
+function lineOf(asked: CrewAsked, stands: Stands): string {
+  const { tell, speak } = asked;
+  const [why] = stands.why;
+  const day = (on: Day | null) => (isDay(on) ? dayText(tell, on) : '');
+  const witnessed = () => {
+    const showing = showingOf(asked, stands);
+    if (showing === undefined) return '';
+    const { name } = witnessOf(asked, showing.entry);
+    return tell('crew.witnessOn', { witness: name, day: day(showing.body.on) });
+  };
+  if (stands.standing === 'shown') return witnessed();
+  if (why !== undefined) return speakDays(why.say, speak, tell);
+  const [last] = checksOf(asked, stands);
+  if (last === undefined) return tell('crew.noRecord');
+  const { body } = last;
+  if (stands.standing === 'not shown') return tell('crew.notYetOn', { day: day(body.on) });
+  const how = body.manner === 'performed' ? (body.help === 'alone' ? 'outOfSight' : 'withHelp') : body.manner;
+  return tell(`crew.practice-${how}`, { day: day(body.on) });
+}
+
+/** Every way of the task that is on record, and every reason for how it stands. */
+function reasonsOf(asked: CrewAsked, task: MapTask, row: PersonRow): readonly string[] {
+  const { tell, speak } = asked;
+  const stands = row.tasks[task.id] as TaskRow;
+  const say = (name: string, way: Stands) => {
+    const whys = way.why.map((why) => speakDays(why.say, speak, tell));
+    const lines = way.standing === 'shown' || way.why.length === 0 ? [lineOf(asked, way), ...whys] : whys;
+    const showing = way.standing === 'show again' ? showingOf(asked, way) : undefined;
+    const before =
+      showing === undefined
+        ? []
+        : [
+            tell('crew.witnessOn', {
+              witness: witnessOf(asked, showing.entry).name,
+              day: dayText(tell, showing.body.on),
+            }),
+          ];
+    const until =
+      way.standing === 'shown' && way.until !== null
+        ? [tell('crew.goodTo', { day: dayText(tell, way.until) })]
+        : [];
+    return tell('crew.variant', {
+      variant: name,
+      state: tell(`state.${stateOf(way.standing)}`),
+      line: [...lines, ...before, ...until].filter((text) => text !== '').join(', '),
+    });
+  };
+  if (isHeading(task)) {
+    return task.parts.map((id) => {
+      const part = row.tasks[id] as TaskRow;
+      return say(tell('crew.part', { id, name: speak({ say: `${id}.name` }) }), part.variants[0] ?? part);
+    });
+  }
+  if (stands.variants.length > 0) {
+    return stands.variants.map((way) =>
+      say(variantText(task, way.variant, speak) || tell('crew.anyWay'), way),
+    );
+  }
+  return stands.why.length > 0 || stands.entries.length > 0 ? [say(tell('crew.anyWay'), stands)] : [];
+}
+
+/** Cells of a list, by state, in the order in which states always stand. */
+export function byState<T extends { readonly cell: CrewCell }>(
+  list: readonly T[],
+): readonly { readonly state: StateKey; readonly list: readonly T[] }[] {
+  return stateKeys
+    .map((state) => ({ state, list: list.filter(({ cell }) => cell.state === state) }))
+    .filter((group) => group.list.length > 0);
+}

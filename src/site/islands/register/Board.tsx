@@ -1,0 +1,81 @@
+import type { CrewView } from '../../crew.ts';
+import { teller, type WordTable } from '../../speak.ts';
+import { stateKeys } from '../../states.ts';
+import { BoardGrid } from './BoardGrid.tsx';
+import { BoardLists } from './BoardLists.tsx';
+import { Mark } from './Mark.tsx';
+
+interface Props {
+  readonly view: CrewView;
+  readonly words: WordTable;
+}
+
+const sample = { shown: 'KD', 'show-again': '2', 'practice-only': '', 'not-shown': '' } as const;
+
+/**
+ * The crew board: who can take the job, the four marks, the grid, the lists, the signers. Holds no state and needs no
+ * script: built into the demo's page, and drawn by the island for this device's register.
+ */
+export function Board({ view, words }: Props) {
+  const tell = teller(words);
+  return (
+    <>
+      <p className="label as-of">{view.asOf}</p>
+      {view.job !== undefined && (
+        <section className="ready" aria-label={tell('crew.ask')}>
+          <div>
+            <p className="label">{view.job.label}</p>
+            <p className="huge">{view.job.ready}</p>
+          </div>
+          <div>
+            {view.job.lacks.map((text) => (
+              <p key={text}>{text}</p>
+            ))}
+            <p className="note">{tell('crew.lacksNote')}</p>
+          </div>
+        </section>
+      )}
+      <ul className="key" aria-label={tell('crew.key')}>
+        {stateKeys.map((state) => (
+          <li key={state}>
+            <Mark state={state} text={sample[state]} />
+            <span>
+              {tell(`state.${state}`)} <small>{tell(`state.${state}Key`)}</small>
+            </span>
+          </li>
+        ))}
+      </ul>
+      {view.people.length === 0 ? (
+        <div className="nothing">
+          <p>
+            <strong>{tell('crew.none')}</strong>
+          </p>
+          <p>{tell('crew.noneLine')}</p>
+        </div>
+      ) : (
+        <>
+          <BoardGrid view={view} tell={tell} />
+          <BoardLists view={view} tell={tell} />
+        </>
+      )}
+      <div className="known">
+        <h2 className="view-title">{tell('crew.signers')}</h2>
+        <ul>
+          {view.signers.map((text) => (
+            <li key={text}>{text}</li>
+          ))}
+        </ul>
+        {view.notes.length > 0 && (
+          <>
+            <h3>{tell('crew.notes')}</h3>
+            <ul>
+              {view.notes.map((text) => (
+                <li key={text}>{text}.</li>
+              ))}
+            </ul>
+          </>
+        )}
+      </div>
+    </>
+  );
+}

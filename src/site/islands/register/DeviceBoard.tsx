@@ -1,0 +1,130 @@
+import { useEffect, useMemo, useState } from 'react';
+import type { Family } from '../../../practice/family.ts';
+import type { World } from '../../../practice/model.ts';
+import type { Sheet } from '../../../practice/sheet.ts';
+import { boardOf } from '../../../register/board.ts';
+import { isDay } from '../../../register/days.ts';
+import { isHeading, type TaskMap } from '../../../register/taskMap.ts';
+import { crewView } from '../../crew.ts';
+import { namesText, type Opened, ownRegister } from '../../device/register.ts';
+import { nobody, readPeople } from '../../people.ts';
+import { regradeOn } from '../../regrade.ts';
+import { speaker, teller, type WordTable } from '../../speak.ts';
+import { Board } from './Board.tsx';
+
+interface Props {
+  readonly lang: string;
+  readonly words: WordTable;
+  readonly map: TaskMap;
+  readonly sheets: readonly Sheet[];
+  readonly families: readonly Family[];
+  readonly world: World;
+  /** Address of the register's page. */
+  readonly registerPage: string;
+}
+
+type State =
+  | { readonly is: 'reading' | 'none' | 'broken' }
+  | { readonly is: 'here'; readonly opened: Opened };
+
+/** The crew board of this device's register, on a day of one's choosing, for the tasks that a job needs. */
+export default function DeviceBoard({ lang, words, map, sheets, families, world, registerPage }: Props) {
+  const speak = useMemo(() => speaker(words), [words]);
+  const tell = useMemo(() => teller(words), [words]);
+  const [state, setState] = useState<State>({ is: 'reading' });
+  const [people, setPeople] = useState(nobody);
+  const [day, setDay] = useState('');
+  const [needs, setNeeds] = useState<readonly string[]>([]);
+  useEffect(() => {
+    const open = async () => {
+      const opened = await ownRegister();
+      setPeople(readPeople((await namesText()) ?? '') ?? nobody);
+      if (opened === undefined) return setState({ is: 'none' });
+      const { view } = opened.judged;
+      setDay(view.dayIn(view.zone, opened.at));
+      setState({ is: 'here', opened });
+    };
+    open().catch(() => setState({ is: 'broken' }));
+  }, []);
+
+  const regrade = useMemo(() => {
+    const practice = {
+      families: new Map(families.map((family) => [family.id, family])),
+      sheets: new Map(sheets.map((sheet) => [sheet.id, sheet])),
+      world,
+    };
+    return regradeOn(practice, { lang, speak });
+  }, [families, sheets, world, lang, speak]);
+  const on = day.trim();
+  const view = useMemo(() => {
+    if (state.is !== 'here' || !isDay(on)) return undefined;
+    const { judged } = state.opened;
+    const board = boardOf(judged, { on, map, people: people.ids, regrade });
+    const job = { needs: needs.map((task) => ({ task })) };
+    return crewView({ board, judged, map, names: people.names, job, speak, tell });
+  }, [state, on, map, people, regrade, needs, speak, tell]);
+
+  if (state.is === 'reading') return <p role="status">{tell('register.reading')}</p>;
+  if (state.is !== 'here') {
+    const broken = state.is === 'broken';
+    return (
+      <div className="nothing">
+        <p>
+          <strong>{tell(broken ? 'crew.broken' : 'register.none')}</strong>
+        </p>
+        <p>{tell(broken ? 'crew.brokenLine' : 'register.noneLine')}</p>
+        <p>
+          <a className="offer" href={registerPage}>
+            {tell('witness.toRegister')}
+          </a>
+        </p>
+      </div>
+    );
+  }
+  const toggle = (task: string) =>
+    setNeeds((old) => (old.includes(task) ? old.filter((one) => one !== task) : [...old, task].sort()));
+  return (
+    <>
+      <div className="board-controls">
+        <div className="chosen-day">
+          <label htmlFor="board-day">{tell('crew.day')}</label>
+          <input
+            id="board-day"
+            type="text"
+            autoComplete="off"
+            value={day}
+            aria-invalid={isDay(on) ? undefined : true}
+            aria-describedby="board-day-message"
+            onChange={(event) => setDay(event.currentTarget.value)}
+          />
+          <p className="message" id="board-day-message" role="status">
+            {!isDay(on) && <strong>{tell('crew.dayBad')}</strong>}
+          </p>
+        </div>
+        <details className="opens">
+          <summary>
+            {tell('crew.choose')} <b>{needs.length}</b>
+          </summary>
+          <fieldset>
+            <legend className="spoken">{tell('crew.choose')}</legend>
+            <p className="hint">{tell('crew.chooseHint')}</p>
+            <div className="task-choices">
+              {map.tasks
+                .filter((task) => !isHeading(task))
+                .map(({ id }) => (
+                  <label className="choice" key={id}>
+                    <input type="checkbox" checked={needs.includes(id)} onChange={() => toggle(id)} />
+                    <i />
+                    <span>
+                      {id} {speak({ say: `${id}.name` })}
+                    </span>
+                  </label>
+                ))}
+            </div>
+          </fieldset>
+        </details>
+      </div>
+      {view !== undefined && <Board view={view} words={words} />}
+    </>
+  );
+}
