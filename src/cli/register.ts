@@ -12,7 +12,7 @@ import { plain } from './envelope.ts';
 import { registerSpeak, siteRegrade } from './registerContent.ts';
 import { readFolder } from './registerFolder.ts';
 import { common, Options } from './registerOptions.ts';
-import { appointVerb, beginVerb, checkVerb, keyVerb, open, verify } from './registerWrite.ts';
+import { appointVerb, beginVerb, checkVerb, folderOf, keyVerb, open, verify } from './registerWrite.ts';
 import type { Group, Verb } from './verb.ts';
 
 const { at, map } = common;
@@ -42,7 +42,7 @@ const verifyVerb: Verb = {
     options.map();
     const wanted = call.text('owner');
     const owner = wanted === undefined ? undefined : options.publicKey('owner', wanted);
-    const files = options.attempt('DIR', () => readFolder(call.words[0] ?? ''));
+    const files = options.attempt('DIR', () => readFolder(folderOf(call)));
     options.done();
     const speak = registerSpeak();
     try {
@@ -90,7 +90,7 @@ const boardVerb: Verb = {
     const people = peopleOf(options);
     const months = monthsOf(options, tasks);
     options.done();
-    const { judged } = await open(call.words[0] ?? '', now, { knownOn });
+    const { judged } = await open(folderOf(call), now, { knownOn });
     const board = boardOf(judged, { on, knownOn, map: tasks, people, months, regrade: siteRegrade });
     const speak = registerSpeak();
     const notes = board.notes.map(speak);

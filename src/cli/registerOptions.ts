@@ -7,6 +7,7 @@ import type { Signer } from '../register/keys.ts';
 import { JsonError, readJson } from '../register/strictJson.ts';
 import { readTaskMap, type TaskMap } from '../register/taskMap.ts';
 import { type Fault, GivenError } from '../trade/given.ts';
+import { pathHere } from './input.ts';
 import { siteMap } from './registerContent.ts';
 import type { Call, Option } from './verb.ts';
 
@@ -118,7 +119,7 @@ export class Options {
 
 export function fileText(field: string, file: string): string {
   try {
-    return readFileSync(file, 'utf8');
+    return readFileSync(pathHere(file), 'utf8');
   } catch (cause) {
     const missing = (cause as NodeJS.ErrnoException).code === 'ENOENT';
     const message = missing ? 'there is no such file' : 'it cannot be read';

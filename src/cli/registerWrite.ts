@@ -15,6 +15,7 @@ import type { Writing, Written } from '../register/write.ts';
 import { dayIn } from '../schema/dayIn.ts';
 import { type Fault, GivenError } from '../trade/given.ts';
 import { plain } from './envelope.ts';
+import { pathHere } from './input.ts';
 import { siteRegrade } from './registerContent.ts';
 import { isRegister, readFolder, writeFolder, writeSecret } from './registerFolder.ts';
 import { common, Options } from './registerOptions.ts';
@@ -59,7 +60,7 @@ async function write(
   return { json: plain({ entry: written.entry }), exit: 0 };
 }
 
-const folderOf = (call: Call): string => call.words[0] ?? '';
+export const folderOf = (call: Call): string => pathHere(call.words[0] ?? '');
 
 export const keyVerb: Verb = {
   name: 'key',
@@ -87,7 +88,7 @@ export const keyVerb: Verb = {
     options.done();
     if (open === undefined) throw new Error('options without a fault make a key');
     const key = passphrase === undefined ? open : await wrapKey(open, passphrase, crypto.subtle, chance);
-    writeSecret(out, keyFileText(key));
+    writeSecret(pathHere(out), keyFileText(key));
     return { json: plain({ publicKey: key.publicKey }), exit: 0 };
   },
 };

@@ -13,7 +13,7 @@ const witnessKinds: readonly string[] = ['check', 'second', 'ticket', 'assigned'
 
 /** @param lost  entries on the losing branch of a settled fork, by id: they count for nothing either */
 export function authorityOf(view: View, lost: ReadonlySet<string>): Authority {
-  const { isPast } = view.order;
+  const { isPast, mayKnow } = view.order;
   const refusals = new Refusals();
   const counts = (p: Placed): boolean => !refusals.has(p) && !lost.has(p.id);
   const states = new Map(view.list.map((p) => [p.id, bodyState(view, p)]));
@@ -41,7 +41,7 @@ export function authorityOf(view: View, lost: ReadonlySet<string>): Authority {
     if (cuts.length > 0) refusals.add(p, refusal('after-retirement', 'retired', known));
   }
   const appointed = (p: Placed): readonly Appointment[] =>
-    appointments.filter((a) => a.key === p.header.signer && isPast(p, a.entry));
+    appointments.filter((a) => a.key === p.header.signer && mayKnow(p, a.entry));
   const isWitness = (p: Placed): boolean => appointed(p).length > 0;
   const authority: Authority = {
     ...ownership,

@@ -15,11 +15,11 @@ const personsOf = ({ persons }: Authority, key: string): ReadonlySet<string> => 
 const samePerson = (authority: Authority, a: string, b: string): boolean =>
   a === b || [...personsOf(authority, a)].some((who) => personsOf(authority, b).has(who));
 
-/** The one entry that an entry acts on, when that is in its past. */
+/** The one entry that an entry acts on, when that is, or may be, in its past. */
 function targetOf({ order }: View, p: Placed): Placed | undefined {
   const [id, more] = p.header.target;
   const q = id === undefined || more !== undefined ? undefined : order.byId.get(id);
-  return q !== undefined && order.isPast(p, q) ? q : undefined;
+  return q !== undefined && order.mayKnow(p, q) ? q : undefined;
 }
 
 const checked: Demand = (p, view, authority) => {

@@ -15,6 +15,8 @@ export interface Placed extends Entry {
   readonly lacks: readonly Citation[];
   /** Whether anything in its past is lacking. */
   readonly holed: boolean;
+  /** Whether an entry before it in its own chain is lacking. */
+  readonly broken: boolean;
 }
 
 export interface Order {
@@ -23,6 +25,11 @@ export interface Order {
   readonly byId: ReadonlyMap<string, Placed>;
   /** Whether `earlier` lies in the past of `later`; no entry lies in its own. */
   isPast(later: Placed, earlier: Placed): boolean;
+  /**
+   * Whether `earlier` lies in the past of `later`, or may: what is lacking in a chain may have cited it. Such an
+   * entry is in doubt; it is not said that its signer knew nothing.
+   */
+  mayKnow(later: Placed, earlier: Placed): boolean;
 }
 
 /** Every citation of an entry: the one before it in its chain, then what it has seen. */
@@ -87,13 +94,19 @@ function place(drafts: ReadonlyMap<string, Draft>): Order {
     const { entry, lacks } = draft;
     const before = entry.header.prev === null ? undefined : byId.get(entry.header.prev);
     const own = before?.chain === chainOf(entry.header) ? before : undefined;
-    const placed = { ...entry, rank, entered, chain: chainOf(entry.header), before: own, lacks, holed };
+    const { prev, seq } = entry.header;
+    const linked = own === undefined ? prev === null : own.header.seq === seq - 1 && !own.broken;
+    const chain = chainOf(entry.header);
+    const placed = { ...entry, rank, entered, chain, before: own, lacks, holed, broken: !linked };
     byId.set(entry.id, placed);
     return placed;
   });
   const isPast = (later: Placed, earlier: Placed): boolean =>
     (((pasts[later.rank] as Uint32Array)[earlier.rank >>> 5] as number) & (1 << (earlier.rank & 31))) !== 0;
-  return { list, byId, isPast };
+  const mayKnow = (later: Placed, earlier: Placed): boolean =>
+    isPast(later, earlier) ||
+    (later.broken && later !== earlier && !isPast(earlier, later) && earlier.entered <= later.entered);
+  return { list, byId, isPast, mayKnow };
 }
 
 /** Time entered and depth of every entry, the past first; without recursion, for chains are long. */
