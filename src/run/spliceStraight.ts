@@ -125,12 +125,26 @@ function stepsOf({ leg }: FilledStraight, { stock, splice }: StraightGiven, open
   const others = leg.pieces.filter(({ cut }) => cut !== stock);
   const splices = leg.joints.length;
   const along: Step[] = [
-    ...(whole > 0 ? [{ say: 'run.wholes', values: { count: whole, stock: shortLength(stock) } }] : []),
+    ...(whole > 0
+      ? [
+          {
+            say: whole === 1 ? 'run.oneWhole' : 'run.wholes',
+            values: { count: whole, stock: shortLength(stock) },
+          },
+        ]
+      : []),
     ...others.map(({ number, cut }) => ({
       say: 'run.plusPiece',
       values: { number, cut: shortLength(cut) },
     })),
-    ...(splices > 0 ? [{ say: 'run.plusGaps', values: { count: splices, gap: shortLength(opening) } }] : []),
+    ...(splices > 0
+      ? [
+          {
+            say: splices === 1 ? 'run.plusGap' : 'run.plusGaps',
+            values: { count: splices, gap: shortLength(opening) },
+          },
+        ]
+      : []),
     { say: 'run.isRun', values: { length: shortLength(leg.length) }, value: shortLength(leg.length) },
   ];
   const byPiece = leg.pieces.map(({ number, clear, ends, cut }) => {

@@ -85,7 +85,7 @@ describe.each(forms)('sleeve on %s', (form) => {
     expect((into[0] ?? 0) / (into[1] ?? 1)).toBeCloseTo(a / b, 6);
     const px = (into[0] ?? 0) / a;
     expect((ends[1] ?? 0) - (ends[0] ?? 0)).toBeGreaterThan(px / 8);
-    expect(sheet.plan.texts.some((t) => /but for the gap|Gap drawn larger/.test(t.text))).toBe(true);
+    expect(sheet.plan.texts.some((t) => /but for the gap|Gap, metal larger/.test(t.text))).toBe(true);
     // Height of the channel at the same scale: 1 3/4 in.
     expect(rects(sheet, /^channel before/)[0]?.h).toBeCloseTo(1.75 * px, 6);
     // Fasteners 2 1/2 in from the sleeve's ends (training value).
