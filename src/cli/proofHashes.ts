@@ -30,7 +30,17 @@ export function hashesNow(): Hashes {
 
 /** Faults for content check: families that were not proven as they now are. */
 export function staleProofs(): readonly FileFault[] {
+  return proofFaults(readRecord(), hashesNow()).map((fault) => ({ file: PROOFS_FILE, ...fault }));
+}
+
+/** The kept record; undefined when there is none, or what is there is not one: proving writes it anew. */
+function readRecord(): ProofRecord | undefined {
   const file = join(root, PROOFS_FILE);
-  const record = existsSync(file) ? (JSON.parse(readFileSync(file, 'utf8')) as ProofRecord) : undefined;
-  return proofFaults(record, hashesNow()).map((fault) => ({ file: PROOFS_FILE, ...fault }));
+  if (!existsSync(file)) return undefined;
+  try {
+    const record = JSON.parse(readFileSync(file, 'utf8')) as Partial<ProofRecord> | null;
+    return record?.v === 1 && typeof record.families === 'object' ? (record as ProofRecord) : undefined;
+  } catch {
+    return undefined;
+  }
 }

@@ -4,6 +4,8 @@ import { answersApart } from '../../src/practice/apart.ts';
 import { drawOf } from '../../src/practice/draw.ts';
 import { keyOf } from '../../src/practice/key.ts';
 import { showDraw } from '../../src/practice/show.ts';
+import type { Piece } from '../../src/run/straight.ts';
+import { inches } from '../../src/trade/length.ts';
 import { draw, families, family, how, language, world } from './means.ts';
 
 const ids = [...families.keys()].sort();
@@ -110,6 +112,14 @@ describe.each(ids)('%s', (id) => {
         .sort(),
     );
   });
+});
+
+test('the cut by the sum is the cut of the run that is drawn', () => {
+  for (let i = 0; i < 100; i++) {
+    const { right, plan } = draw('cut-with-insertion', `run${i}`);
+    const { piece } = plan as unknown as { readonly piece: Piece };
+    expect(right['cut']).toBe(inches(piece.cut));
+  }
 });
 
 test('ask the engineer is the right answer of about as many draws as 2-in ventilated is drawn', () => {

@@ -3,6 +3,7 @@
  * Every number, right or wrong, comes out of the trade's fill: a slip changes what goes in. A channel that the table
  * has no row for is the engineer's, and saying so is the right answer.
  */
+import { LETTERS } from '../../drawing/frame.ts';
 import { drawSection } from '../../drawing/section.ts';
 import { type FillCable, type FillGiven, fill } from '../../trade/fill.ts';
 import type { Bottom } from '../../trade/fillTables.ts';
@@ -199,7 +200,9 @@ export const fillCheck = model<typeof wants, Plan>({
     spare: { kind: 'word', value: drawn.spare },
     cables: {
       kind: 'rows',
-      rows: cables.map(({ odIn, count }) => ({
+      rows: cables.map(({ odIn, count }, i) => ({
+        // As the section letters them.
+        letter: { kind: 'word', value: LETTERS[i] ?? '' },
         od: { kind: 'number', value: odIn, text: odIn.toFixed(2) },
         count: { kind: 'number', value: count },
       })),
