@@ -1,4 +1,6 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { group } from '../../src/cli/practice.ts';
 import { trayhand } from './command.ts';
 
 const call = (...words: string[]) => trayhand(['practice', ...words]);
@@ -132,4 +134,16 @@ describe('refused, every fault at once', () => {
       await fieldsOf(trayhand(['practice', 'grade', 'cut-with-insertion', '--seed', '1'], given)),
     ).toEqual(fields);
   });
+});
+
+test('the manual in src/cli/README.md has a row for every verb, with the options it takes', () => {
+  const manual = readFileSync(new URL('../../src/cli/README.md', import.meta.url), 'utf8');
+  const part = manual.slice(manual.indexOf('\n## practice') + 1).split('\n## ')[0] ?? '';
+  const rows = [...part.matchAll(/^\| `(\w+)(.*?)`/gm)];
+  expect(rows.map((row) => row[1])).toEqual(group.verbs.map((v) => v.name));
+  for (const { name, options = {} } of group.verbs) {
+    const row = rows.find((r) => r[1] === name)?.[2] ?? '';
+    for (const option of Object.keys(options))
+      expect(option === 'lang' ? part : row).toContain(`--${option}`);
+  }
 });
