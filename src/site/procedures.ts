@@ -5,7 +5,7 @@ import type { Item } from '../run/catalogue.ts';
 import type { Library } from '../schema/library.ts';
 import { drawFigure, type ReadyForm, type ReadyProcedure, readyProcedure } from '../schema/readyProcedure.ts';
 import { formatLength } from '../trade/length.ts';
-import type { Block } from './sheets.ts';
+import type { Block } from './block.ts';
 import type { Speak, Tell } from './speak.ts';
 
 /** Procedures of a language, in the order of the job. */

@@ -4,19 +4,14 @@
  */
 import type { Library } from '../schema/library.ts';
 import type { Page } from '../schema/page.ts';
+import type { Block } from './block.ts';
 import { familiesOf, practiceNumber } from './families.ts';
 import { pageAt } from './paths.ts';
 import { proceduresOf } from './procedures.ts';
 import type { SiteKey, Speak, Tell } from './speak.ts';
 import type { Lang } from './words.ts';
 
-export interface Block {
-  readonly number: string;
-  readonly revision: number;
-  readonly dated: string;
-  readonly works: string;
-  readonly status: string;
-}
+export type { Block } from './block.ts';
 
 interface OwnSheet {
   readonly number: string;

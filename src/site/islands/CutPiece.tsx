@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { pagePalette } from '../../drawing/palette.ts';
 import { drawPiece } from '../../drawing/piece.ts';
 import { formatLength, type Ticks } from '../../trade/length.ts';
@@ -8,6 +8,7 @@ import type { TapeReading } from '../tape.ts';
 import { Arrow } from './Arrow.tsx';
 import { FeetInches } from './FeetInches.tsx';
 import { Figure } from './Figure.tsx';
+import { useTakenOver } from './taken.ts';
 import { Sources, Worked } from './Worked.tsx';
 
 interface Props {
@@ -29,6 +30,10 @@ export default function CutPiece({ words, measured, insertion, stock }: Props) {
   const [goesIn, setGoesIn] = useState<Ticks | null>(insertion);
   const [stockLength, setStockLength] = useState<Ticks | null>(stock);
   const [ends, setEnds] = useState<0 | 1 | 2>(1);
+  const form = useRef<HTMLFormElement>(null);
+  useTakenOver(form, (values) =>
+    setEnds(endCounts.find((count) => String(count) === values.get('ends')) ?? 1),
+  );
 
   const given =
     length === null || goesIn === null || stockLength === null
@@ -83,7 +88,12 @@ export default function CutPiece({ words, measured, insertion, stock }: Props) {
           <h3 className="view-title">{tell('cutSheet.sources')}</h3>
           {good !== undefined && <Sources sources={good.answer.sources} tell={tell} />}
         </div>
-        <form id="piece-measured" className="off-paper" onSubmit={(event) => event.preventDefault()}>
+        <form
+          ref={form}
+          id="piece-measured"
+          className="off-paper"
+          onSubmit={(event) => event.preventDefault()}
+        >
           <h3 className="view-title">{tell('cutSheet.yours')}</h3>
           <fieldset>
             <legend>{tell('cutSheet.ends')}</legend>

@@ -51,7 +51,7 @@ export default function CutRun({ words, set, example }: Props) {
           <RunAnswer given={sum.answer.given} result={sum.answer.result} tell={tell} />
         ) : (
           <>
-            <p className="huge">{tell('cutSheet.nothing')}</p>
+            <p className="huge">{tell(sum === undefined ? 'cutSheet.nothing' : 'cutSheet.cannot')}</p>
             {sum?.good === false && <Faults faults={sum.faults} />}
           </>
         )}
@@ -132,9 +132,12 @@ function RunAnswer({ given, result, tell }: { given: RunGiven; result: Run['resu
         {last !== undefined && (
           <>
             <br />
-            {tell(several ? 'cutSheet.cutBoth' : 'cutSheet.cutLast', {
-              text: result.cuts.map(({ cut }) => formatLength(cut)).join(', '),
-            })}
+            {tell(
+              several ? 'cutSheet.cutBoth' : result.lengths === 1 ? 'cutSheet.cutOne' : 'cutSheet.cutLast',
+              {
+                text: result.cuts.map(({ cut }) => formatLength(cut)).join(', '),
+              },
+            )}
           </>
         )}
       </p>
