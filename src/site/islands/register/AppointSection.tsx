@@ -1,0 +1,155 @@
+import { type FormEvent, useState } from 'react';
+import { appoint } from '../../../register/appoint.ts';
+import { readPublicKey } from '../../../register/keyFile.ts';
+import { isHeading, type TaskMap } from '../../../register/taskMap.ts';
+import { signHere } from '../../device/sign.ts';
+import { shortKey } from '../../registerWords.ts';
+import type { Speak, Tell } from '../../speak.ts';
+import { Arrow } from '../Arrow.tsx';
+import { Came, useDoing } from './Doing.tsx';
+import { FileEntry } from './FileEntry.tsx';
+import { Passphrase, usePassphrase } from './Passphrase.tsx';
+import { Refused } from './Refused.tsx';
+import type { Device } from './useDevice.ts';
+
+interface Props {
+  readonly device: Device;
+  readonly map: TaskMap;
+  readonly refresh: () => Promise<void>;
+  readonly speak: Speak;
+  readonly tell: Tell;
+}
+
+/** The owner signs a witness in: a public key, the person it is bound to, tasks, and the first day. */
+export function AppointSection({ device, map, refresh, speak, tell }: Props) {
+  const { key, opened } = device;
+  const [witness, setWitness] = useState('');
+  const [person, setPerson] = useState('');
+  const [all, setAll] = useState(true);
+  const [tasks, setTasks] = useState<readonly string[]>([]);
+  const [day, setDay] = useState('');
+  const pass = usePassphrase();
+  const doing = useDoing(tell);
+  if (key === undefined || opened === undefined) return null;
+  const { view } = opened.judged;
+  const today = view.dayIn(view.zone, opened.at);
+  const sign = (event: FormEvent) => {
+    event.preventDefault();
+    const passphrase = pass.take();
+    const given = {
+      witness,
+      person: person.trim(),
+      tasks: all ? ('all' as const) : tasks,
+      on: day.trim() === '' ? today : day.trim(),
+    };
+    void doing
+      .run(async () => {
+        const entry = await signHere(key, passphrase, (judged, writing) =>
+          appoint(judged, given, map, writing),
+        );
+        return tell('register.appointed', { entry: shortKey(entry) });
+      })
+      .then((good) => {
+        if (good) setWitness('');
+        return refresh();
+      });
+  };
+  const toggle = (id: string) =>
+    setTasks((old) => (old.includes(id) ? old.filter((one) => one !== id) : [...old, id]));
+  return (
+    <section>
+      <h2 className="view-title">{tell('register.appoint')}</h2>
+      <p>{tell('register.appointLine')}</p>
+      <FileEntry
+        label={tell('register.publicFile')}
+        onText={(text) => setWitness(readPublicKey(text))}
+        tell={tell}
+      />
+      <p>
+        <button type="button" className="as-link offer" onClick={() => setWitness(key.publicKey)}>
+          {tell('register.useOwn')}
+        </button>
+      </p>
+      <p className="wrap-id" role="status">
+        {witness !== '' && tell('register.publicIs', { key: shortKey(witness) })}
+      </p>
+      <Refused faults={doing.faults} fields={['witness']} tell={tell} />
+      <form onSubmit={sign} noValidate>
+        <div className="fields">
+          <div>
+            <label htmlFor="appoint-person">{tell('register.person')}</label>
+            <input
+              id="appoint-person"
+              type="text"
+              autoComplete="off"
+              autoCapitalize="none"
+              value={person}
+              onChange={(event) => setPerson(event.currentTarget.value)}
+            />
+            <Refused faults={doing.faults} fields={['person']} tell={tell} />
+          </div>
+          <div>
+            <label htmlFor="appoint-day">{tell('register.on')}</label>
+            <input
+              id="appoint-day"
+              type="text"
+              autoComplete="off"
+              placeholder={today}
+              value={day}
+              aria-describedby="appoint-day-hint"
+              onChange={(event) => setDay(event.currentTarget.value)}
+            />
+            <p className="hint" id="appoint-day-hint">
+              {tell('register.onHint', { today })}
+            </p>
+            <Refused faults={doing.faults} fields={['on']} tell={tell} />
+          </div>
+        </div>
+        <fieldset className="choices">
+          <legend>{tell('register.tasks')}</legend>
+          <div>
+            <label className="choice">
+              <input type="radio" name="appoint-tasks" checked={all} onChange={() => setAll(true)} />
+              <i />
+              {tell('register.all')}
+            </label>
+            <label className="choice">
+              <input type="radio" name="appoint-tasks" checked={!all} onChange={() => setAll(false)} />
+              <i />
+              {tell('register.some')}
+            </label>
+          </div>
+          {!all && (
+            <div className="task-choices">
+              {map.tasks
+                .filter((task) => !isHeading(task))
+                .map(({ id }) => (
+                  <label className="choice" key={id}>
+                    <input type="checkbox" checked={tasks.includes(id)} onChange={() => toggle(id)} />
+                    <i />
+                    <span>
+                      {id} {speak({ say: `${id}.name` })}
+                    </span>
+                  </label>
+                ))}
+            </div>
+          )}
+          <Refused faults={doing.faults} fields={['tasks']} tell={tell} />
+        </fieldset>
+        <Passphrase
+          id="appoint-pass"
+          label={tell('register.pass')}
+          hint={tell('register.passOnce')}
+          field={pass}
+        />
+        <Refused faults={doing.faults} fields={['passphrase']} tell={tell} />
+        <div className="buttons">
+          <button type="submit" className="button" disabled={doing.busy}>
+            {tell('register.appointNow')} <Arrow />
+          </button>
+        </div>
+        <Came doing={doing} without={['witness', 'person', 'on', 'tasks', 'passphrase']} tell={tell} />
+      </form>
+    </section>
+  );
+}

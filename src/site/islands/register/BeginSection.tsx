@@ -1,0 +1,105 @@
+import { type FormEvent, useEffect, useState } from 'react';
+import { ownZone } from '../../device/edge.ts';
+import { beginHere } from '../../device/sign.ts';
+import { shortKey } from '../../registerWords.ts';
+import type { Tell } from '../../speak.ts';
+import { Arrow } from '../Arrow.tsx';
+import { Came, useDoing } from './Doing.tsx';
+import { Passphrase, usePassphrase } from './Passphrase.tsx';
+import { Refused } from './Refused.tsx';
+import type { Device } from './useDevice.ts';
+
+interface Props {
+  readonly device: Device;
+  readonly refresh: () => Promise<void>;
+  /** Says at the head of the page what was done: this part goes away with it. */
+  readonly onDone: (text: string) => void;
+  readonly tell: Tell;
+}
+
+/** Begins a register with the key of this device: its holder becomes the owner. */
+export function BeginSection({ device, refresh, onDone, tell }: Props) {
+  const { key } = device;
+  const [person, setPerson] = useState('');
+  const [zone, setZone] = useState('');
+  const pass = usePassphrase();
+  const doing = useDoing(tell);
+  useEffect(() => setZone(ownZone()), []);
+  const start = (event: FormEvent) => {
+    event.preventDefault();
+    if (key === undefined) return;
+    const passphrase = pass.take();
+    void doing.run(async () => {
+      const who = person.trim();
+      const entry = await beginHere(key, passphrase, {
+        zone: zone.trim(),
+        ...(who === '' ? {} : { person: who }),
+      });
+      const text = tell('register.begun', { entry: shortKey(entry) });
+      onDone(text);
+      await refresh();
+      return text;
+    });
+  };
+  return (
+    <section>
+      <h2 className="view-title">{tell('register.begin')}</h2>
+      <p>{tell('register.beginLine')}</p>
+      {key === undefined ? (
+        <p className="nothing">{tell('register.beginNoKey')}</p>
+      ) : (
+        <form onSubmit={start} noValidate>
+          <div className="fields">
+            <div>
+              <label htmlFor="begin-person">{tell('register.ownId')}</label>
+              <input
+                id="begin-person"
+                type="text"
+                autoComplete="off"
+                autoCapitalize="none"
+                value={person}
+                aria-describedby="begin-person-hint"
+                onChange={(event) => setPerson(event.currentTarget.value)}
+              />
+              <p className="hint" id="begin-person-hint">
+                {tell('register.ownIdHint')}
+              </p>
+              <Refused faults={doing.faults} fields={['person']} tell={tell} />
+            </div>
+            <div>
+              <label htmlFor="begin-zone">{tell('register.zone')}</label>
+              <input
+                id="begin-zone"
+                type="text"
+                autoComplete="off"
+                autoCapitalize="none"
+                value={zone}
+                aria-describedby="begin-zone-hint"
+                onChange={(event) => setZone(event.currentTarget.value)}
+              />
+              <p className="hint" id="begin-zone-hint">
+                {tell('register.zoneHint')}
+              </p>
+              <Refused faults={doing.faults} fields={['zone']} tell={tell} />
+            </div>
+            <div>
+              <Passphrase
+                id="begin-pass"
+                label={tell('register.pass')}
+                hint={tell('register.passOnce')}
+                field={pass}
+              />
+              <Refused faults={doing.faults} fields={['passphrase']} tell={tell} />
+            </div>
+          </div>
+          <div className="buttons">
+            <button type="submit" className="button" disabled={doing.busy}>
+              {tell('register.beginNow')} <Arrow />
+            </button>
+          </div>
+          <Came doing={doing} without={['person', 'zone', 'passphrase']} tell={tell} />
+        </form>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,164 @@
+import { type FormEvent, useState } from 'react';
+import { keyFileText, publicKeyText } from '../../../register/keyFile.ts';
+import { GivenError } from '../../../trade/given.ts';
+import { saveFile } from '../../device/files.ts';
+import { makeOwnKey, takeInKey } from '../../device/keys.ts';
+import { shortKey, standingOfKey } from '../../registerWords.ts';
+import type { Tell } from '../../speak.ts';
+import { Arrow } from '../Arrow.tsx';
+import { Came, useDoing } from './Doing.tsx';
+import { FileEntry } from './FileEntry.tsx';
+import { Passphrase, usePassphrase } from './Passphrase.tsx';
+import type { Device } from './useDevice.ts';
+
+/** A passphrase shorter than this is not taken (common practice, no source). */
+const SHORTEST = 12;
+
+interface Props {
+  readonly device: Device;
+  readonly refresh: () => Promise<void>;
+  readonly tell: Tell;
+}
+
+/** The key of this device: made here under a passphrase, its public half taken out, carried off wrapped, brought in. */
+export function KeySection({ device, refresh, tell }: Props) {
+  const { key, opened } = device;
+  return (
+    <section>
+      <h2 className="view-title">{tell('register.key')}</h2>
+      {key === undefined ? (
+        <>
+          <p>{tell('register.keyNone')}</p>
+          <MakeKey refresh={refresh} tell={tell} />
+        </>
+      ) : (
+        <>
+          <p className="wrap-id">
+            {tell('register.keyLine', { key: shortKey(key.publicKey), device: key.device })}{' '}
+            {opened !== undefined && standingOfKey(opened.judged, key.publicKey, tell).join(' ')}
+          </p>
+          <div className="buttons">
+            <button
+              type="button"
+              className="button second"
+              onClick={() =>
+                saveFile(`public-key-${shortKey(key.publicKey)}.json`, publicKeyText(key.publicKey))
+              }
+            >
+              {tell('register.takePublic')} <Arrow />
+            </button>
+            <button
+              type="button"
+              className="button second"
+              onClick={() => saveFile(`wrapped-key-${shortKey(key.publicKey)}.json`, keyFileText(key))}
+            >
+              {tell('register.takeWrapped')} <Arrow />
+            </button>
+          </div>
+          <p className="note">{tell('register.takeWrappedLine')}</p>
+        </>
+      )}
+      <details className="opens">
+        <summary>{tell('register.bringKey')}</summary>
+        <div>
+          <BringKey refresh={refresh} tell={tell} />
+        </div>
+      </details>
+    </section>
+  );
+}
+
+function MakeKey({ refresh, tell }: Omit<Props, 'device'>) {
+  const [name, setName] = useState('');
+  const [first, again] = [usePassphrase(), usePassphrase()];
+  const doing = useDoing(tell);
+  const make = (event: FormEvent) => {
+    event.preventDefault();
+    const [once, twice] = [first.take(), again.take()];
+    void doing
+      .run(async () => {
+        const short = [...once].length < SHORTEST;
+        if (short || once !== twice) {
+          const message = tell(short ? 'register.passShort' : 'register.passDiffers');
+          throw new GivenError([{ field: 'passphrase', message, todo: tell('register.passAnew') }]);
+        }
+        await makeOwnKey(name.trim(), once);
+        return tell('register.keyMade');
+      })
+      .then(refresh);
+  };
+  return (
+    <form onSubmit={make} noValidate>
+      <div className="fields">
+        <div>
+          <label htmlFor="key-device">{tell('register.device')}</label>
+          <input
+            id="key-device"
+            type="text"
+            autoComplete="off"
+            autoCapitalize="none"
+            value={name}
+            aria-describedby="key-device-hint"
+            onChange={(event) => setName(event.currentTarget.value)}
+          />
+          <p className="hint" id="key-device-hint">
+            {tell('register.deviceHint')}
+          </p>
+        </div>
+        <Passphrase
+          id="key-pass"
+          label={tell('register.pass')}
+          hint={tell('register.passHint')}
+          fresh
+          field={first}
+        />
+        <Passphrase
+          id="key-again"
+          label={tell('register.passAgain')}
+          hint={tell('register.passTwice')}
+          fresh
+          field={again}
+        />
+      </div>
+      <div className="buttons">
+        <button type="submit" className="button" disabled={doing.busy}>
+          {tell('register.makeKey')} <Arrow />
+        </button>
+      </div>
+      <Came doing={doing} tell={tell} />
+    </form>
+  );
+}
+
+function BringKey({ refresh, tell }: Omit<Props, 'device'>) {
+  const [name, setName] = useState('');
+  const [done, setDone] = useState('');
+  return (
+    <>
+      <p>{tell('register.bringKeyLine')}</p>
+      <label htmlFor="bring-device">{tell('register.device')}</label>
+      <input
+        id="bring-device"
+        type="text"
+        autoComplete="off"
+        autoCapitalize="none"
+        value={name}
+        aria-describedby="bring-device-hint"
+        onChange={(event) => setName(event.currentTarget.value)}
+      />
+      <p className="hint" id="bring-device-hint">
+        {tell('register.deviceHint')}
+      </p>
+      <FileEntry
+        label={tell('register.keyFile')}
+        onText={async (text) => {
+          await takeInKey(text, name.trim());
+          setDone(tell('register.keyIn'));
+          await refresh();
+        }}
+        tell={tell}
+      />
+      <p role="status">{done}</p>
+    </>
+  );
+}

@@ -1,0 +1,58 @@
+import { useCallback, useEffect, useState } from 'react';
+import type { KeyFile } from '../../../register/keyFile.ts';
+import { isKept } from '../../device/edge.ts';
+import { ownKey } from '../../device/keys.ts';
+import { lastCarried, namesText, type Opened, ownRegister } from '../../device/register.ts';
+import { type KeptSheet, sheetBeingAnswered } from '../../device/sheets.ts';
+import { nobody, type People, readPeople } from '../../people.ts';
+
+/** What this device keeps for the register, read together. */
+export interface Device {
+  readonly key: KeyFile | undefined;
+  readonly opened: Opened | undefined;
+  readonly people: People;
+  /** When the register was last carried off, ISO text. */
+  readonly carried: string | undefined;
+  readonly answering: KeptSheet | undefined;
+  /** Whether the browser has agreed to keep it; `undefined` where it does not say. */
+  readonly kept: boolean | undefined;
+}
+
+async function readDevice(): Promise<Device> {
+  const [key, opened, names, carried, answering, kept] = await Promise.all([
+    ownKey(),
+    ownRegister(),
+    namesText(),
+    lastCarried(),
+    sheetBeingAnswered(),
+    isKept(),
+  ]);
+  return { key, opened, people: readPeople(names ?? '') ?? nobody, carried, answering, kept };
+}
+
+/** `undefined` until it is read; an error when this device keeps nothing. Read again on `refresh` and on coming back. */
+export function useDevice(): {
+  readonly device: Device | undefined;
+  readonly failed: unknown;
+  readonly refresh: () => Promise<void>;
+} {
+  const [device, setDevice] = useState<Device>();
+  const [failed, setFailed] = useState<unknown>();
+  const refresh = useCallback(async () => {
+    try {
+      setDevice(await readDevice());
+      setFailed(undefined);
+    } catch (error) {
+      setFailed(error);
+    }
+  }, []);
+  useEffect(() => {
+    void refresh();
+    const back = () => {
+      if (document.visibilityState === 'visible') void refresh();
+    };
+    document.addEventListener('visibilitychange', back);
+    return () => document.removeEventListener('visibilitychange', back);
+  }, [refresh]);
+  return { device, failed, refresh };
+}
