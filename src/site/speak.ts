@@ -31,7 +31,10 @@ export function speaker(words: WordTable): Speak {
   };
 }
 
+/** Keeps a mixed number together at the end of a line: the space inside `7 1/2` does not break. */
+export const unbroken = (text: string): string => text.replace(/(\d) (?=\d+\/\d)/g, '$1\u00a0');
+
 export function teller(words: WordTable): Tell {
   const speak = speaker(words);
-  return (key, values) => speak(values === undefined ? { say: key } : { say: key, values });
+  return (key, values) => unbroken(speak(values === undefined ? { say: key } : { say: key, values }));
 }

@@ -18,19 +18,22 @@ describe('one piece', () => {
     [0, `7'-8 5/8"`, `7'-8 5/8"`, 'hand: nothing goes in'],
     [1, `7'-8 5/8"`, `8'-1 5/8"`, 'hand: + 5 in'],
     [2, `7'-8 5/8"`, `8'-6 5/8"`, 'hand: + 2 × 5 in'],
-  ] as const)('%i ends, %s measured: %s (%s)', (insertedEnds, measured, want) => {
-    const given = {
-      toSpliceEdge: readLength(measured),
-      insertedEnds,
-      insertion: readLength('5"'),
-      stock: readLength(`20'`),
-    };
-    const { answer, piece } = pieceSum(given);
-    expect(answer.result.text).toBe(want);
-    // The piece in the figure is cut to the same length as the sum says, by another room.
-    expect(formatLength(piece.cut)).toBe(want);
-    expect(formatLength(piece.clear)).toBe(measured);
-  });
+  ] as [0 | 1 | 2, string, string, string][])(
+    '%i ends, %s measured: %s (%s)',
+    (insertedEnds, measured, want) => {
+      const given = {
+        toSpliceEdge: readLength(measured),
+        insertedEnds,
+        insertion: readLength('5"'),
+        stock: readLength(`20'`),
+      };
+      const { answer, piece } = pieceSum(given);
+      expect(answer.result.text).toBe(want);
+      // The piece in the figure is cut to the same length as the sum says, by another room.
+      expect(formatLength(piece.cut)).toBe(want);
+      expect(formatLength(piece.clear)).toBe(measured);
+    },
+  );
 
   test('figure and sum agree for every measure', () => {
     fc.assert(

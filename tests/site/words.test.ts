@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import words from '../../content/words/en/site.json' with { type: 'json' };
 import { dayText } from '../../src/site/dates.ts';
 import { cloud } from '../../src/site/pictures/cloud.ts';
-import { speaker, teller } from '../../src/site/speak.ts';
+import { speaker, teller, unbroken } from '../../src/site/speak.ts';
 import { allWords, languages, wordsOf } from '../../src/site/words.ts';
 
 describe('a sentence is never shown with a hole in it', () => {
@@ -30,4 +30,8 @@ test('a picture escapes what is written into it', () => {
   expect(svg).not.toContain('<b>');
   expect(svg).not.toMatch(/\sstyle=/);
   expect(svg).toContain('&#60;b&#62;&#34;&#38;');
+});
+
+test('a mixed number stays together at the end of a line', () => {
+  expect(unbroken(`cut 3'-7 1/8", 2 of 4 1/2"`)).toBe(`cut 3'-7\u00a01/8", 2 of 4\u00a01/2"`);
 });

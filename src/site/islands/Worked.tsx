@@ -1,6 +1,6 @@
 import type { Source, Step } from '../../trade/answer.ts';
 import { figure } from '../../trade/figure.ts';
-import type { Speak, Tell } from '../speak.ts';
+import { type Speak, type Tell, unbroken } from '../speak.ts';
 
 const units = { in2: 'unit.in2', in: 'unit.in', mm: 'unit.mm' } as const;
 
@@ -19,7 +19,7 @@ export function Worked({ steps, speak, tell }: { steps: readonly Step[]; speak: 
       {steps.map((step, k) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: the lines have no identity but their order
         <li key={k}>
-          <span>{speak(step)}</span>
+          <span>{unbroken(speak(step))}</span>
           <span className="dim">{endOf(step, tell)}</span>
         </li>
       ))}

@@ -2,7 +2,7 @@ import { useEffect, useId, useRef, useState } from 'react';
 import type { ShownAsk } from '../../../practice/show.ts';
 import { fromInches, inches } from '../../../trade/length.ts';
 import { type Given, readNumber } from '../../practice.ts';
-import type { Speak, Tell } from '../../speak.ts';
+import { type Speak, type Tell, unbroken } from '../../speak.ts';
 import type { TapeReading } from '../../tape.ts';
 import { FeetInches } from '../FeetInches.tsx';
 
@@ -31,7 +31,7 @@ function LengthAsk({ ask, answer, onAnswer, tell, speak }: Props) {
     onAnswer(reading.read === 'length' ? inches(reading.length) : undefined);
   return (
     <FeetInches
-      legend={ask.prompt}
+      legend={unbroken(ask.prompt)}
       initial={typeof first === 'number' ? fromInches(first) : null}
       onReading={read}
       tell={tell}
@@ -55,7 +55,7 @@ function NumberAsk({ ask, answer, onAnswer, tell }: Props) {
   const bad = readNumber(text) === undefined;
   return (
     <fieldset>
-      <legend>{ask.prompt}</legend>
+      <legend>{unbroken(ask.prompt)}</legend>
       <div className="number-entry">
         <label htmlFor={id}>
           {tell('practicePage.inUnit', { unit: ask.unit === 'in2' ? tell('unit.in2') : (ask.unit ?? '') })}
@@ -89,7 +89,7 @@ function ChoiceAsk({ ask, answer, onAnswer }: Props) {
   }, []);
   return (
     <fieldset ref={group}>
-      <legend>{ask.prompt}</legend>
+      <legend>{unbroken(ask.prompt)}</legend>
       {ask.options?.map((option) => (
         <label className="choice" key={option.id}>
           <input
@@ -132,7 +132,7 @@ function OrderAsk({ ask, answer, onAnswer, tell }: Props) {
   };
   return (
     <fieldset>
-      <legend>{ask.prompt}</legend>
+      <legend>{unbroken(ask.prompt)}</legend>
       <ol className="order" ref={list}>
         {order.map((id, place) => (
           <li key={id}>

@@ -1,6 +1,6 @@
 import { cloud, triangle } from '../../pictures/cloud.ts';
 import type { Outcome } from '../../practice.ts';
-import type { Tell } from '../../speak.ts';
+import { type Tell, unbroken } from '../../speak.ts';
 
 interface Props {
   readonly outcomes: readonly Outcome[];
@@ -40,11 +40,11 @@ export function Rework({ outcomes, critical, tell }: Props) {
           <li key={outcome.ask.id}>
             {outcome.note === null ? <span /> : <Drawn svg={triangle(outcome.note)} />}
             <div>
-              <h3>{outcome.ask.prompt}</h3>
+              <h3>{unbroken(outcome.ask.prompt)}</h3>
               <div className="marked">
                 <Marked outcome={outcome} tell={tell} />
               </div>
-              <p>{outcome.finding.says}</p>
+              <p>{unbroken(outcome.finding.says)}</p>
               {critical.includes(outcome.ask.id) && <p className="label">{tell('practicePage.decides')}</p>}
             </div>
           </li>
@@ -64,7 +64,7 @@ export function Holds({ outcomes, tell }: Omit<Props, 'critical'>) {
       <ul className="holding">
         {held.map((outcome) => (
           <li key={outcome.ask.id}>
-            <span>{outcome.ask.prompt}</span>
+            <span>{unbroken(outcome.ask.prompt)}</span>
             <Marked outcome={outcome} tell={tell} />
           </li>
         ))}

@@ -8,7 +8,7 @@ import type { World } from '../../../practice/model.ts';
 import { figuresOf, tellDraw } from '../../../practice/show.ts';
 import { attemptsAt, keepAttempt, lastAttempt } from '../../device/attempts.ts';
 import { type Given, outcomes, tryText, verdictText } from '../../practice.ts';
-import { speaker, teller, type WordTable } from '../../speak.ts';
+import { speaker, teller, unbroken, type WordTable } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
 import { Figure } from '../Figure.tsx';
 import { AskEntry } from './Asks.tsx';
@@ -114,7 +114,7 @@ export default function PracticeSheet({ lang, words, family, world, seed: builtS
 
   return (
     <>
-      <p className="lead">{shown.text}</p>
+      <p className="lead">{unbroken(shown.text)}</p>
       <section className="answer" role="status" ref={verdict} tabIndex={-1}>
         <p className="label">
           {tries.length === 0
@@ -141,7 +141,7 @@ export default function PracticeSheet({ lang, words, family, world, seed: builtS
               {way && (
                 <ol className="working">
                   {keyOf(draw, world, language).working.map((text) => (
-                    <li key={text}>{text}</li>
+                    <li key={text}>{unbroken(text)}</li>
                   ))}
                 </ol>
               )}
@@ -184,7 +184,7 @@ export default function PracticeSheet({ lang, words, family, world, seed: builtS
               {shown.givens.map(({ id, label, text }) => (
                 <tr key={id}>
                   <th scope="row">{label}</th>
-                  <td className="given">{text}</td>
+                  <td className="given">{unbroken(text)}</td>
                 </tr>
               ))}
             </tbody>
