@@ -1,6 +1,7 @@
 import mdx from '@astrojs/mdx';
 import react from '@astrojs/react';
 import { defineConfig } from 'astro/config';
+import { proven } from './src/setup/proven.ts';
 
 export default defineConfig({
   site: 'https://trayhand.example',
@@ -11,7 +12,7 @@ export default defineConfig({
   devToolbar: { enabled: false },
   markdown: { syntaxHighlight: false },
   vite: { build: { assetsInlineLimit: 0 } },
-  integrations: [mdx(), react()],
+  integrations: [mdx(), react(), proven()],
   // One language now; the address carries it from the first day so that the second moves no page.
   i18n: {
     locales: ['en'],
