@@ -18,7 +18,7 @@ function Drawn({ svg }: { svg: string }) {
 }
 
 /** A measure in its mark: ringed when it holds, clouded when it does not, dashed when there is none. */
-function Marked({ outcome: { finding, answer }, tell }: { outcome: Outcome; tell: Tell }) {
+export function Marked({ outcome: { finding, answer }, tell }: { outcome: Outcome; tell: Tell }) {
   if (finding.verdict === 'blank') return <span className="blank">{tell('practicePage.blankMark')}</span>;
   if (answer === '') return null;
   const holds = finding.verdict === 'holds' || finding.verdict === 'holds from there';

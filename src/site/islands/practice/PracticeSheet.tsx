@@ -126,7 +126,7 @@ export default function PracticeSheet({ lang, words, family, world, seed: builtS
         </p>
         {grade !== undefined && <p>{verdictText(tell, grade).rest}</p>}
       </section>
-      <div className="columns">
+      <div className="columns draw">
         <div>
           {figures.map((drawings, k) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: a draw's figures have no identity but their order
@@ -147,6 +147,22 @@ export default function PracticeSheet({ lang, words, family, world, seed: builtS
               )}
             </div>
           )}
+        </div>
+        <div>
+          <Holds outcomes={found} tell={tell} />
+          <h2 className="view-title">{tell('practicePage.known')}</h2>
+          <table className="plain known">
+            <tbody>
+              {shown.givens.map(({ id, label, text }) => (
+                <tr key={id}>
+                  <th scope="row">{label}</th>
+                  <td className="given">{unbroken(text)}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </div>
+        <div>
           <form
             className="asks"
             onSubmit={(event) => {
@@ -175,20 +191,6 @@ export default function PracticeSheet({ lang, words, family, world, seed: builtS
               {tell('practicePage.anew')}
             </button>
           </p>
-        </div>
-        <div>
-          <Holds outcomes={found} tell={tell} />
-          <h2 className="view-title">{tell('practicePage.known')}</h2>
-          <table className="plain known">
-            <tbody>
-              {shown.givens.map(({ id, label, text }) => (
-                <tr key={id}>
-                  <th scope="row">{label}</th>
-                  <td className="given">{unbroken(text)}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
           <p className="note never">{tell('practicePage.never')}</p>
           {!kept && <p className="nothing">{tell('practicePage.notKept')}</p>}
         </div>
