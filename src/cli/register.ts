@@ -7,7 +7,6 @@ import { isObject, personId } from '../register/shapes.ts';
 import type { Why } from '../register/standing.ts';
 import { isHeading, type TaskMap, taskOf } from '../register/taskMap.ts';
 import { dayIn } from '../schema/dayIn.ts';
-import type { Speak } from '../schema/words.ts';
 import { plain } from './envelope.ts';
 import { registerSpeak, siteRegrade } from './registerContent.ts';
 import { readFolder } from './registerFolder.ts';
@@ -17,12 +16,12 @@ import type { Group, Verb } from './verb.ts';
 
 const { at, map } = common;
 
-const problemsOf = (problems: readonly Problem[], speak: Speak): readonly object[] =>
+const problemsOf = (problems: readonly Problem[]): readonly object[] =>
   problems.map(({ file, line, code, say, settled }) => ({
     file,
     ...(line === undefined ? {} : { line }),
     code,
-    message: speak(say),
+    message: registerSpeak(say),
     ...(settled === undefined ? {} : { settled }),
   }));
 
@@ -39,23 +38,22 @@ const verifyVerb: Verb = {
   run: async (call) => {
     const options = new Options(call);
     const now = options.now();
-    options.map();
+    if (call.text('map') !== undefined) await options.map();
     const wanted = call.text('owner');
     const owner = wanted === undefined ? undefined : options.publicKey('owner', wanted);
     const files = options.attempt('DIR', () => readFolder(folderOf(call)));
     options.done();
-    const speak = registerSpeak();
     try {
       const { judged } = await openRegister(files ?? {}, { verify, now, dayIn, owner });
       const { authority, view, entries, signers } = judged;
-      const problems = problemsOf(judged.problems, speak);
+      const problems = problemsOf(judged.problems);
       const open = judged.problems.some((p) => p.settled !== true);
       const result = { owner: authority.owner, begin: view.begin.id, entries, signers, problems };
       return { json: plain(result), exit: open ? 1 : 0 };
     } catch (cause) {
       if (!(cause instanceof NoRegister)) throw cause;
       const { held } = cause;
-      const problems = problemsOf([...held.problems, cause.problem], speak);
+      const problems = problemsOf([...held.problems, cause.problem]);
       const result = {
         owner: null,
         begin: held.marker ?? null,
@@ -84,27 +82,27 @@ const boardVerb: Verb = {
   run: async (call) => {
     const options = new Options(call);
     const now = options.now();
-    const tasks = options.map();
+    const tasks = await options.map();
     const on = options.day('on', true) ?? '';
     const knownOn = options.day('known-on', false);
     const people = peopleOf(options);
     const months = monthsOf(options, tasks);
     options.done();
-    const { judged } = await open(folderOf(call), now, { knownOn });
-    const board = boardOf(judged, { on, knownOn, map: tasks, people, months, regrade: siteRegrade });
-    const speak = registerSpeak();
-    const notes = board.notes.map(speak);
-    return { json: plain(spoken({ ...board, notes }, speak)), exit: 0 };
+    const { files, judged } = await open(folderOf(call), now, { knownOn });
+    const regrade = await siteRegrade(files);
+    const board = boardOf(judged, { on, knownOn, map: tasks, people, months, regrade });
+    const notes = board.notes.map(registerSpeak);
+    return { json: plain(spoken({ ...board, notes })), exit: 0 };
   },
 };
 
 /** The board with its reasons as sentences. */
-function spoken<T>(value: T, speak: Speak): T {
+function spoken<T>(value: T): T {
   const isWhy = (v: object): v is Why => 'code' in v && 'say' in v;
   const walk = (v: unknown): unknown => {
     if (Array.isArray(v)) return v.map(walk);
     if (typeof v !== 'object' || v === null) return v;
-    if (isWhy(v)) return { ...v, say: speak(v.say) };
+    if (isWhy(v)) return { ...v, say: registerSpeak(v.say) };
     return Object.fromEntries(Object.entries(v).map(([k, inner]) => [k, walk(inner)]));
   };
   return walk(value) as T;
@@ -158,10 +156,10 @@ const tasksVerb: Verb = {
   manual: () => [
     'Comes back: tasks [{id, months, second, tickets, variants, revisions, parts, trainHours}].',
   ],
-  run: (call) => {
+  run: async (call) => {
     const options = new Options(call);
     options.now();
-    const tasks = options.map();
+    const tasks = await options.map();
     options.done();
     return { json: plain(tasks), exit: 0 };
   },

@@ -80,7 +80,7 @@ export class Options {
     return text;
   }
 
-  map(): TaskMap {
+  async map(): Promise<TaskMap> {
     const file = this.call.text('map');
     if (file === undefined) return siteMap();
     return this.attempt('map', () => readTaskMap(jsonFile('map', file))) ?? { tasks: [] };

@@ -108,7 +108,7 @@ export const beginVerb: Verb = {
     const options = new Options(call);
     const folder = folderOf(call);
     const now = options.now();
-    options.map();
+    if (call.text('map') !== undefined) await options.map();
     const signer = await options.signer('owner');
     if (isRegister(folder)) {
       const message = 'a register is here, and is never overwritten';
@@ -139,7 +139,7 @@ export const appointVerb: Verb = {
   run: async (call) => {
     const options = new Options(call);
     const now = options.now();
-    const map = options.map();
+    const map = await options.map();
     const witness = options.publicKey('witness', options.need('witness', 'give the witness’s public key'));
     const person = options.need('person', 'give the id of the witness');
     const ids = options.need('tasks', 'write all, or ids with commas');
@@ -176,7 +176,7 @@ export const checkVerb: Verb = {
   run: async (call) => {
     const options = new Options(call);
     const now = options.now();
-    const map = options.map();
+    const map = await options.map();
     const person = options.need('person', 'give the id of who did it');
     const task = options.need('task', 'give the id of the task');
     const outcome = options.need('outcome', 'write shown or not-yet') as CheckGiven['outcome'];
@@ -196,8 +196,8 @@ export const checkVerb: Verb = {
       evidence: options.json('evidence'),
     };
     const signer = await options.signer('key');
-    return write(folderOf(call), options, signer, now, ({ judged }, writing) =>
-      check(judged, given, map, writing, siteRegrade),
+    return write(folderOf(call), options, signer, now, async ({ files, judged }, writing) =>
+      check(judged, given, map, writing, await siteRegrade(files, given.evidence)),
     );
   },
 };

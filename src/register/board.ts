@@ -60,7 +60,8 @@ const nothing: Stands = { standing: 'not shown', since: null, until: null, why: 
 export function boardOf(judged: Judged, asked: BoardAsked): Board {
   const { view, authority } = judged;
   const checks = checksOf(judged, asked.map, asked.regrade);
-  const concerned = view.list.filter((p) => judged.counts(p)).flatMap((p) => p.header.about ?? []);
+  // Everyone with an entry, entered in time or not: a board of an earlier day says that nothing was shown then.
+  const concerned = view.order.list.flatMap((p) => (authority.voids.has(p.id) ? [] : (p.header.about ?? [])));
   const people = [...new Set([...(asked.people ?? []), ...concerned])].sort(byText);
   return {
     on: asked.on,

@@ -48,7 +48,12 @@ export function judge(held: Held, asked: Asked): Judged {
     gaps,
     forks,
     bodyless,
-    signers: signersOf(order, authority),
+    signers: signersOf(
+      order.list.filter(
+        (p) => asked.knownOn === undefined || asked.dayIn(view.zone, p.entered) <= asked.knownOn,
+      ),
+      authority,
+    ),
     ahead: latest(
       order,
       order.list.filter((p) => p.entered > asked.now + AHEAD),
@@ -157,8 +162,9 @@ function doubtsOf(
   };
 }
 
-function signersOf(order: Order, authority: Authority): readonly SignerRow[] {
-  const chains = Map.groupBy(order.list, (p) => p.chain);
+/** Chains as known, those whose last entry is ahead of its time included. */
+function signersOf(known: readonly Placed[], authority: Authority): readonly SignerRow[] {
+  const chains = Map.groupBy(known, (p) => p.chain);
   return [...chains.entries()]
     .sort(([a], [b]) => byText(a, b))
     .map(([, list]) => {
