@@ -18,7 +18,7 @@ import type { RegisterFiles } from './held.ts';
 import type { Judged } from './judged.ts';
 import type { Chance } from './keyFile.ts';
 import type { Signer } from './keys.ts';
-import { latest, type Placed } from './order.ts';
+import type { Placed } from './order.ts';
 import { bodyPath, chainPath } from './paths.ts';
 import { deviceName } from './shapes.ts';
 
@@ -179,7 +179,7 @@ function ownHead(judged: Judged, chain: string): Placed | undefined {
       const branch = branchOf(fork, p);
       return branch !== undefined && gone.includes(branch);
     });
-  const heads = own.filter((p) => !own.some((q) => q.before === p));
+  const heads = endsOf(own);
   const standing = heads.filter((p) => !lost(p));
   return (standing.length > 0 ? standing : heads).reduce<Placed | undefined>(
     (best, p) => (best === undefined || p.header.seq > best.header.seq ? p : best),
@@ -187,12 +187,16 @@ function ownHead(judged: Judged, chain: string): Placed | undefined {
   );
 }
 
+/** Entries of a chain that none of the others comes straight after. */
+function endsOf(chain: readonly Placed[]): readonly Placed[] {
+  const passed = new Set(chain.map((p) => p.before));
+  return chain.filter((p) => !passed.has(p));
+}
+
 /** Heads of the other chains that the chain's last entry did not know, of signers with standing. */
 function newHeads(judged: Judged, chain: string, head: Placed | undefined): readonly Placed[] {
   const { view, authority } = judged;
   const others = view.list.filter((p) => p.chain !== chain && authority.hasStanding(p));
   const chains = [...Map.groupBy(others, (p) => p.chain).values()];
-  return chains
-    .flatMap((list) => latest(view.order, list))
-    .filter((p) => head === undefined || !view.order.isPast(head, p));
+  return chains.flatMap(endsOf).filter((p) => head === undefined || !view.order.isPast(head, p));
 }

@@ -1,0 +1,18 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { group } from '../../src/cli/register.ts';
+
+const manual = readFileSync(new URL('../../src/cli/README.md', import.meta.url), 'utf8');
+const section = manual.slice(manual.indexOf('\n## register\n'));
+
+test.each(group.verbs.map((v) => [v.name, v] as const))(
+  'the manual has a row for %s, with its options',
+  (name, verb) => {
+    const row = section.split('\n').find((line) => line.startsWith(`| \`${name}`)) ?? '';
+    for (const word of verb.words ?? []) expect(row).toContain(word);
+    for (const option of Object.keys(verb.options ?? {})) {
+      const shared = ['at', 'map', 'device', 'pass-file'].includes(option);
+      expect(shared ? section : row).toContain(`--${option}`);
+    }
+  },
+);
