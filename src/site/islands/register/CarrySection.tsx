@@ -52,7 +52,8 @@ export function CarrySection({ device, refresh, tell }: Props) {
         hint={tell('register.bringLine')}
         onText={async (text) => {
           setBrought('');
-          setBrought(tell('register.brought', { ...(await bringIn(text)) }));
+          const came = await bringIn(text);
+          setBrought(tell(came.added === 1 ? 'register.broughtOne' : 'register.brought', { ...came }));
           await refresh();
         }}
         tell={tell}

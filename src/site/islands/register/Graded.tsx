@@ -1,0 +1,104 @@
+import { useMemo } from 'react';
+import { drawOf } from '../../../practice/draw.ts';
+import type { AnswersFile, Practice, Sheet, SheetGrade } from '../../../practice/sheet.ts';
+import { tellDraw } from '../../../practice/show.ts';
+import type { Language } from '../../../practice/words.ts';
+import { answerText, type Given, type Outcome, outcomes } from '../../practice.ts';
+import type { Tell } from '../../speak.ts';
+import { Marked } from '../practice/Findings.tsx';
+
+interface Props {
+  readonly sheet: Sheet;
+  readonly file: AnswersFile;
+  readonly grade: SheetGrade;
+  readonly practice: Practice;
+  readonly language: Language;
+  readonly tell: Tell;
+}
+
+interface Row {
+  readonly place: number;
+  readonly wanted: string;
+  readonly outcome: Outcome;
+}
+
+const verdicts = {
+  near: 'witness.verdict-near',
+  rework: 'witness.verdict-rework',
+  blank: 'witness.verdict-blank',
+  holds: 'witness.verdict-holds',
+  'holds from there': 'witness.verdict-holds-from-there',
+} as const;
+
+/** Answers graded again from the sheet's seed: those that do not hold first, the rest in one row that opens. */
+export function Graded({ sheet, file, grade, practice, language, tell }: Props) {
+  const rows = useMemo(
+    () =>
+      grade.draws.flatMap((graded): readonly Row[] => {
+        const family = practice.families.get(graded.family);
+        if (family === undefined) return [];
+        const draw = drawOf(family, graded.seed, practice.world);
+        const given = file.answers.find(({ seed }) => seed === graded.seed)?.answers ?? {};
+        return outcomes(tellDraw(draw, language).asks, graded, given as Given).map((outcome) => ({
+          place: graded.place,
+          wanted: answerText(outcome.ask, draw.right[outcome.ask.id]),
+          outcome,
+        }));
+      }),
+    [grade, file, practice, language],
+  );
+  const open = rows.filter(({ outcome }) => outcome.finding.verdict !== 'holds');
+  const held = rows.filter(({ outcome }) => outcome.finding.verdict === 'holds');
+  const rule = { need: sheet.rule.need, draws: sheet.rule.of, held: grade.held };
+  return (
+    <>
+      {open.length > 0 && (
+        <table className="graded">
+          <thead>
+            <tr>
+              <th scope="col">{tell('witness.draw')}</th>
+              <th scope="col">{tell('witness.wanted')}</th>
+              <th scope="col">{tell('witness.given')}</th>
+            </tr>
+          </thead>
+          {open.map(({ place, wanted, outcome }) => (
+            <tbody key={`${place}-${outcome.ask.id}`}>
+              <tr className="asked-row">
+                <th scope="row">
+                  {tell('witness.asks', { place, prompt: outcome.ask.prompt })}
+                  <span className="label">{tell(verdicts[outcome.finding.verdict])}</span>
+                </th>
+                <td className="dim">{wanted}</td>
+                <td>
+                  <Marked outcome={outcome} tell={tell} />
+                </td>
+              </tr>
+              <tr className="says-row">
+                <td colSpan={3}>{outcome.finding.says}</td>
+              </tr>
+            </tbody>
+          ))}
+        </table>
+      )}
+      <details className="opens">
+        <summary>
+          {tell('witness.hold')} <b>{tell('witness.holdCount', { held: held.length, of: rows.length })}</b>
+        </summary>
+        <div>
+          <ul className="holding">
+            {held.map(({ place, outcome }) => (
+              <li key={`${place}-${outcome.ask.id}`}>
+                <span>{tell('witness.asks', { place, prompt: outcome.ask.prompt })}</span>
+                <Marked outcome={outcome} tell={tell} />
+              </li>
+            ))}
+          </ul>
+        </div>
+      </details>
+      <p className="note">
+        {tell('witness.rule', rule)}{' '}
+        <strong>{tell(grade.passed ? 'witness.rulePassed' : 'witness.ruleNot')}</strong>
+      </p>
+    </>
+  );
+}

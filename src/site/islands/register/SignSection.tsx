@@ -1,0 +1,68 @@
+import type { FormEvent } from 'react';
+import type { SheetGrade } from '../../../practice/sheet.ts';
+import type { Outcome } from '../../../register/bodies.ts';
+import type { Fault } from '../../../trade/given.ts';
+import type { SiteKey, Speak, Tell } from '../../speak.ts';
+import { type Saw, signatureSays, type WitnessTask } from '../../witness.ts';
+import { Arrow } from '../Arrow.tsx';
+import { Came } from './Doing.tsx';
+import { Passphrase, usePassphrase } from './Passphrase.tsx';
+import { Refused } from './Refused.tsx';
+
+interface Props {
+  readonly saw: Saw;
+  readonly task: WitnessTask | undefined;
+  readonly outcome: Outcome | null;
+  readonly open: readonly SiteKey[];
+  /** What the register refuses, as far as it stands beside no other field. */
+  readonly faults: readonly Fault[];
+  readonly blocked: boolean;
+  readonly grade: SheetGrade | undefined;
+  readonly sheetNumber: number;
+  readonly me: string;
+  readonly doing: { readonly busy: boolean; readonly done: string; readonly faults: readonly Fault[] };
+  readonly onSign: (passphrase: string) => void;
+  readonly speak: Speak;
+  readonly tell: Tell;
+}
+
+/** One sentence that says what will be signed, the passphrase, one button. */
+export function SignSection(props: Props) {
+  const { saw, task, outcome, open, faults, blocked, grade, sheetNumber, me, doing, onSign, speak, tell } =
+    props;
+  const pass = usePassphrase();
+  const ready = outcome !== null && task !== undefined && open.length === 0;
+  const sign = (event: FormEvent) => {
+    event.preventDefault();
+    onSign(pass.take());
+  };
+  return (
+    <>
+      <h2 className="view-title">{tell('witness.sign')}</h2>
+      <p className="label" id="witness-says">
+        {tell('witness.says')}
+      </p>
+      <blockquote className="says" aria-labelledby="witness-says">
+        {ready
+          ? signatureSays({ saw, outcome, task, me, grade, sheetNumber, speak, tell })
+          : tell('witness.open', { list: open.map((key) => tell(key)).join(', ') })}
+      </blockquote>
+      <Refused faults={faults} tell={tell} />
+      <form onSubmit={sign} noValidate>
+        <Passphrase
+          id="witness-pass"
+          label={tell('witness.passphrase')}
+          hint={tell('witness.passHint')}
+          field={pass}
+        />
+        <Refused faults={doing.faults} fields={['passphrase']} tell={tell} />
+        <div className="buttons">
+          <button type="submit" className="button" disabled={!ready || blocked || doing.busy}>
+            {tell('witness.signAs', { me })} <Arrow />
+          </button>
+        </div>
+        <Came doing={doing} without={['passphrase']} tell={tell} />
+      </form>
+    </>
+  );
+}

@@ -1,0 +1,49 @@
+import type { RefObject } from 'react';
+import { shortKey } from '../../registerWords.ts';
+import type { Tell } from '../../speak.ts';
+import { Arrow } from '../Arrow.tsx';
+
+export interface SignedEntry {
+  readonly entry: string;
+  readonly person: string;
+  readonly task: string;
+  readonly state: string;
+  /** Empty when nothing governs it. */
+  readonly why: string;
+}
+
+interface Props {
+  readonly signed: SignedEntry;
+  readonly top: RefObject<HTMLElement | null>;
+  readonly onCarry: () => void;
+  readonly onAnother: () => void;
+  readonly tell: Tell;
+}
+
+/** After the signature: the entry's short id, where the person stands now, and the way off this device. */
+export function Signed({ signed, top, onCarry, onAnother, tell }: Props) {
+  const { entry, person, task, state, why } = signed;
+  return (
+    <>
+      <section className="answer" role="status" ref={top} tabIndex={-1}>
+        <p className="label">{tell('witness.signed', { entry: shortKey(entry) })}</p>
+        <p className="huge">
+          {why === ''
+            ? tell('witness.stands', { person, task, state })
+            : tell('witness.standsWhy', { person, task, state, why })}
+        </p>
+      </section>
+      <p>{tell('witness.carryLine')}</p>
+      <div className="buttons">
+        <button type="button" className="button" onClick={onCarry}>
+          {tell('witness.carry')} <Arrow />
+        </button>
+      </div>
+      <p className="way">
+        <button type="button" className="as-link" onClick={onAnother}>
+          {tell('witness.another')}
+        </button>
+      </p>
+    </>
+  );
+}

@@ -1,0 +1,354 @@
+import { useMemo, useRef, useState } from 'react';
+import type { Family } from '../../../practice/family.ts';
+import type { World } from '../../../practice/model.ts';
+import { regradeSheet, type Sheet } from '../../../practice/sheet.ts';
+import { boardOf } from '../../../register/board.ts';
+import { check, checkFaults } from '../../../register/check.ts';
+import type { TaskMap } from '../../../register/taskMap.ts';
+import { isHeading, revisionOn } from '../../../register/taskMap.ts';
+import { GivenError } from '../../../trade/given.ts';
+import { speakDays } from '../../days.ts';
+import { chance } from '../../device/edge.ts';
+import { saveFile } from '../../device/files.ts';
+import { withoutSecret } from '../../device/keys.ts';
+import { carryOff, ownRegister } from '../../device/register.ts';
+import { signHere } from '../../device/sign.ts';
+import { initialsOf, spokenName } from '../../people.ts';
+import { attemptNow, faultsFrom } from '../../refusals.ts';
+import { shortKey } from '../../registerWords.ts';
+import { regradeOn } from '../../regrade.ts';
+import { readAnswers } from '../../sheetFiles.ts';
+import { speaker, teller, type WordTable } from '../../speak.ts';
+import { stateOf } from '../../states.ts';
+import { pairName, valueName } from '../../variants.ts';
+import {
+  bars,
+  givenOf,
+  nothingSeen,
+  outcomeOf,
+  type Saw,
+  stillOpen,
+  type WitnessTask,
+} from '../../witness.ts';
+import { useDoing } from './Doing.tsx';
+import { FileEntry } from './FileEntry.tsx';
+import { Graded } from './Graded.tsx';
+import { Guard } from './Guard.tsx';
+import { HowDone } from './HowDone.tsx';
+import { MeasuredRows } from './MeasuredRows.tsx';
+import { Points } from './Points.tsx';
+import { Refused } from './Refused.tsx';
+import { Signed, type SignedEntry } from './Signed.tsx';
+import { SignSection } from './SignSection.tsx';
+import { useDevice } from './useDevice.ts';
+
+interface Props {
+  readonly lang: string;
+  readonly words: WordTable;
+  readonly tasks: readonly WitnessTask[];
+  readonly sheets: readonly Sheet[];
+  readonly families: readonly Family[];
+  readonly world: World;
+  readonly answerPage: string;
+  readonly registerPage: string;
+}
+
+/** What a witness saw, put together and signed: one entry of the register on this device. */
+export default function Witness(props: Props) {
+  const { lang, words, tasks, sheets, families, world, answerPage, registerPage } = props;
+  const speak = useMemo(() => speaker(words), [words]);
+  const tell = useMemo(() => teller(words), [words]);
+  const language = useMemo(() => ({ lang, speak }), [lang, speak]);
+  const practice = useMemo(
+    () => ({
+      families: new Map(families.map((family) => [family.id, family])),
+      sheets: new Map(sheets.map((sheet) => [sheet.id, sheet])),
+      world,
+    }),
+    [families, sheets, world],
+  );
+  const map: TaskMap = useMemo(() => ({ tasks }), [tasks]);
+  const regrade = useMemo(() => regradeOn(practice, language), [practice, language]);
+  const { device, failed, refresh } = useDevice();
+  const [saw, setSaw] = useState<Saw>(nothingSeen);
+  const [signed, setSigned] = useState<SignedEntry>();
+  const doing = useDoing(tell);
+  const top = useRef<HTMLElement>(null);
+  const change = (part: Partial<Saw>) => setSaw((old) => ({ ...old, ...part }));
+
+  const task = tasks.find(({ id }) => id === saw.task);
+  const graded = useMemo(() => {
+    const { answers } = saw;
+    return answers === null ? undefined : attemptNow(tell, () => regradeSheet(answers, practice, language));
+  }, [saw, practice, language, tell]);
+  const grade = graded?.good === true ? graded.value : undefined;
+
+  if (failed !== undefined) return <Refused faults={faultsFrom(failed, tell)} tell={tell} />;
+  if (device === undefined) return <p role="status">{tell('register.reading')}</p>;
+  if (device.answering !== undefined)
+    return <Guard sheet={device.answering} answerPage={answerPage} tell={tell} />;
+  const { key, opened, people } = device;
+  if (key === undefined || opened === undefined) {
+    const lacks = key === undefined ? 'noKey' : 'noRegister';
+    return (
+      <div className="nothing">
+        <p>
+          <strong>{tell(`witness.${lacks}`)}</strong>
+        </p>
+        <p>{tell(`witness.${lacks}Line`)}</p>
+        <p>
+          <a className="offer" href={registerPage}>
+            {tell('witness.toRegister')}
+          </a>
+        </p>
+      </div>
+    );
+  }
+  const { judged } = opened;
+  const { view, authority } = judged;
+  const today = view.dayIn(view.zone, opened.at);
+  const [mine] = authority.persons.get(key.publicKey) ?? [];
+  const me = mine === undefined ? shortKey(key.publicKey) : spokenName(mine, people.names);
+  const initials = mine === undefined ? '?' : initialsOf(mine, people.names);
+  const known = [
+    ...new Set([...people.ids, ...view.list.flatMap((entry) => entry.header.about ?? [])]),
+  ].sort();
+  const now: Saw = saw.on === '' ? { ...saw, on: today } : saw;
+  const barred = bars(now, task, grade);
+  const outcome = outcomeOf(now, barred);
+  const open = stillOpen(now, outcome);
+  const writing = { signer: withoutSecret(key), now: opened.at, chance };
+  const faults =
+    outcome === null || open.length > 0
+      ? []
+      : [
+          ...checkFaults(judged, givenOf(now, outcome), map, writing, regrade),
+          ...(graded?.good === false ? graded.faults : []),
+        ];
+
+  const sign = async (passphrase: string) => {
+    if (outcome === null || open.length > 0) return;
+    const given = givenOf(now, outcome);
+    const good = await doing.run(async () => {
+      if (passphrase === '') {
+        const message = tell('witness.passEmpty');
+        throw new GivenError([{ field: 'passphrase', message, todo: tell('witness.passMissing') }]);
+      }
+      const entry = await signHere(key, passphrase, (register, how) =>
+        check(register, given, map, how, regrade),
+      );
+      const after = await ownRegister();
+      if (after !== undefined) {
+        const board = boardOf(after.judged, { on: today, map, people: [given.person], regrade });
+        const stands = board.people.find(({ id }) => id === given.person)?.tasks[given.task];
+        const why = stands?.why[0];
+        setSigned({
+          entry,
+          person: spokenName(given.person, people.names),
+          task: `${given.task} ${speak({ say: `${given.task}.name` })}`,
+          state: tell(`state.${stateOf(stands?.standing ?? 'not shown')}`),
+          why: why === undefined ? '' : speakDays(why.say, speak, tell),
+        });
+      }
+      return '';
+    });
+    if (!good) return;
+    setSaw(nothingSeen);
+    await refresh();
+    requestAnimationFrame(() => top.current?.focus());
+  };
+  const carry = async () => {
+    const file = await carryOff();
+    if (file !== undefined) saveFile(file.name, file.text);
+  };
+  if (signed !== undefined) {
+    return (
+      <Signed
+        signed={signed}
+        top={top}
+        onCarry={() => void carry()}
+        onAnother={() => setSigned(undefined)}
+        tell={tell}
+      />
+    );
+  }
+  const takeAnswers = (text: string) => {
+    const answers = readAnswers(text);
+    regradeSheet(answers, practice, language);
+    const first = saw.person.trim() === '' ? { person: answers.person } : {};
+    const about = saw.task === '' ? { task: answers.task, variant: {}, points: {} } : {};
+    change({ answers, ...first, ...about });
+  };
+  const sheet = sheets.find(({ id }) => id === saw.answers?.sheet);
+  return (
+    <div className="columns even witness">
+      <section>
+        <div className="fields">
+          <div>
+            <label htmlFor="witness-who">{tell('witness.who')}</label>
+            <input
+              id="witness-who"
+              type="text"
+              list="witness-known"
+              autoComplete="off"
+              autoCapitalize="none"
+              value={saw.person}
+              aria-describedby="witness-who-refused"
+              onChange={(event) => change({ person: event.currentTarget.value })}
+            />
+            <datalist id="witness-known">
+              {known.map((id) => (
+                <option key={id} value={id}>
+                  {spokenName(id, people.names)}
+                </option>
+              ))}
+            </datalist>
+            <Refused faults={faults} fields={['person']} id="witness-who-refused" tell={tell} />
+          </div>
+          <div>
+            <label htmlFor="witness-task">{tell('witness.task')}</label>
+            <select
+              id="witness-task"
+              value={saw.task}
+              onChange={(event) => change({ task: event.currentTarget.value, variant: {}, points: {} })}
+            >
+              <option value="">{tell('witness.choose')}</option>
+              {tasks
+                .filter((one) => !isHeading(one))
+                .map((one) => (
+                  <option key={one.id} value={one.id}>
+                    {tell('witness.taskOption', {
+                      id: one.id,
+                      name: speak({ say: `${one.id}.name` }),
+                      revision: revisionOn(one, now.on),
+                    })}
+                  </option>
+                ))}
+            </select>
+            <Refused faults={faults} fields={['task', 'key']} tell={tell} />
+          </div>
+          {Object.entries(task?.variants ?? {}).map(([pair, values]) => (
+            <div key={pair}>
+              <label htmlFor={`witness-${pair}`}>{pairName(pair, speak)}</label>
+              <select
+                id={`witness-${pair}`}
+                value={saw.variant[pair] ?? values[0] ?? ''}
+                onChange={(event) =>
+                  change({ variant: { ...saw.variant, [pair]: event.currentTarget.value } })
+                }
+              >
+                {values.map((value) => (
+                  <option key={value} value={value}>
+                    {valueName(pair, value, speak)}
+                  </option>
+                ))}
+              </select>
+            </div>
+          ))}
+          <div>
+            <label htmlFor="witness-day">{tell('witness.on')}</label>
+            <input
+              id="witness-day"
+              type="text"
+              autoComplete="off"
+              value={now.on}
+              aria-describedby="witness-day-hint"
+              onChange={(event) => change({ on: event.currentTarget.value })}
+            />
+            <p className="hint" id="witness-day-hint">
+              {tell('witness.onHint', { zone: view.zone, today })}
+            </p>
+            <Refused faults={faults} fields={['on', 'at']} tell={tell} />
+          </div>
+        </div>
+        <h2 className="view-title">
+          {tell('witness.answers')}{' '}
+          {saw.answers !== null && sheet !== undefined && (
+            <span className="label">
+              {tell('witness.answersLabel', { number: sheet.number, bench: saw.answers.bench })}
+            </span>
+          )}
+        </h2>
+        {saw.answers === null ? (
+          <>
+            <FileEntry label={tell('witness.answersFile')} onText={takeAnswers} tell={tell} />
+            <p className="note">{tell('witness.answersNone')}</p>
+          </>
+        ) : (
+          <>
+            {sheet !== undefined && grade !== undefined && (
+              <Graded
+                sheet={sheet}
+                file={saw.answers}
+                grade={grade}
+                practice={practice}
+                language={language}
+                tell={tell}
+              />
+            )}
+            <p className="note">
+              {tell(saw.answers.device === key.device ? 'witness.answeredHere' : 'witness.answeredOn', {
+                device: saw.answers.device,
+              })}
+            </p>
+            {saw.answers.person !== now.person.trim() && (
+              <p className="message">
+                <strong>{tell('witness.otherPerson', { person: saw.answers.person })}</strong>
+              </p>
+            )}
+            {saw.answers.task !== now.task && (
+              <p className="message">
+                <strong>{tell('witness.otherTask', { task: saw.answers.task })}</strong>
+              </p>
+            )}
+            <p>
+              <button type="button" className="as-link offer" onClick={() => change({ answers: null })}>
+                {tell('witness.takeOff')}
+              </button>
+            </p>
+          </>
+        )}
+        <Points
+          task={task}
+          saw={now}
+          onPoints={(points) => change({ points })}
+          initials={initials}
+          speak={speak}
+          tell={tell}
+        />
+        <MeasuredRows
+          wants={task?.measures ?? 0}
+          rows={saw.measured}
+          onRows={(measured) => change({ measured })}
+          speak={speak}
+          tell={tell}
+        />
+      </section>
+      <section>
+        <HowDone
+          saw={now}
+          outcome={outcome}
+          barred={barred}
+          onChange={change}
+          initials={initials}
+          tell={tell}
+        />
+        <SignSection
+          saw={now}
+          task={task}
+          outcome={outcome}
+          open={open}
+          faults={faults.filter(({ field }) => !['person', 'task', 'key', 'on', 'at'].includes(field))}
+          grade={grade}
+          sheetNumber={sheet?.number ?? 0}
+          me={me}
+          doing={doing}
+          onSign={(passphrase) => void sign(passphrase)}
+          blocked={faults.length > 0}
+          speak={speak}
+          tell={tell}
+        />
+      </section>
+    </div>
+  );
+}
