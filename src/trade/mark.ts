@@ -78,15 +78,24 @@ function blockedAround({
 }: MarkGiven): Blocked | null {
   const reach = holeWidth + 2 * clearance;
   const [mark, first, step] = [2 * at, 2 * firstHole, 2 * pitch];
-  if (mark <= first - reach) return null;
+  if (mark <= read(first - reach)) return null;
   if (reach > pitch) return { from: first - reach, to: null, hole: null };
   const past = mark - first;
   const before = Math.max(0, Math.floor(past / step));
   for (const k of [before, before + 1]) {
     const centre = first + k * step;
-    if (Math.abs(mark - centre) < reach) return { from: centre - reach, to: centre + reach, hole: k + 1 };
+    const [from, to] = [centre - reach, centre + reach];
+    if (mark > read(from) && mark < read(to)) return { from, to, hole: k + 1 };
   }
   return null;
+}
+
+/**
+ * An edge between two ticks as it is read when it is given back: at the nearest tick, halves away from zero. So a
+ * place that was offered is clear when it comes as a mark.
+ */
+function read(half: number): number {
+  return 2 * nearest(half / 2);
 }
 
 function kept({ holeWidth, clearance = holeWidth }: MarkGiven): Step[] {
