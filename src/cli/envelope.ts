@@ -43,5 +43,20 @@ function inWords(result: object, speak: (say: Say) => string): object {
 }
 
 export function bad(errors: Bad['errors']): Bad {
-  return { ok: false, errors };
+  return { ok: false, errors: errors.map(told) };
+}
+
+function told(fault: Bad['errors'][number]): Bad['errors'][number] {
+  const { value, ...rest } = fault;
+  return carried(value) ? fault : rest;
+}
+
+/** Whether JSON can carry a value as it is: not a number beyond all numbers, nor lists in lists without end. */
+function carried(value: unknown): boolean {
+  try {
+    const text = JSON.stringify(value);
+    return text !== undefined && (text !== 'null' || value === null);
+  } catch {
+    return false;
+  }
 }

@@ -145,11 +145,34 @@ const grade: Verb = {
   ],
   run: async (call) => {
     const { draw: drawn, practice, language } = drawOfCall(call);
-    const given = check(answersInput, await call.input());
-    if ('faults' in given) return { json: bad(given.faults), exit: 2 };
-    return { json: plain(gradeDraw(drawn, given.data.answers, practice.world, language)), exit: 0 };
+    const given = await call.input();
+    const form = check(answersInput, given);
+    const around = 'faults' in form ? form.faults : [];
+    // Answers are read as they came, so that their faults are said beside those of the fields around them.
+    const graded = gatherFaults(() => gradeDraw(drawn, answersIn(given), practice.world, language));
+    const faults = [...around, ...('faults' in graded ? graded.faults : [])];
+    if ('faults' in graded || faults.length > 0) return { json: bad(faults), exit: 2 };
+    return { json: plain(graded.made), exit: 0 };
   },
 };
+
+/** The answers of an input, whatever else is wrong with it. */
+function answersIn(given: unknown): Readonly<Record<string, unknown>> {
+  const answers = isObject(given) ? given['answers'] : undefined;
+  return isObject(answers) ? answers : {};
+}
+
+const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+function gatherFaults<T>(work: () => T): { readonly made: T } | { readonly faults: readonly Fault[] } {
+  try {
+    return { made: work() };
+  } catch (cause) {
+    if (cause instanceof GivenError) return { faults: cause.faults };
+    throw cause;
+  }
+}
 
 function seedsOf(call: Call): number | readonly Fault[] {
   const text = call.text('seeds');

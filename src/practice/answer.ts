@@ -42,11 +42,12 @@ export function readAnswers(
 
 function readNumber(ask: NumberAsk, value: unknown): Read {
   const isLength = ask.unit === 'in';
-  if (typeof value === 'number' && Number.isFinite(value)) return { answer: value };
-  if (typeof value === 'string' && isLength) {
+  if (isLength && (typeof value === 'number' || typeof value === 'string')) {
     const length = tryLength(value, { signed: true });
-    return typeof length === 'number' ? { answer: inches(length) } : lengthRefusal(length);
+    if (typeof length !== 'number') return lengthRefusal(length);
+    return { answer: typeof value === 'number' ? value : inches(length) };
   }
+  if (typeof value === 'number' && Number.isFinite(value)) return { answer: value };
   return isLength
     ? { message: 'this is no length', todo: 'write inches as a number, or a text as 7\'-3 5/8"' }
     : { message: 'this is no number', todo: 'write a number of square inches, as 1.25' };

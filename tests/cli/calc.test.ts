@@ -232,6 +232,20 @@ describe.concurrent('faults: every one, with path, value and what to do', () => 
     expect([exit, one.errors[0]?.message]).toEqual([2, 'these numbers are too large to be worked with']);
   });
 
+  test('a value that JSON cannot carry is left out of its fault', async () => {
+    const deep = `${'['.repeat(20_000)}${']'.repeat(20_000)}`;
+    const texts = ['1e999', '-1e999', deep, 'null'].map((text) => `{"text":${text}}`);
+    const { exit, many } = await trayhand(['calc', 'length'], `[${texts}]`);
+    expect(exit).toBe(2);
+    const bare = ['field', 'message', 'todo'];
+    expect(many.map((a) => Object.keys(a.errors[0] ?? {}).sort())).toEqual([
+      bare,
+      bare,
+      bare,
+      [...bare, 'value'],
+    ]);
+  });
+
   test('the text of a fault', async () => {
     const { one } = await trayhand(['calc', 'length'], { text: `4' 14"`, colour: 'red' });
     expect(one.errors).toEqual([

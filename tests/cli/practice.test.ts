@@ -129,6 +129,16 @@ describe('refused, every fault at once', () => {
       { answers: { cut: 'far', up: 1 } },
       ['answers.cut', 'answers.up'],
     ],
+    [
+      'faults of the answers beside one of the field around them',
+      '{"answers":{"cut":true,"left":"far","__proto__":1},"zz":1}',
+      ['zz', 'answers.cut', 'answers.left', 'answers.__proto__'],
+    ],
+    [
+      'a length beyond all lengths',
+      '{"answers":{"cut":1e300,"left":1e999}}',
+      ['answers.cut', 'answers.left'],
+    ],
   ])('grade: %s', async (_, given, fields) => {
     expect(
       await fieldsOf(trayhand(['practice', 'grade', 'cut-with-insertion', '--seed', '1'], given)),
