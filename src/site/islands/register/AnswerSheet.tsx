@@ -2,7 +2,6 @@ import { useEffect, useMemo, useRef, useState } from 'react';
 import type { Family } from '../../../practice/family.ts';
 import type { World } from '../../../practice/model.ts';
 import { type SetFile, type Sheet, sheetDraws } from '../../../practice/sheet.ts';
-import { deviceName } from '../../../register/shapes.ts';
 import { saveFile } from '../../device/files.ts';
 import { deviceOfOwn } from '../../device/keys.ts';
 import {
@@ -15,10 +14,12 @@ import {
 } from '../../device/sheets.ts';
 import type { Given } from '../../practice.ts';
 import { answersFile, answersName, fileText, readSet } from '../../sheetFiles.ts';
-import { speaker, type Tell, teller, type WordTable } from '../../speak.ts';
+import { speaker, teller, type WordTable } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
 import { AnswerDraw } from './AnswerDraw.tsx';
 import { FileEntry } from './FileEntry.tsx';
+import { LookOver } from './LookOver.tsx';
+import { ReadySheet } from './ReadySheet.tsx';
 
 interface Props {
   readonly lang: string;
@@ -123,7 +124,14 @@ export default function AnswerSheet({ lang, words, sheets, families, world }: Pr
       });
     };
     return (
-      <Ready about={about} task={taskName} device={device} onDevice={setDevice} onBegin={start} tell={tell} />
+      <ReadySheet
+        about={about}
+        task={taskName}
+        device={device}
+        onDevice={setDevice}
+        onBegin={start}
+        tell={tell}
+      />
     );
   }
   const file = answersFile(kept.set, kept.device, draws, kept.answers);
@@ -201,107 +209,5 @@ export default function AnswerSheet({ lang, words, sheets, families, world }: Pr
         </div>
       </details>
     </>
-  );
-}
-
-type About = Readonly<
-  Record<'sheet' | 'person' | 'task', string> & Record<'number' | 'bench' | 'draws', number>
->;
-
-interface ReadyProps {
-  readonly about: About;
-  readonly task: { readonly id: string; readonly name: string };
-  readonly device: string;
-  readonly onDevice: (name: string) => void;
-  readonly onBegin: () => void;
-  readonly tell: Tell;
-}
-
-/** What was set, and the name that this device answers under. */
-function Ready({ about, task, device, onDevice, onBegin, tell }: ReadyProps) {
-  const [tried, setTried] = useState(false);
-  const bad = deviceName(device.trim()) !== undefined;
-  return (
-    <form
-      noValidate
-      onSubmit={(event) => {
-        event.preventDefault();
-        setTried(true);
-        if (!bad) onBegin();
-      }}
-    >
-      <section className="answer" role="status">
-        <p className="label">{tell('answerPage.readyLine', { ...about, ...task })}</p>
-        <p className="huge">{tell('answerPage.ready', about)}</p>
-      </section>
-      <label htmlFor="answer-device">{tell('answerPage.device')}</label>
-      <input
-        id="answer-device"
-        type="text"
-        autoComplete="off"
-        autoCapitalize="none"
-        value={device}
-        aria-invalid={tried && bad ? true : undefined}
-        aria-describedby="answer-device-hint"
-        onChange={(event) => onDevice(event.currentTarget.value)}
-      />
-      <p className="hint" id="answer-device-hint">
-        {tried && bad ? <strong>{tell('answerPage.badDevice')}</strong> : tell('answerPage.deviceHint')}
-      </p>
-      <div className="buttons">
-        <button className="button" type="submit">
-          {tell('answerPage.begin')} <Arrow />
-        </button>
-      </div>
-    </form>
-  );
-}
-
-interface LookOverProps {
-  readonly about: About;
-  readonly rows: readonly {
-    readonly place: number;
-    readonly title: string;
-    readonly asks: number;
-    readonly written: number;
-  }[];
-  readonly top: React.RefObject<HTMLHeadingElement | null>;
-  readonly onPlace: (place: number) => void;
-  readonly onSave: () => void;
-  readonly tell: Tell;
-}
-
-/** What is written and what is not, before the file is saved. Nothing is marked. */
-function LookOver({ about, rows, top, onPlace, onSave, tell }: LookOverProps) {
-  const state = (asks: number, written: number) => {
-    if (written === 0) return tell('answerPage.blank');
-    return written >= asks
-      ? tell('answerPage.written')
-      : tell('answerPage.part', { count: written, of: asks });
-  };
-  return (
-    <section>
-      <p className="label">{tell('answerPage.placeLabel', about)}</p>
-      <h2 ref={top} tabIndex={-1}>
-        {tell('answerPage.over')}
-      </h2>
-      <p className="label">{tell('answerPage.overLabel')}</p>
-      <ul className="look-over">
-        {rows.map(({ place, title, asks, written }) => (
-          <li key={place}>
-            <button type="button" className="as-link offer" onClick={() => onPlace(place)}>
-              {tell('answerPage.toDraw', { place, title })}
-            </button>
-            <span>{state(asks, written)}</span>
-          </li>
-        ))}
-      </ul>
-      <div className="buttons">
-        <button type="button" className="button" onClick={onSave}>
-          {tell('answerPage.hand')} <Arrow />
-        </button>
-      </div>
-      <p className="note">{tell('answerPage.handLine')}</p>
-    </section>
   );
 }

@@ -27,7 +27,7 @@ export function BoardGrid({ view, tell }: { readonly view: CrewView; readonly te
               className={[task.needed ? 'needed' : '', task.part ? 'part' : ''].join(' ').trim()}
             >
               <th scope="row">
-                <a href={`#task-${task.id}`}>
+                <a className="task-link" href={`#task-${task.id}`}>
                   <i>{task.id}</i> {task.name}
                 </a>
               </th>
@@ -35,7 +35,7 @@ export function BoardGrid({ view, tell }: { readonly view: CrewView; readonly te
                 const cell = view.cell(task.id, id);
                 return (
                   <td key={id}>
-                    <a href={`#${cell.anchor}`}>
+                    <a className="cell-link" href={`#${cell.anchor}`}>
                       <Mark state={cell.state} text={cell.mark} />
                       <span className="spoken">{cell.spoken}</span>
                     </a>

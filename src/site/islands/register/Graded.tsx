@@ -65,8 +65,7 @@ export function Graded({ sheet, file, grade, practice, language, tell }: Props) 
             <tbody key={`${place}-${outcome.ask.id}`}>
               <tr className="asked-row">
                 <th scope="row">
-                  {tell('witness.asks', { place, prompt: outcome.ask.prompt })}
-                  <span className="label">{tell(verdicts[outcome.finding.verdict])}</span>
+                  {place} <span className="label">{tell(verdicts[outcome.finding.verdict])}</span>
                 </th>
                 <td className="dim">{wanted}</td>
                 <td>
@@ -74,7 +73,10 @@ export function Graded({ sheet, file, grade, practice, language, tell }: Props) 
                 </td>
               </tr>
               <tr className="says-row">
-                <td colSpan={3}>{outcome.finding.says}</td>
+                <td colSpan={3}>
+                  <strong>{outcome.ask.prompt}</strong>
+                  {outcome.finding.verdict !== 'blank' && ` ${outcome.finding.says}`}
+                </td>
               </tr>
             </tbody>
           ))}

@@ -81,7 +81,7 @@ function Head({
     <section className="answer" role="status">
       <p className="label">{label}</p>
       <p className="huge">{line}</p>
-      {done !== '' && <p>{done}</p>}
+      {done !== '' && device.carried === undefined && <p>{done}</p>}
     </section>
   );
 }

@@ -5,7 +5,6 @@ import { regradeSheet, type Sheet } from '../../../practice/sheet.ts';
 import { boardOf } from '../../../register/board.ts';
 import { check, checkFaults } from '../../../register/check.ts';
 import type { TaskMap } from '../../../register/taskMap.ts';
-import { isHeading, revisionOn } from '../../../register/taskMap.ts';
 import { GivenError } from '../../../trade/given.ts';
 import { speakDays } from '../../days.ts';
 import { chance } from '../../device/edge.ts';
@@ -20,7 +19,6 @@ import { regradeOn } from '../../regrade.ts';
 import { readAnswers } from '../../sheetFiles.ts';
 import { speaker, teller, type WordTable } from '../../speak.ts';
 import { stateOf } from '../../states.ts';
-import { pairName, valueName } from '../../variants.ts';
 import {
   bars,
   givenOf,
@@ -30,9 +28,8 @@ import {
   stillOpen,
   type WitnessTask,
 } from '../../witness.ts';
+import { Answers } from './Answers.tsx';
 import { useDoing } from './Doing.tsx';
-import { FileEntry } from './FileEntry.tsx';
-import { Graded } from './Graded.tsx';
 import { Guard } from './Guard.tsx';
 import { HowDone } from './HowDone.tsx';
 import { MeasuredRows } from './MeasuredRows.tsx';
@@ -41,6 +38,7 @@ import { Refused } from './Refused.tsx';
 import { Signed, type SignedEntry } from './Signed.tsx';
 import { SignSection } from './SignSection.tsx';
 import { useDevice } from './useDevice.ts';
+import { WhoAndTask } from './WhoAndTask.tsx';
 
 interface Props {
   readonly lang: string;
@@ -183,131 +181,30 @@ export default function Witness(props: Props) {
   return (
     <div className="columns even witness">
       <section>
-        <div className="fields">
-          <div>
-            <label htmlFor="witness-who">{tell('witness.who')}</label>
-            <input
-              id="witness-who"
-              type="text"
-              list="witness-known"
-              autoComplete="off"
-              autoCapitalize="none"
-              value={saw.person}
-              aria-describedby="witness-who-refused"
-              onChange={(event) => change({ person: event.currentTarget.value })}
-            />
-            <datalist id="witness-known">
-              {known.map((id) => (
-                <option key={id} value={id}>
-                  {spokenName(id, people.names)}
-                </option>
-              ))}
-            </datalist>
-            <Refused faults={faults} fields={['person']} id="witness-who-refused" tell={tell} />
-          </div>
-          <div>
-            <label htmlFor="witness-task">{tell('witness.task')}</label>
-            <select
-              id="witness-task"
-              value={saw.task}
-              onChange={(event) => change({ task: event.currentTarget.value, variant: {}, points: {} })}
-            >
-              <option value="">{tell('witness.choose')}</option>
-              {tasks
-                .filter((one) => !isHeading(one))
-                .map((one) => (
-                  <option key={one.id} value={one.id}>
-                    {tell('witness.taskOption', {
-                      id: one.id,
-                      name: speak({ say: `${one.id}.name` }),
-                      revision: revisionOn(one, now.on),
-                    })}
-                  </option>
-                ))}
-            </select>
-            <Refused faults={faults} fields={['task', 'key']} tell={tell} />
-          </div>
-          {Object.entries(task?.variants ?? {}).map(([pair, values]) => (
-            <div key={pair}>
-              <label htmlFor={`witness-${pair}`}>{pairName(pair, speak)}</label>
-              <select
-                id={`witness-${pair}`}
-                value={saw.variant[pair] ?? values[0] ?? ''}
-                onChange={(event) =>
-                  change({ variant: { ...saw.variant, [pair]: event.currentTarget.value } })
-                }
-              >
-                {values.map((value) => (
-                  <option key={value} value={value}>
-                    {valueName(pair, value, speak)}
-                  </option>
-                ))}
-              </select>
-            </div>
-          ))}
-          <div>
-            <label htmlFor="witness-day">{tell('witness.on')}</label>
-            <input
-              id="witness-day"
-              type="text"
-              autoComplete="off"
-              value={now.on}
-              aria-describedby="witness-day-hint"
-              onChange={(event) => change({ on: event.currentTarget.value })}
-            />
-            <p className="hint" id="witness-day-hint">
-              {tell('witness.onHint', { zone: view.zone, today })}
-            </p>
-            <Refused faults={faults} fields={['on', 'at']} tell={tell} />
-          </div>
-        </div>
-        <h2 className="view-title">
-          {tell('witness.answers')}{' '}
-          {saw.answers !== null && sheet !== undefined && (
-            <span className="label">
-              {tell('witness.answersLabel', { number: sheet.number, bench: saw.answers.bench })}
-            </span>
-          )}
-        </h2>
-        {saw.answers === null ? (
-          <>
-            <FileEntry label={tell('witness.answersFile')} onText={takeAnswers} tell={tell} />
-            <p className="note">{tell('witness.answersNone')}</p>
-          </>
-        ) : (
-          <>
-            {sheet !== undefined && grade !== undefined && (
-              <Graded
-                sheet={sheet}
-                file={saw.answers}
-                grade={grade}
-                practice={practice}
-                language={language}
-                tell={tell}
-              />
-            )}
-            <p className="note">
-              {tell(saw.answers.device === key.device ? 'witness.answeredHere' : 'witness.answeredOn', {
-                device: saw.answers.device,
-              })}
-            </p>
-            {saw.answers.person !== now.person.trim() && (
-              <p className="message">
-                <strong>{tell('witness.otherPerson', { person: saw.answers.person })}</strong>
-              </p>
-            )}
-            {saw.answers.task !== now.task && (
-              <p className="message">
-                <strong>{tell('witness.otherTask', { task: saw.answers.task })}</strong>
-              </p>
-            )}
-            <p>
-              <button type="button" className="as-link offer" onClick={() => change({ answers: null })}>
-                {tell('witness.takeOff')}
-              </button>
-            </p>
-          </>
-        )}
+        <WhoAndTask
+          saw={saw}
+          on={now.on}
+          today={today}
+          zone={view.zone}
+          tasks={tasks}
+          known={known}
+          names={people.names}
+          faults={faults}
+          onChange={change}
+          speak={speak}
+          tell={tell}
+        />
+        <Answers
+          saw={now}
+          sheet={sheet}
+          grade={grade}
+          ownDevice={key.device}
+          practice={practice}
+          language={language}
+          onText={takeAnswers}
+          onTakeOff={() => change({ answers: null })}
+          tell={tell}
+        />
         <Points
           task={task}
           saw={now}

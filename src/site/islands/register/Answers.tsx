@@ -1,0 +1,84 @@
+import type { Practice, Sheet, SheetGrade } from '../../../practice/sheet.ts';
+import type { Language } from '../../../practice/words.ts';
+import type { Tell } from '../../speak.ts';
+import type { Saw } from '../../witness.ts';
+import { FileEntry } from './FileEntry.tsx';
+import { Graded } from './Graded.tsx';
+
+interface Props {
+  readonly saw: Saw;
+  readonly sheet: Sheet | undefined;
+  readonly grade: SheetGrade | undefined;
+  /** Name of this device, to say when the sheet was answered on it. */
+  readonly ownDevice: string;
+  readonly practice: Practice;
+  readonly language: Language;
+  readonly onText: (text: string) => void;
+  readonly onTakeOff: () => void;
+  readonly tell: Tell;
+}
+
+/** The answers file, if a sheet was set: brought in, graded again here, or taken off. */
+export function Answers({
+  saw,
+  sheet,
+  grade,
+  ownDevice,
+  practice,
+  language,
+  onText,
+  onTakeOff,
+  tell,
+}: Props) {
+  return (
+    <>
+      <h2 className="view-title">
+        {tell('witness.answers')}{' '}
+        {saw.answers !== null && sheet !== undefined && (
+          <span className="label">
+            {tell('witness.answersLabel', { number: sheet.number, bench: saw.answers.bench })}
+          </span>
+        )}
+      </h2>
+      {saw.answers === null ? (
+        <>
+          <FileEntry label={tell('witness.answersFile')} onText={onText} tell={tell} />
+          <p className="note">{tell('witness.answersNone')}</p>
+        </>
+      ) : (
+        <>
+          {sheet !== undefined && grade !== undefined && (
+            <Graded
+              sheet={sheet}
+              file={saw.answers}
+              grade={grade}
+              practice={practice}
+              language={language}
+              tell={tell}
+            />
+          )}
+          <p className="note">
+            {tell(saw.answers.device === ownDevice ? 'witness.answeredHere' : 'witness.answeredOn', {
+              device: saw.answers.device,
+            })}
+          </p>
+          {saw.answers.person !== saw.person.trim() && (
+            <p className="message">
+              <strong>{tell('witness.otherPerson', { person: saw.answers.person })}</strong>
+            </p>
+          )}
+          {saw.answers.task !== saw.task && (
+            <p className="message">
+              <strong>{tell('witness.otherTask', { task: saw.answers.task })}</strong>
+            </p>
+          )}
+          <p>
+            <button type="button" className="as-link offer" onClick={onTakeOff}>
+              {tell('witness.takeOff')}
+            </button>
+          </p>
+        </>
+      )}
+    </>
+  );
+}

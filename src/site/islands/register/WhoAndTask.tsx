@@ -1,0 +1,107 @@
+import { isHeading, revisionOn } from '../../../register/taskMap.ts';
+import type { Fault } from '../../../trade/given.ts';
+import { type Names, spokenName } from '../../people.ts';
+import type { Speak, Tell } from '../../speak.ts';
+import { pairName, valueName } from '../../variants.ts';
+import type { Saw, WitnessTask } from '../../witness.ts';
+import { Refused } from './Refused.tsx';
+
+interface Props {
+  readonly saw: Saw;
+  /** The day seen as it stands: today until another is written. */
+  readonly on: string;
+  readonly today: string;
+  readonly zone: string;
+  readonly tasks: readonly WitnessTask[];
+  /** Ids that the register or the names file knows. */
+  readonly known: readonly string[];
+  readonly names: Names;
+  readonly faults: readonly Fault[];
+  readonly onChange: (part: Partial<Saw>) => void;
+  readonly speak: Speak;
+  readonly tell: Tell;
+}
+
+/** Who, which task in which variant, and the day it was seen. */
+export function WhoAndTask(props: Props) {
+  const { saw, on, today, zone, tasks, known, names, faults, onChange, speak, tell } = props;
+  const task = tasks.find(({ id }) => id === saw.task);
+  return (
+    <div className="fields">
+      <div>
+        <label htmlFor="witness-who">{tell('witness.who')}</label>
+        <input
+          id="witness-who"
+          type="text"
+          list="witness-known"
+          autoComplete="off"
+          autoCapitalize="none"
+          value={saw.person}
+          aria-describedby="witness-who-refused"
+          onChange={(event) => onChange({ person: event.currentTarget.value })}
+        />
+        <datalist id="witness-known">
+          {known.map((id) => (
+            <option key={id} value={id}>
+              {spokenName(id, names)}
+            </option>
+          ))}
+        </datalist>
+        <Refused faults={faults} fields={['person']} id="witness-who-refused" tell={tell} />
+      </div>
+      <div>
+        <label htmlFor="witness-task">{tell('witness.task')}</label>
+        <select
+          id="witness-task"
+          value={saw.task}
+          onChange={(event) => onChange({ task: event.currentTarget.value, variant: {}, points: {} })}
+        >
+          <option value="">{tell('witness.choose')}</option>
+          {tasks
+            .filter((one) => !isHeading(one))
+            .map((one) => (
+              <option key={one.id} value={one.id}>
+                {tell('witness.taskOption', {
+                  id: one.id,
+                  name: speak({ say: `${one.id}.name` }),
+                  revision: revisionOn(one, on),
+                })}
+              </option>
+            ))}
+        </select>
+        <Refused faults={faults} fields={['task', 'key']} tell={tell} />
+      </div>
+      {Object.entries(task?.variants ?? {}).map(([pair, values]) => (
+        <div key={pair}>
+          <label htmlFor={`witness-${pair}`}>{pairName(pair, speak)}</label>
+          <select
+            id={`witness-${pair}`}
+            value={saw.variant[pair] ?? values[0] ?? ''}
+            onChange={(event) => onChange({ variant: { ...saw.variant, [pair]: event.currentTarget.value } })}
+          >
+            {values.map((value) => (
+              <option key={value} value={value}>
+                {valueName(pair, value, speak)}
+              </option>
+            ))}
+          </select>
+        </div>
+      ))}
+      <div>
+        <label htmlFor="witness-day">{tell('witness.on')}</label>
+        <input
+          id="witness-day"
+          type="text"
+          autoComplete="off"
+          value={on}
+          aria-describedby="witness-day-hint"
+          onChange={(event) => onChange({ on: event.currentTarget.value })}
+        />
+        <p className="hint" id="witness-day-hint">
+          {tell('witness.onHint', { zone: zone, today })}
+        </p>
+        <Refused faults={faults} fields={['on', 'at']} tell={tell} />
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,168 @@
+import { describe, expect, test } from 'vitest';
+import { contentFiles } from '../../src/cli/contentFiles.ts';
+import { keyOf } from '../../src/practice/key.ts';
+import { type AnswersFile, regradeSheet, type SetFile, sheetDraws } from '../../src/practice/sheet.ts';
+import { readLibrary } from '../../src/schema/library.ts';
+import { practiceOf } from '../../src/schema/practice.ts';
+import { taskMapOf } from '../../src/schema/task.ts';
+import { speaker } from '../../src/schema/words.ts';
+import type { Given } from '../../src/site/practice.ts';
+import { regradeOn } from '../../src/site/regrade.ts';
+import { answersFile, fileText, readAnswers, readSet } from '../../src/site/sheetFiles.ts';
+import { teller } from '../../src/site/speak.ts';
+import {
+  bars,
+  givenOf,
+  nothingSeen,
+  outcomeOf,
+  outText,
+  type Saw,
+  signatureSays,
+  stillOpen,
+  type WitnessTask,
+} from '../../src/site/witness.ts';
+import { readLength } from '../../src/trade/length.ts';
+import { table } from './wordTable.ts';
+
+const { library } = readLibrary(contentFiles());
+const practice = practiceOf(library);
+const speak = speaker(library.words.get('en') ?? new Map());
+const tell = teller(table('en'));
+const language = { lang: 'en', speak };
+const taskOf = (id: string): WitnessTask => {
+  const task = taskMapOf(library).tasks.find((one) => one.id === id);
+  if (task === undefined) throw new Error(id);
+  return { ...task, critical: library.tasks.get(id)?.critical ?? null, measures: 3 };
+};
+const t05 = taskOf('T05');
+const seen = Object.fromEntries((t05.critical ?? []).map((point) => [point, 'seen' as const]));
+const whole: Saw = {
+  ...nothingSeen,
+  ...{ person: 'DM', task: 'T05', on: '2026-03-09', points: seen },
+  ...{ manner: 'performed', help: 'alone', inSight: true, outcome: 'shown' },
+};
+
+const set: SetFile = { v: 1, kind: 'set', sheet: 'measure-and-mark', bench: 12, person: 'DM', task: 'T05' };
+const sheet = practice.sheets.get(set.sheet);
+if (sheet === undefined) throw new Error('no such sheet');
+const draws = sheetDraws(sheet, set.bench, practice);
+const right: Record<number, Given> = Object.fromEntries(
+  draws.map(({ place, draw }) => [place, keyOf(draw, practice.world, language).answers as Given]),
+);
+
+describe('what keeps Shown from being offered', () => {
+  const [first = ''] = t05.critical ?? [];
+  const failed = regradeSheet(answersFile(set, 'dm-phone', draws, {}), practice, language);
+  test.each([
+    ['nothing', whole, undefined, []],
+    ['a point missed', { ...whole, points: { ...seen, [first]: 'missed' as const } }, undefined, ['missed']],
+    ['a point asked', { ...whole, points: { ...seen, [first]: 'asked' as const } }, undefined, []],
+    ['a point not taken', { ...whole, points: {} }, undefined, ['open']],
+    ['stopped', { ...whole, stopped: true }, undefined, ['stopped']],
+    ['answers that do not pass', whole, failed, ['answers']],
+  ])('%s', (_, saw, grade, expected) => {
+    expect(bars(saw, t05, grade)).toEqual(expected);
+    expect(outcomeOf(saw, bars(saw, t05, grade))).toBe(expected.length === 0 ? 'shown' : null);
+    expect(outcomeOf({ ...saw, outcome: 'not-yet' }, bars(saw, t05, grade))).toBe('not-yet');
+  });
+});
+
+test('nothing is chosen beforehand: everything is still open', () => {
+  expect(stillOpen(nothingSeen, null).map((key) => tell(key))).toEqual([
+    ...['who', 'task', 'day', 'manner', 'alone or with help', 'in your sight', 'outcome'],
+  ]);
+  expect(stillOpen(whole, 'shown')).toEqual([]);
+  const others = answersFile({ ...set, person: 'AW' }, 'aw-phone', draws, right);
+  expect(stillOpen({ ...whole, answers: others }, 'shown')).toEqual(['witness.openAnswers']);
+});
+
+describe('what the signature will say', () => {
+  const says = (part: Partial<Saw>, task = t05) => {
+    const saw = { ...whole, ...part };
+    const grade = saw.answers === null ? undefined : regradeSheet(saw.answers, practice, language);
+    return signatureSays({
+      saw,
+      outcome: saw.outcome ?? 'shown',
+      task,
+      me: 'KD',
+      grade,
+      sheetNumber: 5,
+      speak,
+      tell,
+    });
+  };
+  const head =
+    'I, KD, saw DM at T05 Measure and mark, revision 1 (4 in, sleeve (socketed)), on 9 March 2026: ';
+  test('shown, with answers, points and measures', () => {
+    const answers = answersFile(set, 'dm-phone', draws, right);
+    const measured = [{ what: 'piece 1', wanted: `7'-8 5/8"`, got: `7'-8 9/16"`, tool: 'tape 14' }];
+    expect(says({ answers, measured })).toBe(
+      `${head}performed, alone; 6 of 6 draws of sheet 5, bench 12, hold, answered on dm-phone; ` +
+        'critical points: 4 seen, 0 asked, 0 missed; 1 measured: shown, good to the end of 9 March 2027.',
+    );
+  });
+  test('what is not done, alone and in sight is practice only', () => {
+    const end = '; critical points: 4 seen, 0 asked, 0 missed: held, as practice only.';
+    expect(says({ help: 'with-help' })).toBe(`${head}performed, with help${end}`);
+    expect(says({ manner: 'talked' })).toBe(`${head}talked through, alone${end}`);
+    expect(says({ inSight: false })).toMatch(
+      /^I, KD, enter for DM what I did not see: T05 .*held, as practice only\.$/,
+    );
+  });
+  test('not yet, stopped; a task that wants a second witness', () => {
+    expect(says({ outcome: 'not-yet', stopped: true })).toMatch(/; stopped for safety: not yet\.$/);
+    expect(says({}, { ...t05, second: true })).toMatch(/: shown, once a second witness has seen it too\.$/);
+  });
+});
+
+test('the check carries what was chosen, and the answers as they were handed over', () => {
+  const answers = answersFile(set, 'dm-phone', draws, right);
+  const given = givenOf({ ...whole, answers, variant: { width: '6' } }, 'shown');
+  expect(given).toMatchObject({
+    person: 'DM',
+    task: 'T05',
+    manner: 'performed',
+    help: 'alone',
+    inSight: true,
+    stopped: false,
+  });
+  expect(given.evidence).toEqual(answers);
+  expect(given.points).toHaveLength(4);
+});
+
+describe('files of a sheet', () => {
+  test('what was set and what was answered come back as they were written', () => {
+    expect(readSet(fileText(set))).toEqual(set);
+    const answers = answersFile(set, 'dm-phone', draws, { 1: right[1] ?? {} });
+    expect(readAnswers(fileText(answers))).toEqual(answers);
+    expect(answers.answers).toHaveLength(6);
+    expect(answers.answers[1]).toMatchObject({ answers: {} });
+  });
+  test.each([
+    ['bench 0', { ...set, bench: 0 }],
+    ['bench 10000', { ...set, bench: 10_000 }],
+    ['a bench in words', { ...set, bench: '12' }],
+    ['a person with a space', { ...set, person: 'D M' }],
+    ['another kind', { ...set, kind: 'answers' }],
+    ['a field more', { ...set, passed: true }],
+  ])('a set file is refused: %s', (_, file) => {
+    expect(() => readSet(JSON.stringify(file))).toThrow();
+  });
+  test('graded again only for the person and the task they are of', () => {
+    const regrade = regradeOn(practice, language);
+    const file: AnswersFile = answersFile(set, 'dm-phone', draws, right);
+    const evidence = JSON.parse(JSON.stringify(file));
+    expect(regrade(evidence, { person: 'DM', task: 'T05' })).toBe(true);
+    expect(() => regrade(evidence, { person: 'AW', task: 'T05' })).toThrow();
+    expect(() => regrade(evidence, { person: 'DM', task: 'T06' })).toThrow();
+    const blank = JSON.parse(JSON.stringify(answersFile(set, 'dm-phone', draws, {})));
+    expect(regrade(blank, { person: 'DM', task: 'T05' })).toBe(false);
+  });
+});
+
+test('how far a measure is out, in words', () => {
+  const out = (wanted: string, got: string) => outText(readLength(wanted), readLength(got), tell);
+  expect(out(`7'-8 5/8"`, `7'-8 9/16"`)).toBe('1/16" short');
+  expect(out(`7'-8 5/8"`, `7'-9 5/8"`)).toBe('1" long');
+  expect(out(`7'-8 5/8"`, `7'-8 5/8"`)).toBe('as wanted');
+});
