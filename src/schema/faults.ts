@@ -88,6 +88,10 @@ function wordsOf(issue: Issue, value: unknown): Words {
     return { message: 'this is none of the values known here', todo: `write ${wanted(issue)}` };
   if (issue.code === 'too_small') return sizeWords(issue, 'small', issue.minimum);
   if (issue.code === 'too_big') return sizeWords(issue, 'large', issue.maximum);
+  if (issue.code === 'invalid_key') {
+    const [own] = issue.issues;
+    if (own !== undefined && !stock(own.message)) return { message: own.message, todo: 'mend this name' };
+  }
   return { message: stock(issue.message) ? 'this does not fit here' : issue.message, todo: 'see the manual' };
 }
 

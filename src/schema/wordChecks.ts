@@ -1,7 +1,7 @@
 /** Faults of the words: keys that stand twice, are missing in a language, or do not have the same places in each. */
 import { demands } from './demands.ts';
 import type { FileFault } from './shelf.ts';
-import type { Entries } from './shelves.ts';
+import type { Entries, Lost } from './shelves.ts';
 import { placesOf } from './words.ts';
 
 interface Text {
@@ -12,7 +12,9 @@ interface Text {
 /** The language every other is held against. */
 const first = 'en';
 
-export function wordFaults(entries: Entries): readonly FileFault[] {
+/** Which words are missing is not known while a file of them cannot be read, and is not guessed. */
+export function wordFaults(entries: Entries, lost: Lost): readonly FileFault[] {
+  const whole = lost.words.size === 0;
   const languages = new Map<string, Map<string, Text>>([[first, new Map()]]);
   const faults: FileFault[] = [];
   for (const { file, lang = '', data } of entries.words) {
@@ -38,7 +40,7 @@ export function wordFaults(entries: Entries): readonly FileFault[] {
   for (const [lang, texts] of languages) {
     const file = `content/words/${lang}`;
     for (const { key, by } of demands(entries)) {
-      if (!texts.has(key))
+      if (whole && !texts.has(key))
         faults.push({
           file,
           field: key,
@@ -49,7 +51,7 @@ export function wordFaults(entries: Entries): readonly FileFault[] {
     for (const [key, { text }] of wanted) {
       const own = texts.get(key);
       if (own === undefined) {
-        if (!faults.some((f) => f.file === file && f.field === key)) {
+        if (whole && !faults.some((f) => f.file === file && f.field === key)) {
           faults.push({
             file,
             field: key,
@@ -68,7 +70,7 @@ export function wordFaults(entries: Entries): readonly FileFault[] {
       }
     }
     for (const [key, { file: at }] of texts) {
-      if (!wanted.has(key))
+      if (whole && !wanted.has(key))
         faults.push({
           file: at,
           field: key,

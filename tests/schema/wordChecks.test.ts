@@ -49,6 +49,20 @@ test('a word that English does not have', () => {
   ).toEqual([['content/words/es/tasks.json', 'T05.extra', 'no such words in en']]);
 });
 
+test('a file of words that cannot be read is one fault, and not as many as it holds words', () => {
+  const broken = files.map((f) =>
+    f.path === 'content/words/en/steps.json' ? { ...f, text: f.text.replace('"sum"', '"sum.of"') } : f,
+  );
+  expect(readLibrary(broken).faults).toEqual([
+    expect.objectContaining({
+      file: 'content/words/en/steps.json',
+      field: 'cut.sum.of',
+      message: 'a key is letters, digits and hyphens',
+      todo: 'mend this name',
+    }),
+  ]);
+});
+
 test('a sentence that a room says cannot be taken out of English', () => {
   const without = files.map((f) =>
     f.path === 'content/words/en/run.json' ? { ...f, text: f.text.replace('"sleeve"', '"sleeves"') } : f,
