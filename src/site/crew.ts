@@ -73,7 +73,7 @@ export interface CrewAsked extends CrewSource {
 }
 
 export function crewView(asked: CrewAsked): CrewView {
-  const { board, map, only, job, names, speak, tell } = asked;
+  const { board, judged, map, only, job, names, speak, tell } = asked;
   const rows = board.people.filter(({ id }) => only?.includes(id) ?? true);
   const parts = new Set(map.tasks.flatMap((task) => task.parts));
   const tasks = map.tasks.filter((task) => !isTicket(task.id));
@@ -103,7 +103,7 @@ export function crewView(asked: CrewAsked): CrewView {
     cell: (task, person) => cells.get(task)?.get(person) as CrewCell,
     job: job === undefined || job.needs.length === 0 ? undefined : jobText(asked, rows, job),
     signers: board.signers.map(({ id, device, person, last, at }) => {
-      const days = daysBetween(at.slice(0, 10), board.on);
+      const days = daysBetween(judged.view.dayIn(board.zone, Date.parse(at)), board.on);
       const age =
         days < 0
           ? tell('crew.ahead')

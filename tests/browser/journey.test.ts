@@ -347,6 +347,45 @@ describe('three people, three devices, files between them', () => {
     await page.getByText('DM lacks only T06.').waitFor();
   });
 
+  test('an altered line is not taken, another register is refused, and a lost register comes back from its file', async () => {
+    const { page } = boss;
+    const bundle = JSON.parse(await readFile(registerFile, 'utf8')) as { files: Record<string, string> };
+    const altered = Object.entries(bundle.files).map(([name, text]) => [
+      name,
+      name.includes('.kt-phone.') ? text.replace('"kind":"check"', '"kind":"chick"') : text,
+    ]);
+    const alteredFile = join(folder, 'altered.json');
+    await writeFile(alteredFile, JSON.stringify({ ...bundle, files: Object.fromEntries(altered) }));
+    await go(page, 'register');
+    await page.getByLabel('Bring a register in').setInputFiles(alteredFile);
+    await page
+      .getByText('1 line of that file was altered or could not be read, and was not taken.')
+      .waitFor();
+    await page.getByText('Every signature holds').waitFor();
+
+    // Another owner's register does not mix with this one.
+    const stranger = await person();
+    await go(stranger.page, 'register');
+    await makeKey(stranger.page, 'other-desk', phrase.boss);
+    await stranger.page.locator('#begin-pass').fill(phrase.boss);
+    await stranger.page.getByRole('button', { name: 'Begin the register' }).click();
+    await stranger.page.getByText('Every signature holds').waitFor();
+    const strange = await saved(stranger.page, 'Carry it off');
+    await page.getByLabel('Bring a register in').setInputFiles(strange);
+    await page.getByText('another register: it began differently').waitFor();
+    await stranger.context.close();
+
+    // A browser that has cleared its storage: the altered copy alone shows what does not hold, the good one mends it.
+    const cleared = await person();
+    await go(cleared.page, 'register');
+    await cleared.page.getByLabel('Bring a register in').setInputFiles(alteredFile);
+    await cleared.page.getByText('1 to look into').waitFor();
+    await cleared.page.getByText('Bring in another copy that holds the entry as it was signed.').waitFor();
+    await cleared.page.getByLabel('Bring a register in').setInputFiles(registerFile);
+    await cleared.page.getByText('Every signature holds').waitFor();
+    await cleared.context.close();
+  });
+
   test('no page complained, and none asked another host', () => {
     expect(complaints).toEqual([]);
   });

@@ -58,6 +58,8 @@ async function keepFiles(before: RegisterFiles | undefined, after: RegisterFiles
 export interface BroughtIn {
   readonly added: number;
   readonly entries: number;
+  /** Lines and bodies of the file that are altered or cannot be read: they were left behind. */
+  readonly notTaken: number;
 }
 
 /**
@@ -72,11 +74,11 @@ export async function bringIn(text: string): Promise<BroughtIn> {
   const here = await (await openStore()).get('register', 'files');
   if (here === undefined) {
     await keepFiles(undefined, files);
-    return { added: there.judged.entries, entries: there.judged.entries };
+    return { added: there.judged.entries, entries: there.judged.entries, notTaken: 0 };
   }
   const merged = mergeRegisters(await holdFiles(here, verify), there.held, asked);
   await keepFiles(here, merged.files);
-  return { added: merged.added, entries: merged.entries };
+  return { added: merged.added, entries: merged.entries, notTaken: there.held.problems.length };
 }
 
 /** The register as one file, and that it was carried off now. */

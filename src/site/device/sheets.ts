@@ -3,21 +3,10 @@
  * loses nothing. One at a time: while it is being answered, nothing is signed on this device.
  */
 import type { SetFile } from '../../practice/sheet.ts';
-import type { Given } from '../practice.ts';
 import { now } from './edge.ts';
-import { openStore } from './store.ts';
+import { type KeptSheet, openStore } from './store.ts';
 
-export interface KeptSheet {
-  readonly set: SetFile;
-  /** Name of this device, as it goes into the answers file. */
-  readonly device: string;
-  /** Answers by place on the sheet, from 1. */
-  readonly answers: Readonly<Record<number, Given>>;
-  /** ISO text. */
-  readonly begun: string;
-  /** When the answers were handed over; `null` while it is being answered. */
-  readonly handed: string | null;
-}
+export type { KeptSheet } from './store.ts';
 
 export async function ownSheet(): Promise<KeptSheet | undefined> {
   return (await openStore()).get('sheet', 'set');

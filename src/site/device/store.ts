@@ -3,9 +3,23 @@
  * Only the files beside this one open it.
  */
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import type { SetFile } from '../../practice/sheet.ts';
 import type { RegisterFiles } from '../../register/held.ts';
 import type { KeyFile } from '../../register/keyFile.ts';
-import type { KeptSheet } from './sheets.ts';
+import type { Given } from '../practice.ts';
+
+/** A sheet that was set for the person of this device, and what is written on it. */
+export interface KeptSheet {
+  readonly set: SetFile;
+  /** Name of this device, as it goes into the answers file. */
+  readonly device: string;
+  /** Answers by place on the sheet, from 1. */
+  readonly answers: Readonly<Record<number, Given>>;
+  /** ISO text. */
+  readonly begun: string;
+  /** When the answers were handed over; `null` while it is being answered. */
+  readonly handed: string | null;
+}
 
 interface Store extends DBSchema {
   /** The one key of this device, wrapped. */

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { GivenError } from '../../../trade/given.ts';
 import { dayText } from '../../dates.ts';
 import { saveFile } from '../../device/files.ts';
-import { bringIn, carryOff, keepNames } from '../../device/register.ts';
+import { type BroughtIn, bringIn, carryOff, keepNames } from '../../device/register.ts';
 import { readPeople } from '../../people.ts';
 import { isBehind } from '../../registerWords.ts';
 import type { Tell } from '../../speak.ts';
@@ -23,6 +23,16 @@ function carriedLine({ opened, carried }: Device, tell: Tell): string {
   const { view } = opened.judged;
   const line = tell('register.carriedOn', { day: dayText(tell, view.dayIn(view.zone, Date.parse(carried))) });
   return isBehind(opened.judged, carried) ? `${line} ${tell('register.carriedBehind')}` : line;
+}
+
+/** What a file brought, and what of it was left behind. */
+function broughtLine(came: BroughtIn, tell: Tell): string {
+  const line = tell(came.added === 1 ? 'register.broughtOne' : 'register.brought', { ...came });
+  if (came.notTaken === 0) return line;
+  const left = tell(came.notTaken === 1 ? 'register.notTakenOne' : 'register.notTaken', {
+    count: came.notTaken,
+  });
+  return `${line} ${left}`;
 }
 
 /** One file out, one file in; and the names, which go neither way with it. */
@@ -53,7 +63,7 @@ export function CarrySection({ device, refresh, tell }: Props) {
         onText={async (text) => {
           setBrought('');
           const came = await bringIn(text);
-          setBrought(tell(came.added === 1 ? 'register.broughtOne' : 'register.brought', { ...came }));
+          setBrought(broughtLine(came, tell));
           await refresh();
         }}
         tell={tell}

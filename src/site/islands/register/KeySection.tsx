@@ -58,9 +58,19 @@ export function KeySection({ device, refresh, tell }: Props) {
           <p className="note">{tell('register.takeWrappedLine')}</p>
         </>
       )}
+      {key !== undefined && (
+        <details className="opens">
+          <summary>{tell('register.anotherKey')}</summary>
+          <div>
+            <p>{tell('register.inPlace')}</p>
+            <MakeKey refresh={refresh} tell={tell} />
+          </div>
+        </details>
+      )}
       <details className="opens">
         <summary>{tell('register.bringKey')}</summary>
         <div>
+          {key !== undefined && <p>{tell('register.inPlace')}</p>}
           <BringKey refresh={refresh} tell={tell} />
         </div>
       </details>
