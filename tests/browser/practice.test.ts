@@ -1,0 +1,134 @@
+/** Practice as an apprentice meets it: a draw, a wrong answer told why, a right one, tries kept, no network. */
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { contentFiles } from '../../src/cli/contentFiles.ts';
+import { drawOf } from '../../src/practice/draw.ts';
+import { keyOf } from '../../src/practice/key.ts';
+import { readLibrary } from '../../src/schema/library.ts';
+import { practiceOf } from '../../src/schema/practice.ts';
+import { speaker } from '../../src/schema/words.ts';
+import { formatLength, fromInches } from '../../src/trade/length.ts';
+import { openBrowser } from './browser.ts';
+import { type Served, serve } from './serve.ts';
+
+const { library } = readLibrary(contentFiles());
+const practice = practiceOf(library);
+const language = { lang: 'en', speak: speaker(library.words.get('en') ?? new Map()) };
+
+/** The key of a draw, from the same core that the page calls. */
+function keyFor(id: string, seed: string) {
+  const family = practice.families.get(id);
+  if (family === undefined) throw new Error(`no family ${id}`);
+  return keyOf(drawOf(family, seed, practice.world), practice.world, language);
+}
+
+let browser: Browser;
+let site: Served;
+beforeAll(async () => {
+  site = await serve();
+  browser = await openBrowser();
+});
+afterAll(async () => {
+  await browser?.close();
+  await site?.close();
+});
+
+/** Pastes a whole length into the Feet field of the n-th entry, as a person would. */
+async function enter(page: Page, entry: number, inches: number): Promise<void> {
+  const feet = page.getByLabel('Feet', { exact: true }).nth(entry);
+  await feet.fill('');
+  await feet.focus();
+  await page.evaluate(
+    (text) => {
+      const clipboardData = new DataTransfer();
+      clipboardData.setData('text/plain', text);
+      document.activeElement?.dispatchEvent(
+        new ClipboardEvent('paste', { clipboardData, bubbles: true, cancelable: true }),
+      );
+    },
+    formatLength(fromInches(inches)),
+  );
+}
+
+test('a mistake is named, the second try holds, and both are there after a reload without network', async () => {
+  const seed = '4172';
+  const key = keyFor('cut-with-insertion', seed);
+  const right = key.answers as Readonly<Record<string, number>>;
+  const forgotten = key.mistakes.find(({ id }) => id === 'insertion-forgotten');
+  if (forgotten === undefined) throw new Error('this draw has no forgotten insertion; choose another seed');
+
+  const context = await browser.newContext({ viewport: { width: 360, height: 740 } });
+  const page = await context.newPage();
+  await page.goto(`${site.url}en/practice/cut-with-insertion/?draw=${seed}`, { waitUntil: 'networkidle' });
+  await context.setOffline(true);
+
+  await enter(page, 0, Number(forgotten.answer));
+  await enter(page, 1, Number(right['left']));
+  await page.getByRole('button', { name: 'Put the tape on it' }).click();
+  await page.getByText('Rework 1 of 2').waitFor();
+  expect(await page.locator('main').textContent()).toContain(forgotten.says);
+
+  await enter(page, 0, Number(right['cut']));
+  await page.getByRole('button', { name: 'Tape it again' }).click();
+  await page.getByText('All of it holds').or(page.getByText(/holds/i)).first().waitFor();
+  expect(await page.locator('main').textContent()).not.toContain('Rework 1 of 2');
+  await page.getByRole('button', { name: 'One way that holds' }).waitFor();
+
+  await page.getByRole('button', { name: 'A new draw' }).click();
+  expect(await page.locator('main').textContent()).not.toContain(`Draw ${seed}`);
+
+  await context.setOffline(false);
+  await page.goto(`${site.url}en/practice/cut-with-insertion/?draw=${seed}`, { waitUntil: 'networkidle' });
+  await page.getByText(`Draw ${seed}, second try`).waitFor();
+  await context.close();
+});
+
+test('the engineer is a right answer where the table has no row', async () => {
+  const seeds = Array.from({ length: 300 }, (_, k) => String(k));
+  const seed = seeds.find((one) => keyFor('fill-check', one).answers['within'] === 'ask');
+  if (seed === undefined) throw new Error('none of 300 draws asks the engineer');
+  const { area } = keyFor('fill-check', seed).answers;
+
+  const context = await browser.newContext({ viewport: { width: 360, height: 740 } });
+  const page = await context.newPage();
+  await page.goto(`${site.url}en/practice/fill-check/?draw=${seed}`, { waitUntil: 'networkidle' });
+  await page.getByLabel(/in²/).fill(Number(area).toFixed(2));
+  await page.getByText('The tables have no row for this channel').click();
+  await page.getByText('Ask the engineer', { exact: true }).click();
+  await page.getByRole('button', { name: 'Put the tape on it' }).click();
+  await page.getByRole('button', { name: 'Tape it again' }).waitFor();
+  expect(await page.locator('main').textContent()).not.toMatch(/Rework \d of/);
+  await context.close();
+});
+
+test('an order is moved by buttons alone, and a broken order says which step came too early', async () => {
+  const seed = '7';
+  const key = keyFor('order-of-cutting', seed);
+  const order = key.answers['order'] as readonly string[];
+  const context = await browser.newContext({ viewport: { width: 360, height: 740 } });
+  const page = await context.newPage();
+  await page.goto(`${site.url}en/practice/order-of-cutting/?draw=${seed}`, { waitUntil: 'networkidle' });
+
+  const family = practice.families.get('order-of-cutting');
+  const ask = family?.asks.find((one) => one.kind === 'order');
+  const textOf = (id: string) =>
+    (ask?.kind === 'order' ? ask.items.find((i) => i.id === id)?.text['en'] : undefined) ?? id;
+  const rows = page.locator('.order > li');
+  const put = async (wanted: readonly string[]) => {
+    for (const [place, id] of wanted.entries()) {
+      const earlier = page.getByRole('button', { name: `Earlier: ${textOf(id)}`, exact: true });
+      for (;;) {
+        const texts = await rows.locator('span').allTextContents();
+        if (texts[place] === textOf(id)) break;
+        await earlier.click();
+      }
+    }
+  };
+  await put([...order].reverse());
+  await page.getByRole('button', { name: 'Put the tape on it' }).click();
+  await page.getByText('Rework 1 of 1').waitFor();
+  await put(order);
+  await page.getByRole('button', { name: 'Tape it again' }).click();
+  await expect.poll(() => page.locator('main').textContent()).not.toMatch(/Rework \d of/);
+  await context.close();
+});
