@@ -4,7 +4,7 @@ import type { World } from '../../../practice/model.ts';
 import { tellDraw } from '../../../practice/show.ts';
 import type { Language } from '../../../practice/words.ts';
 import type { Given } from '../../practice.ts';
-import type { Speak, Tell, Values } from '../../speak.ts';
+import { type Speak, type Tell, unbroken, type Values } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
 import { AskEntry } from '../practice/Asks.tsx';
 import { DrawFigures } from './DrawFigures.tsx';
@@ -43,9 +43,24 @@ export function AnswerDraw(props: Props) {
       <h2 ref={top} tabIndex={-1}>
         {tell('answerPage.place', { place, draws: about.draws })}
       </h2>
-      <p className="lead">{shown.text}</p>
-      <DrawFigures draw={draw} world={world} language={language} />
-      <div className="columns">
+      <p className="lead">{unbroken(shown.text)}</p>
+      <div className="columns draw">
+        <div>
+          <DrawFigures draw={draw} world={world} language={language} />
+        </div>
+        <div>
+          <h3 className="view-title">{tell('practicePage.known')}</h3>
+          <table className="plain known">
+            <tbody>
+              {shown.givens.map(({ id, label, text }) => (
+                <tr key={id}>
+                  <th scope="row">{label}</th>
+                  <td className="given">{unbroken(text)}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </div>
         <form
           className="asks"
           onSubmit={(event) => {
@@ -76,19 +91,6 @@ export function AnswerDraw(props: Props) {
             </p>
           )}
         </form>
-        <div>
-          <h3 className="view-title">{tell('practicePage.known')}</h3>
-          <table className="plain">
-            <tbody>
-              {shown.givens.map(({ id, label, text }) => (
-                <tr key={id}>
-                  <th scope="row">{label}</th>
-                  <td className="given">{text}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </div>
       </div>
     </section>
   );

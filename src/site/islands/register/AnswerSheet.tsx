@@ -147,9 +147,9 @@ export default function AnswerSheet({ lang, words, sheets, families, world }: Pr
         <section className="answer" role="status">
           <p className="label">{tell('answerPage.handedLabel', about)}</p>
           <h2 className="huge" ref={top} tabIndex={-1}>
-            {tell('answerPage.handed', { name: answersName(file) })}
+            {tell('answerPage.handed')}
           </h2>
-          <p>{tell('answerPage.handLine')}</p>
+          <p className="wrap-id">{tell('answerPage.handLineFile', { name: answersName(file) })}</p>
         </section>
         <div className="buttons">
           <button type="button" className="button" onClick={away}>
@@ -198,7 +198,7 @@ export default function AnswerSheet({ lang, words, sheets, families, world }: Pr
           speak={speak}
         />
       )}
-      <p className="note">{tell(stays ? 'answerPage.kept' : 'answerPage.notKept')}</p>
+      <p className="note kept">{tell(stays ? 'answerPage.kept' : 'answerPage.notKept')}</p>
       <details className="opens">
         <summary>{tell('answerPage.end')}</summary>
         <div>

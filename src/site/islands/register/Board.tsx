@@ -58,7 +58,7 @@ export function Board({ view, words }: Props) {
           <BoardLists view={view} tell={tell} />
         </>
       )}
-      <div className="known">
+      <div className="signers">
         <h2 className="view-title">{tell('crew.signers')}</h2>
         <ul>
           {view.signers.map((text) => (
