@@ -1,8 +1,8 @@
 import { type Practice, regradeSheet } from '../practice/sheet.ts';
+import { readAnswersFile } from '../practice/sheetFiles.ts';
 import type { Language } from '../practice/words.ts';
 import type { Regrade } from '../register/checks.ts';
 import { type Fault, GivenError } from '../trade/given.ts';
-import { readAnswersFile } from './sheet.ts';
 
 /**
  * Grades a check's evidence (an answers file) again. It has to be the person's own, and about the task signed for.
@@ -11,9 +11,7 @@ import { readAnswersFile } from './sheet.ts';
 export function regradeWith(load: () => { practice: Practice; language: Language }): Regrade {
   let loaded: ReturnType<typeof load> | undefined;
   return (evidence, of) => {
-    const read = readAnswersFile(evidence);
-    if ('faults' in read) throw new GivenError(read.faults);
-    const file = read.data;
+    const file = readAnswersFile(evidence);
     const faults: Fault[] = [];
     for (const field of ['person', 'task'] as const) {
       if (file[field] === of[field]) continue;

@@ -1,7 +1,6 @@
-/** Check sheets (content/sheets/ID.yaml), and the two files that a sheet travels in: set for a person, and answered. */
+/** Check sheets (content/sheets/ID.yaml), and what the command takes to grade. The files that a sheet travels in: src/practice/sheetFiles.ts. */
 import { z } from 'zod';
-import { type AnswersFile, MOST_BENCHES, type SetFile, type Sheet } from '../practice/sheet.ts';
-import { type Checked, check } from './faults.ts';
+import type { Sheet } from '../practice/sheet.ts';
 import { count } from './fields.ts';
 import { texts } from './scenario.ts';
 
@@ -33,42 +32,8 @@ export const sheetShape = z
     if (rule.need > draws) add('need', 'more than there are', `write ${draws} or less`);
   });
 
-const head = {
-  v: z.literal(1),
-  sheet: sheetId,
-  bench: z.int().min(1).max(MOST_BENCHES),
-  person: z.string().regex(/^[A-Za-z0-9._-]{1,64}$/, { error: '1 to 64 letters, digits, - _ .' }),
-  task,
-};
-
-const setShape = z.strictObject({ ...head, kind: z.literal('set') });
-
-const answersShape = z.strictObject({
-  ...head,
-  kind: z.literal('answers'),
-  device: z.string().regex(/^[A-Za-z0-9-]{1,32}$/, { error: '1 to 32 letters, digits, -' }),
-  answers: z.array(
-    z.strictObject({
-      family: z.string(),
-      seed: z.string(),
-      /** By ask; each in the form of its kind, read when it is graded. */
-      answers: z.record(z.string(), z.unknown()),
-    }),
-  ),
-});
-
 /** What `practice grade` takes: answers by ask. */
 export const answersInput = z.strictObject({ answers: z.record(z.string(), z.unknown()) });
-
-/** A file of kind `set`, or every fault of it. */
-export function readSetFile(given: unknown): Checked<SetFile> {
-  return check(setShape, given);
-}
-
-/** A file of kind `answers`, or every fault of its form; whether its draws and answers are the sheet's, grading finds. */
-export function readAnswersFile(given: unknown): Checked<AnswersFile> {
-  return check(answersShape, given);
-}
 
 export type SheetFile = z.output<typeof sheetShape>;
 const asSheet = (file: SheetFile): Sheet => file;

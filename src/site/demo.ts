@@ -5,10 +5,10 @@ import { verifierOf } from '../register/webcrypto.ts';
 import { dayIn } from '../schema/dayIn.ts';
 import type { Library } from '../schema/library.ts';
 import { practiceOf } from '../schema/practice.ts';
+import { regradeWith } from '../schema/regrade.ts';
 import { taskMapOf } from '../schema/task.ts';
 import { type CrewView, crewView, type Need } from './crew.ts';
 import { readPeople } from './people.ts';
-import { regradeOn } from './regrade.ts';
 import { type Lang, speakerOf, tellerOf } from './words.ts';
 
 const files = import.meta.glob<string>('../../content/demo/**/*.{json,jsonl}', {
@@ -70,7 +70,7 @@ export async function demoBoard(library: Library, lang: Lang): Promise<CrewView>
   if (job === undefined) throw new Error('content/demo/jobs.json: holds no job');
   const speak = speakerOf(lang);
   const map = taskMapOf(library);
-  const regrade = regradeOn(practiceOf(library), { lang, speak });
+  const regrade = regradeWith(() => ({ practice: practiceOf(library), language: { lang, speak } }));
   const board = boardOf(judged, { on: demo.on, map, people: demo.crew, regrade });
   return crewView({
     ...{ board, judged, map, names: people.names, only: demo.crew, job, speak },

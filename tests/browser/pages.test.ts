@@ -156,7 +156,7 @@ describe('on paper', () => {
         buttons: seen('button, .button'),
       };
     });
-    const training = (await page.locator('main').textContent()).includes('Training value, not adopted');
+    const training = (await page.locator('main').textContent())?.includes('Training value, not adopted');
     const warned = await page
       .getByText('NOT FOR CONSTRUCTION')
       .first()

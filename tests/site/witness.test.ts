@@ -4,10 +4,10 @@ import { keyOf } from '../../src/practice/key.ts';
 import { type AnswersFile, regradeSheet, type SetFile, sheetDraws } from '../../src/practice/sheet.ts';
 import { readLibrary } from '../../src/schema/library.ts';
 import { practiceOf } from '../../src/schema/practice.ts';
+import { regradeWith } from '../../src/schema/regrade.ts';
 import { taskMapOf } from '../../src/schema/task.ts';
 import { speaker } from '../../src/schema/words.ts';
 import type { Given } from '../../src/site/practice.ts';
-import { regradeOn } from '../../src/site/regrade.ts';
 import { answersFile, fileText, readAnswers, readSet } from '../../src/site/sheetFiles.ts';
 import { teller } from '../../src/site/speak.ts';
 import {
@@ -149,7 +149,7 @@ describe('files of a sheet', () => {
     expect(() => readSet(JSON.stringify(file))).toThrow();
   });
   test('graded again only for the person and the task they are of', () => {
-    const regrade = regradeOn(practice, language);
+    const regrade = regradeWith(() => ({ practice, language }));
     const file: AnswersFile = answersFile(set, 'dm-phone', draws, right);
     const evidence = JSON.parse(JSON.stringify(file));
     expect(regrade(evidence, { person: 'DM', task: 'T05' })).toBe(true);

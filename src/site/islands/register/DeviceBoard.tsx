@@ -5,10 +5,10 @@ import type { Sheet } from '../../../practice/sheet.ts';
 import { boardOf } from '../../../register/board.ts';
 import { isDay } from '../../../register/days.ts';
 import { isHeading, type TaskMap } from '../../../register/taskMap.ts';
+import { regradeWith } from '../../../schema/regrade.ts';
 import { crewView } from '../../crew.ts';
 import { namesText, type Opened, ownRegister } from '../../device/register.ts';
 import { nobody, readPeople } from '../../people.ts';
-import { regradeOn } from '../../regrade.ts';
 import { speaker, teller, type WordTable } from '../../speak.ts';
 import { Board } from './Board.tsx';
 
@@ -53,7 +53,7 @@ export default function DeviceBoard({ lang, words, map, sheets, families, world,
       sheets: new Map(sheets.map((sheet) => [sheet.id, sheet])),
       world,
     };
-    return regradeOn(practice, { lang, speak });
+    return regradeWith(() => ({ practice, language: { lang, speak } }));
   }, [families, sheets, world, lang, speak]);
   const on = day.trim();
   const view = useMemo(() => {

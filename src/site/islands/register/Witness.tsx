@@ -5,6 +5,7 @@ import { regradeSheet, type Sheet } from '../../../practice/sheet.ts';
 import { boardOf } from '../../../register/board.ts';
 import { check, checkFaults } from '../../../register/check.ts';
 import type { TaskMap } from '../../../register/taskMap.ts';
+import { regradeWith } from '../../../schema/regrade.ts';
 import { GivenError } from '../../../trade/given.ts';
 import { speakDays } from '../../days.ts';
 import { chance } from '../../device/edge.ts';
@@ -15,7 +16,6 @@ import { signHere } from '../../device/sign.ts';
 import { initialsOf, spokenName } from '../../people.ts';
 import { attemptNow, faultsFrom } from '../../refusals.ts';
 import { shortKey } from '../../registerWords.ts';
-import { regradeOn } from '../../regrade.ts';
 import { readAnswers } from '../../sheetFiles.ts';
 import { speaker, teller, type WordTable } from '../../speak.ts';
 import { stateOf } from '../../states.ts';
@@ -66,7 +66,7 @@ export default function Witness(props: Props) {
     [families, sheets, world],
   );
   const map: TaskMap = useMemo(() => ({ tasks }), [tasks]);
-  const regrade = useMemo(() => regradeOn(practice, language), [practice, language]);
+  const regrade = useMemo(() => regradeWith(() => ({ practice, language })), [practice, language]);
   const { device, failed, refresh } = useDevice();
   const [saw, setSaw] = useState<Saw>(nothingSeen);
   const [signed, setSigned] = useState<SignedEntry>();

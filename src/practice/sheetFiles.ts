@@ -1,0 +1,114 @@
+/**
+ * The two files that a sheet travels in (README.md shows them), read by hand: the command, the pages and the register
+ * all call this one reader, and the pages' content policy forbids a reader that compiles code while it runs.
+ */
+import { type Fault, GivenError } from '../trade/given.ts';
+import { type AnswersFile, MOST_BENCHES, type SetFile } from './sheet.ts';
+
+/** What a field wants: whether a value is that, and how it is said. */
+interface Wants {
+  readonly good: (value: unknown) => boolean;
+  readonly message: string;
+  readonly todo: string;
+}
+type Fields = Readonly<Record<string, Wants>>;
+
+const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+const exactly = (wanted: string | number): Wants => ({
+  good: (value) => value === wanted,
+  message: 'this is another kind of file',
+  todo: `give a file that says ${JSON.stringify(wanted)} here`,
+});
+const textOf = (pattern: RegExp, message: string, todo: string): Wants => ({
+  good: (value) => typeof value === 'string' && pattern.test(value),
+  message,
+  todo,
+});
+
+const anyText = textOf(/^.{1,200}$/su, 'this is no text', 'leave it as the sheet was saved');
+const head = {
+  v: exactly(1),
+  sheet: textOf(
+    /^[a-z0-9][a-z0-9-]{0,39}$/,
+    'this is no id of a sheet',
+    'write the id of a file of content/sheets',
+  ),
+  bench: {
+    good: (value) => Number.isInteger(value) && Number(value) >= 1 && Number(value) <= MOST_BENCHES,
+    message: 'this is no bench number',
+    todo: `write a whole number from 1 to ${MOST_BENCHES}`,
+  },
+  person: textOf(
+    /^[A-Za-z0-9._-]{1,64}$/,
+    'this is no id of a person',
+    'write 1 to 64 letters, digits, - _ .',
+  ),
+  task: textOf(
+    /^T\d\d[a-z]?$/,
+    'this is no id of a task',
+    'write T and two digits, a part has a letter more',
+  ),
+} satisfies Fields;
+
+const setFields: Fields = { ...head, kind: exactly('set') };
+const answersFields: Fields = {
+  ...head,
+  kind: exactly('answers'),
+  device: textOf(/^[A-Za-z0-9-]{1,32}$/, 'this is no name of a device', 'write 1 to 32 letters, digits, -'),
+  answers: {
+    good: Array.isArray,
+    message: 'this is no list of answers',
+    todo: 'give one entry a place of the sheet',
+  },
+};
+const entryFields: Fields = {
+  family: anyText,
+  seed: anyText,
+  answers: {
+    good: isRecord,
+    message: 'these are no answers',
+    todo: 'give the answers by the id of their ask',
+  },
+};
+
+/** Every fault of one object: a field that is none, one that is missing, one that is not what it should be. */
+function faultsIn(given: unknown, fields: Fields, at = ''): readonly Fault[] {
+  if (!isRecord(given))
+    return [{ field: at, value: given, message: 'this is no object', todo: 'give the file as it was saved' }];
+  const named = (name: string) => (at === '' ? name : `${at}.${name}`);
+  const unknown = Object.keys(given)
+    .filter((name) => !Object.hasOwn(fields, name))
+    .map((name) => ({
+      field: named(name),
+      value: given[name],
+      message: 'there is no such field here',
+      todo: 'take it out, or mend its spelling',
+    }));
+  const wrong = Object.entries(fields).flatMap(([name, { good, message, todo }]) => {
+    if (!Object.hasOwn(given, name)) return [{ field: named(name), message: 'this field is missing', todo }];
+    return good(given[name]) ? [] : [{ field: named(name), value: given[name], message, todo }];
+  });
+  return [...unknown, ...wrong];
+}
+
+function refuseIf(faults: readonly Fault[]): void {
+  if (faults.length > 0) throw new GivenError(faults);
+}
+
+/** A file of kind `set`. @throws {GivenError} every fault of it */
+export function readSetFile(given: unknown): SetFile {
+  refuseIf(faultsIn(given, setFields));
+  return given as SetFile;
+}
+
+/** A file of kind `answers`; whether its draws and answers are the sheet's, grading finds. @throws {GivenError} every fault of its form */
+export function readAnswersFile(given: unknown): AnswersFile {
+  const entries = isRecord(given) && Array.isArray(given['answers']) ? given['answers'] : [];
+  refuseIf([
+    ...faultsIn(given, answersFields),
+    ...entries.flatMap((entry, k) => faultsIn(entry, entryFields, `answers[${k}]`)),
+  ]);
+  return given as AnswersFile;
+}
