@@ -14,6 +14,8 @@ export default defineConfig({
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/browser/**'],
           environment: 'node',
+          // Tests of the command start a process a call; on a busy machine several of them pass 5 s.
+          testTimeout: 30_000,
         },
       },
       {
