@@ -41,7 +41,11 @@ const stages: readonly (readonly Check[])[] = [
       script: 'node_modules/astro/bin/astro.mjs',
       args: ['check', '--minimumFailingSeverity', 'warning'],
     },
-    { name: 'lint', script: 'node_modules/@biomejs/biome/bin/biome', args: ['check', '--error-on-warnings', '.'] },
+    {
+      name: 'lint',
+      script: 'node_modules/@biomejs/biome/bin/biome',
+      args: ['check', '--error-on-warnings', '.'],
+    },
     {
       name: 'imports',
       script: 'node_modules/dependency-cruiser/bin/dependency-cruiser.mjs',
