@@ -101,7 +101,7 @@ function personRow(id: string, checks: readonly Check[], judged: Judged, asked: 
 function taskRow(checks: readonly Check[], at: On): TaskRow {
   const seen = checks.filter((c) => c.body.task === at.task.id && c.body.on <= at.on);
   const variants = [...Map.groupBy(seen, (c) => c.variantKey)]
-    .filter(([, list]) => list.some(isOnRecord))
+    .filter(([, list]) => list.some((c) => isOnRecord(c, at)))
     .sort(([a], [b]) => byText(a, b))
     .map(([, list]): VariantRow => ({ variant: (list[0] as Check).variant, ...standingOf(list, at) }));
   if (variants.length === 0) return { ...standingOf([], at), variants };

@@ -39,6 +39,7 @@ export interface Check {
   readonly revision: number;
   readonly withdrawn: Withdrawn | undefined;
   readonly seconds: readonly Second[];
+  /** Its own doubt, and that of its signer's appointment; what its seconds hand on depends on the day asked about. */
   readonly doubt: Say | undefined;
 }
 
@@ -83,7 +84,6 @@ export function checksOf(
     const doubt =
       judged.doubt(entry) ??
       unsureAppointment(judged, entry, body) ??
-      (seconds.length > 0 && task.second ? doubtThrough(seconds) : undefined) ??
       doubtOfEvidence(judged, about, body, corrections.get(entry.id) ?? [], regrade);
     return [
       {
@@ -106,10 +106,6 @@ function unsureAppointment(judged: Judged, entry: Placed, { task, on }: Bodies['
   const appointments = judged.authority.appointedFor(entry, task, on);
   const sure = appointments.some((a) => a.tasks !== null && judged.doubt(a.entry) === undefined);
   return sure ? undefined : { say: 'registerWhy.appointment' };
-}
-
-function doubtThrough(seconds: readonly Second[]): Say | undefined {
-  return seconds.some((s) => s.doubt === undefined) ? undefined : { say: 'registerWhy.second-doubt' };
 }
 
 function doubtOfEvidence(

@@ -7,20 +7,22 @@ import type { View } from './view.ts';
 /** An entry that is cited and not held. */
 export interface Gap {
   readonly cited: Citation;
-  /** The first entry, by time entered, that cites it. */
+  /** The first entry, by time entered, that cites it: of someone with standing where there is one. */
   readonly by: Placed;
   /** Day of that entry: what it may have spoken against was seen no later. */
   readonly until: Day;
   /** A retirement or a take-over cut it off: it would count for nothing. */
   readonly cut: boolean;
   readonly settled: boolean;
+  /** Someone with standing speaks of it: a stranger cannot put a register in doubt by citing what never was. */
+  readonly heard: boolean;
 }
 
-/** Gaps that someone with standing speaks of: a stranger cannot put a register in doubt by citing what never was. */
+/** Everything that is cited and not held. */
 export function gapsOf(view: View, authority: Authority, settled: ReadonlySet<string>): readonly Gap[] {
   const found = new Map<string, { cited: Citation; by: Placed[] }>();
   for (const p of view.list) {
-    if (!authority.hasStanding(p)) continue;
+    if (authority.voids.get(p.id)?.code === 'after-retirement') continue;
     for (const cited of p.lacks) {
       const key = `${cited.id}.${chainOf(cited)}`;
       const gap = found.get(key) ?? { cited, by: [] };
@@ -29,11 +31,18 @@ export function gapsOf(view: View, authority: Authority, settled: ReadonlySet<st
     }
   }
   return [...found.values()].map(({ cited, by }) => {
-    const [first] = by as [Placed];
+    const first = by.find(authority.hasStanding);
+    const speaks = first ?? (by[0] as Placed);
     const cutBy = cuts(view, authority, cited);
-    const until = view.dayIn(view.zone, first.entered);
     const inPast = cutBy.some((c) => by.some((p) => p === c || view.order.isPast(c, p)));
-    return { cited, by: first, until, cut: cutBy.length > 0, settled: settled.has(cited.id) || inPast };
+    return {
+      cited,
+      by: speaks,
+      until: view.dayIn(view.zone, speaks.entered),
+      cut: cutBy.length > 0,
+      settled: settled.has(cited.id) || inPast,
+      heard: first !== undefined,
+    };
   });
 }
 

@@ -26,8 +26,9 @@ export interface Order {
   /** Whether `earlier` lies in the past of `later`; no entry lies in its own. */
   isPast(later: Placed, earlier: Placed): boolean;
   /**
-   * Whether `earlier` lies in the past of `later`, or may: what is lacking in a chain may have cited it. Such an
-   * entry is in doubt; it is not said that its signer knew nothing.
+   * Whether `earlier` lies in the past of `later`, or may: what is lacking in its own chain may have cited it, and
+   * what is lacking in another chain came after what stands before it there. That something is lacking is doubt enough;
+   * it is not said besides that its signer knew nothing.
    */
   mayKnow(later: Placed, earlier: Placed): boolean;
 }
@@ -72,6 +73,8 @@ interface Measure {
   readonly entered: number;
   readonly depth: number;
   readonly holed: boolean;
+  /** Highest number of each chain that is cited in the entry or its past, and lacking. */
+  readonly lost: ReadonlyMap<string, number>;
 }
 
 function place(drafts: ReadonlyMap<string, Draft>): Order {
@@ -105,7 +108,10 @@ function place(drafts: ReadonlyMap<string, Draft>): Order {
     (((pasts[later.rank] as Uint32Array)[earlier.rank >>> 5] as number) & (1 << (earlier.rank & 31))) !== 0;
   const mayKnow = (later: Placed, earlier: Placed): boolean =>
     isPast(later, earlier) ||
-    (later.broken && later !== earlier && !isPast(earlier, later) && earlier.entered <= later.entered);
+    ((later.broken || earlier.header.seq < (measures.get(later.id)?.lost.get(earlier.chain) ?? 0)) &&
+      later !== earlier &&
+      !isPast(earlier, later) &&
+      earlier.entered <= later.entered);
   return { list, byId, isPast, mayKnow };
 }
 
@@ -130,10 +136,25 @@ function measure(drafts: ReadonlyMap<string, Draft>): Map<string, Measure> {
         entered: Math.max(draft.entry.time, ...past.map((m) => m.entered)),
         depth: Math.max(-1, ...past.map((m) => m.depth)) + 1,
         holed: draft.lacks.length > 0 || past.some((m) => m.holed),
+        lost: lostIn(draft, past),
       });
     }
   }
   return done;
+}
+
+/** One map is handed on along a chain until something more is lacking. */
+function lostIn({ lacks }: Draft, past: readonly Measure[]): ReadonlyMap<string, number> {
+  const [most = new Map<string, number>()] = past.map((m) => m.lost).sort((a, b) => b.size - a.size);
+  const all = [
+    ...past.filter((m) => m.lost !== most).flatMap((m) => [...m.lost]),
+    ...lacks.map((c) => [chainOf(c), c.seq] as const),
+  ];
+  const more = all.filter(([chain, seq]) => seq > (most.get(chain) ?? -1));
+  if (more.length === 0) return most;
+  const lost = new Map(most);
+  for (const [chain, seq] of more) lost.set(chain, Math.max(seq, lost.get(chain) ?? -1));
+  return lost;
 }
 
 /** Whether an entry is dated before something in its past. */

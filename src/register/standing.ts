@@ -59,9 +59,8 @@ const notYetStands = ({ body, withdrawn }: Check): boolean =>
   body.outcome === 'not-yet' && !body.stopped && withdrawn === undefined;
 
 /** A check that says something about the person: stopped attempts and what was taken back, good ones apart, do not. */
-export const isOnRecord = (check: Check): boolean =>
-  !check.body.stopped &&
-  (check.withdrawn === undefined || (check.body.outcome === 'shown' && isPerformed(check)));
+export const isOnRecord = (check: Check, at: On): boolean =>
+  !check.body.stopped && (check.withdrawn === undefined || isGood(check, at));
 
 /**
  * How a person stands in one variant of a task.
@@ -158,9 +157,15 @@ function doubt(showing: Check, at: On): readonly Reason[] {
   const { judged, task, unsure } = at;
   const whys: Why[] = [];
   if (showing.doubt !== undefined) whys.push({ code: '?', say: showing.doubt, entry: showing.entry.id });
+  const seconds = task.second ? secondsBy(showing, at.on).filter((s) => s.withdrawn === undefined) : [];
+  const [unsureSecond] = seconds;
+  if (unsureSecond !== undefined && seconds.every((s) => s.doubt !== undefined)) {
+    whys.push({ code: '?', say: { say: 'registerWhy.second-doubt' }, entry: unsureSecond.entry.id });
+  }
   if (unsure !== undefined) whys.push(unsure);
-  for (const { cited, until, cut, settled } of judged.gaps) {
-    if (cut || settled || showing.body.on > until || !mightSign(judged, cited.signer, task.id)) continue;
+  for (const { cited, until, cut, settled, heard } of judged.gaps) {
+    if (cut || settled || !heard || showing.body.on > until || !mightSign(judged, cited.signer, task.id))
+      continue;
     whys.push({ code: '?', say: { say: 'registerWhy.gap' }, entry: cited.id });
     break;
   }

@@ -148,6 +148,25 @@ describe('gap', () => {
       'show again ?',
     ]);
   });
+  test('what stood before a missing entry in its chain is known to whoever cites it: no doubt is handed out twice', async () => {
+    const b = staffed.copy(); // KD cites the owner's last entry, LZ's appointment, and nothing before it
+    await b.on('2026-02-02').check(kd, 'DM', 'T2', '2026-02-02');
+    const [begun, first, , ...rest] = (b.files[b.file(owner)] ?? '').split('\n');
+    b.edit(b.file(owner), () => [begun, first, ...rest].join('\n'));
+    expect(await b.codes()).toEqual(['gap']);
+    expect(await standing(b)).toBe('show again ?');
+    await b.on('2026-02-05').check(kd, 'EI', 'T2', '2026-02-05');
+    const again = await b.board({ on: '2026-02-05' });
+    expect(again.people.find((p) => p.id === 'EI')?.tasks['T2']?.standing).toBe('shown');
+  });
+  test('it is listed even when nobody is left with standing to speak of it', async () => {
+    const b = await Book.begun();
+    await b.appoint(kd, 'KD');
+    await b.on('2026-02-02').check(kd, 'DM', 'T2', '2026-02-02');
+    b.edit(b.file(owner), (t) => `${t.split('\n')[0]}\n`);
+    expect(await b.codes()).toEqual(['gap', 'not-appointed']);
+    expect(await standing(b)).toBe('not shown');
+  });
   test('a stranger who cites what never was puts nobody in doubt', async () => {
     const b = staffed.copy();
     await b.on('2026-02-02').check(kd, 'DM', 'T2', '2026-02-02');
@@ -155,7 +174,7 @@ describe('gap', () => {
       x.id < y.id ? -1 : 1,
     );
     await b.on('2026-02-20').raw(stranger, { kind: 'seen', seen }, null);
-    expect(await b.codes()).toEqual(['not-appointed']);
+    expect(await b.codes()).toEqual(['gap', 'not-appointed']);
     expect(await standing(b)).toBe('shown');
   });
   test('what a retirement cut off is no gap any more', async () => {

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Stands } from '../../src/register/standing.ts';
-import { at, Book, kd, lz, owner } from './book.ts';
+import { at, Book, kd, lz, owner, signerOf } from './book.ts';
 
 type Asked = {
   on: string;
@@ -336,6 +336,30 @@ describe('standing of a person in a task', () => {
       const found = short(await stands(own, task, asked));
       expect(found, JSON.stringify(asked)).toEqual(expected);
     }
+  });
+});
+
+describe('where two are wanted', () => {
+  test('a showing that never had its second, taken back, is off the record', async () => {
+    const b = book.copy();
+    const shown = await b.on('2026-02-02').check(kd, 'DM', 'T3', '2026-02-02');
+    await b.on('2026-02-12').act(kd, 'withdraw', 'DM', [shown]);
+    const board = await b.board({ on: '2026-02-20' });
+    expect(board.people.find((p) => p.id === 'DM')?.tasks['T3']?.variants).toEqual([]);
+  });
+  test('a second that was taken back vouches for nothing: the doubt of the other one stands', async () => {
+    const third = signerOf(6, 'third');
+    const b = book.copy();
+    await b.appoint(third, 'TH');
+    const shown = await b.on('2026-02-02').check(kd, 'DM', 'T3', '2026-02-02');
+    const sure = await b.on('2026-02-03').second(lz, 'DM', shown);
+    await b.on('2026-02-04').check(third, 'HV', 'T1', '2026-02-04');
+    await b.on('2026-02-05').second(third, 'DM', shown);
+    await b.on('2026-02-06').act(lz, 'withdraw', 'DM', [sure]);
+    const [, ...rest] = (b.files[b.file(third)] ?? '').split('\n');
+    b.edit(b.file(third), () => rest.join('\n')); // the second now stands behind a hole
+    const says = async (on: string) => (await stands(b, 'T3', { on })).why.map((w) => w.say.say);
+    expect(await says('2026-02-20')).toEqual(['registerWhy.second-doubt']);
   });
 });
 
