@@ -4,7 +4,6 @@
  * back as JSON and sets the exit. Each group is a file of this folder, loaded only when it is called for; a new group is its
  * name in the list below and a file that exports `group`.
  */
-import { existsSync } from 'node:fs';
 import { enableCompileCache } from 'node:module';
 import { type Fault, GivenError } from '../trade/given.ts';
 import { readCall } from './arguments.ts';
@@ -15,14 +14,10 @@ import type { Group, Outcome, Verb } from './verb.ts';
 // Keeps compiled code between calls, so that the next one begins sooner.
 enableCompileCache();
 
-const GROUPS = ['calc', 'run', 'practice', 'register', 'content'].filter((name) => existsSync(fileOf(name)));
-
-function fileOf(name: string): URL {
-  return new URL(`./${name}.ts`, import.meta.url);
-}
+const GROUPS = ['calc', 'practice', 'register', 'content'];
 
 async function load(name: string): Promise<Group> {
-  const { group } = (await import(fileOf(name).href)) as { group: Group };
+  const { group } = (await import(`./${name}.ts`)) as { group: Group };
   return group;
 }
 

@@ -2,9 +2,7 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { ContentFile } from '../schema/library.ts';
 import { GivenError } from '../trade/given.ts';
-
-/** The project's root, wherever the command is called from. */
-const root = new URL('../../', import.meta.url).pathname;
+import { root } from './root.ts';
 
 /**
  * Every file below content/ with its text, by path; hidden files are left out.

@@ -5,8 +5,8 @@ import { join } from 'node:path';
 import { type Hashes, type ProofRecord, proofFaults, proofText } from '../practice/proofs.ts';
 import type { FileFault } from '../schema/library.ts';
 import { contentFiles } from './contentFiles.ts';
+import { root } from './root.ts';
 
-const root = new URL('../../', import.meta.url).pathname;
 export const PROOFS_FILE = 'content/scenarios/proofs.json';
 
 const sha256 = (text: string) => createHash('sha256').update(text).digest('hex');

@@ -4,7 +4,9 @@
  *
  *     node src/setup/demoRegister.ts      (refuses while there is a register)
  */
+
 import { writeFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { contentFiles } from '../cli/contentFiles.ts';
 import { isRegister, writeFolder } from '../cli/registerFolder.ts';
 import { appoint } from '../register/appoint.ts';
@@ -23,7 +25,7 @@ import { readLibrary } from '../schema/library.ts';
 import { taskMapOf } from '../schema/task.ts';
 import { crew, demo, grid, owner, people, special, tasks, witnesses } from './demoCrew.ts';
 
-const root = new URL('../../content/demo/', import.meta.url).pathname;
+const root = fileURLToPath(new URL('../../content/demo/', import.meta.url));
 const folder = `${root}register`;
 const chance: Chance = (bytes) => crypto.getRandomValues(new Uint8Array(bytes));
 const verify = verifierOf(crypto.subtle);

@@ -1,6 +1,7 @@
+import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
-const root = new URL('../../', import.meta.url).pathname;
+const root = fileURLToPath(new URL('../../', import.meta.url));
 
 /** `unit` needs nothing but Node; `browser` needs the built site in dist/. */
 export default defineConfig({

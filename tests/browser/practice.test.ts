@@ -70,7 +70,7 @@ test('a mistake is named, the second try holds, and both are there after a reloa
 
   await enter(page, 0, Number(right['cut']));
   await page.getByRole('button', { name: 'Tape it again' }).click();
-  await page.getByText('All of it holds').or(page.getByText(/holds/i)).first().waitFor();
+  await page.getByText('All 2 hold', { exact: true }).waitFor();
   expect(await page.locator('main').textContent()).not.toContain('Rework 1 of 2');
   await page.getByRole('button', { name: 'One way that holds' }).waitFor();
 

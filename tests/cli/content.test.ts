@@ -2,10 +2,10 @@ import { cpSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { root } from '../../src/cli/root.ts';
 import { trayhand } from './command.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'trayhand-content-'));
-const root = new URL('../../', import.meta.url).pathname;
 
 beforeAll(() => {
   cpSync(join(root, 'content'), join(folder, 'content'), { recursive: true });

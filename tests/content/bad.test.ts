@@ -1,7 +1,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { parse } from 'yaml';
 import { contentFiles } from '../../src/cli/contentFiles.ts';
+import { root } from '../../src/cli/root.ts';
 import { type ContentFile, readLibrary } from '../../src/schema/library.ts';
 
 interface Case {
@@ -14,7 +16,7 @@ interface Case {
   readonly want: { readonly file?: string; readonly field: string; readonly message: string };
 }
 
-const here = new URL('.', import.meta.url).pathname;
+const here = join(root, 'tests/content/');
 /** Words and one practice family are the project's own: both are long, and no case changes them. */
 const own = contentFiles().filter((f) => /^content\/(words\/|scenarios\/cut-with-insertion)/.test(f.path));
 const good = [...contentFiles(`${here}good`), ...own];

@@ -1,16 +1,18 @@
 /** The demo register is real: every signature holds, on the demo's own day. */
 import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
 import demo from '../../content/demo/demo.json' with { type: 'json' };
 import people from '../../content/demo/people.json' with { type: 'json' };
 import { siteMap } from '../../src/cli/registerContent.ts';
 import { readFolder } from '../../src/cli/registerFolder.ts';
+import { root } from '../../src/cli/root.ts';
 import { type Board, boardOf } from '../../src/register/board.ts';
 import { openRegister, type Register } from '../../src/register/register.ts';
 import { dayIn } from '../../src/schema/dayIn.ts';
 import { verify } from './book.ts';
 
-const folder = new URL('../../content/demo/register', import.meta.url).pathname;
+const folder = join(root, 'content/demo/register');
 let register: Register;
 let board: Board;
 beforeAll(async () => {
