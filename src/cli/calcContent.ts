@@ -1,8 +1,9 @@
 /** What the calculators need of the content: the tables, and the sentences of their working. */
 import { readLibrary } from '../schema/library.ts';
 import { fillTablesOf } from '../schema/rules.ts';
-import { type Speak, speaker } from '../schema/words.ts';
+import { speaker } from '../schema/words.ts';
 import type { FillTables } from '../trade/fill.ts';
+import type { Speak } from '../trade/say.ts';
 import { contentFiles } from './contentFiles.ts';
 
 export interface CalcContent {

@@ -1,12 +1,12 @@
 /** Cross-sections of the channel with its splice: what is cut is hatched, channel one way, splice the other. */
 import type { Fastening, Plate, Tray } from '../run/catalogue.ts';
-import { shortLength } from '../run/shortLength.ts';
 import { inches } from '../trade/length.ts';
+import type { Speak } from '../trade/say.ts';
+import { shortLength } from '../trade/shortLength.ts';
 import type { Target } from './balloon.ts';
 import { across } from './dimension.ts';
 import type { Plan } from './plan.ts';
 import type { Box, Point } from './shapes.ts';
-import type { Speak } from './types.ts';
 
 interface Given {
   readonly tray: Tray;

@@ -2,8 +2,9 @@
  * One piece between what stands at its two ends, for measuring: the tape goes from edge to edge. The length to cut
  * is not on it. Ends are to scale; a long piece is broken in its middle.
  */
-import { shortLength } from '../run/shortLength.ts';
+
 import { formatLength, TICKS_PER_INCH, type Ticks } from '../trade/length.ts';
+import { shortLength } from '../trade/shortLength.ts';
 import { drawBalloons, type Target } from './balloon.ts';
 import { across } from './dimension.ts';
 import { frameOf, MARGIN } from './frame.ts';

@@ -1,10 +1,11 @@
 /** What is said of a piece: on it, at its ends, and in its words. */
 import type { Piece } from '../run/straight.ts';
 import { formatLength, type Ticks, ticks } from '../trade/length.ts';
+import type { Speak } from '../trade/say.ts';
 import type { Meets } from './meets.ts';
 import type { PieceGiven } from './pieceGiven.ts';
 import { spoken, together } from './spoken.ts';
-import type { How, Speak } from './types.ts';
+import type { How } from './types.ts';
 
 /** On the piece: its cut, or that it is asked. */
 export function cutSaid(piece: Piece, cut: PieceGiven['cut'], speak: Speak): string {

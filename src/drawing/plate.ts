@@ -1,7 +1,7 @@
 /** A plate splice seen from below: channel ends butted, the plate across them, two bolts through each floor. */
 import type { Plate } from '../run/catalogue.ts';
-import { shortLength } from '../run/shortLength.ts';
 import { inches, type Ticks, ticks } from '../trade/length.ts';
+import { shortLength } from '../trade/shortLength.ts';
 import { drawBalloons, type Target } from './balloon.ts';
 import { plateSection } from './channelSection.ts';
 import { cuttingPlane } from './cuttingPlane.ts';

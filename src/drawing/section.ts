@@ -1,7 +1,7 @@
 /** The channel across, with its cables lying in it: for fill. */
 import type { Tray } from '../run/catalogue.ts';
-import { shortLength } from '../run/shortLength.ts';
 import { inches } from '../trade/length.ts';
+import { shortLength } from '../trade/shortLength.ts';
 import { channelWalls } from './channelSection.ts';
 import { across, down } from './dimension.ts';
 import { frameOf, LETTERS, MARGIN } from './frame.ts';

@@ -1,7 +1,7 @@
 /** A sleeve splice from the side, and its section through a fastener. */
 import type { Fastening, Sleeve } from '../run/catalogue.ts';
-import { shortLength } from '../run/shortLength.ts';
 import { inches } from '../trade/length.ts';
+import { shortLength } from '../trade/shortLength.ts';
 import { drawBalloons, type Target } from './balloon.ts';
 import { sleeveSection } from './channelSection.ts';
 import { cuttingPlane } from './cuttingPlane.ts';
@@ -114,7 +114,7 @@ export function laySleeve(given: SpliceGiven & { readonly item: Sleeve }, how: H
 
   const row = sleeve.y - (form === 'phone' ? 46 : 50);
   const size = form === 'phone' ? SIZES.text : SIZES.big;
-  const into = joint.insertions.map(shortLength);
+  const into = joint.insertions.map((length) => shortLength(length));
   across(plan, edges[0], ends[0], row, into[0] ?? '', {
     from: sleeve.y,
     size,

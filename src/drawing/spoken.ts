@@ -1,7 +1,8 @@
 /** Lengths as a person hears them, for the words of a drawing. */
-import { shortLength } from '../run/shortLength.ts';
+
 import type { Ticks } from '../trade/length.ts';
-import type { Speak } from './types.ts';
+import type { Speak } from '../trade/say.ts';
+import { shortLength } from '../trade/shortLength.ts';
 
 /** `63 ft 7 1/2 in`, `5 in`, `20 ft`. */
 export function spoken(length: Ticks, speak: Speak): string {

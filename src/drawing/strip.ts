@@ -1,6 +1,7 @@
 /** A straight run to scale: pieces, splices, the whole, and what is left of the last length. */
-import { shortLength } from '../run/shortLength.ts';
+
 import { formatLength } from '../trade/length.ts';
+import { shortLength } from '../trade/shortLength.ts';
 import { drawBalloons, type Target } from './balloon.ts';
 import { across } from './dimension.ts';
 import { frameOf, LETTERS, MARGIN } from './frame.ts';

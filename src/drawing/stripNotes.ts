@@ -1,4 +1,5 @@
-import { shortLength } from '../run/shortLength.ts';
+import { shortLength } from '../trade/shortLength.ts';
+import { spoken } from './spoken.ts';
 import type { StripGiven } from './stripGiven.ts';
 import { leftOver } from './stripScale.ts';
 import type { How } from './types.ts';
@@ -20,7 +21,7 @@ export function stripNotes(
   if (joints.length > 0) note(joints.length === 1 ? 'oneSplice' : 'splices', { count: joints.length });
   const one = <T>(of: readonly T[]) => (new Set(of).size === 1 ? of[0] : undefined);
   const into = one(joints.flatMap(({ insertions }) => insertions));
-  if (into !== undefined && into > 0) note('intoEach', { length: shortLength(into).replace('"', ' in') });
+  if (into !== undefined && into > 0) note('intoEach', { length: spoken(into, speak) });
   const gap = one(joints.map(({ opening }) => opening));
   if (gap !== undefined) {
     if (gap === 0) note('endsMeet');

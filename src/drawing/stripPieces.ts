@@ -1,6 +1,7 @@
 /** Numbers and lengths of the pieces of a strip. */
-import { shortLength } from '../run/shortLength.ts';
+
 import type { Piece } from '../run/straight.ts';
+import { shortLength } from '../trade/shortLength.ts';
 import { MARGIN } from './frame.ts';
 import { textWidth } from './glyphs.ts';
 import { boxOf, type Plan, SIZES } from './plan.ts';

@@ -1,5 +1,5 @@
 /** A drawing as it leaves this room, and what it takes to make one. */
-import type { Say } from '../trade/answer.ts';
+import type { Speak } from '../trade/say.ts';
 
 /** Where it will be read: redrawn for each, not shrunk. */
 export type Form = 'phone' | 'desk' | 'paper';
@@ -17,9 +17,6 @@ export interface Palette {
   readonly galv2: string;
   readonly letter: string;
 }
-
-/** Turns a sentence's key and values into the reader's language. */
-export type Speak = (say: Say) => string;
 
 /** What every view is told besides its subject. */
 export interface How {

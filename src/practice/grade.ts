@@ -1,6 +1,7 @@
 /** Grades answers to a draw: a verdict an ask, with the mistake that explains it. Same draw, same answers, same grade. */
 import type { Say } from '../trade/answer.ts';
-import { formatLength, fromInches, ticks } from '../trade/length.ts';
+import { fromInches } from '../trade/length.ts';
+import { shortLength } from '../trade/shortLength.ts';
 import { readAnswers } from './answer.ts';
 import { nearAnswer, sameAnswer } from './apart.ts';
 import { brokenBy, type Cause, leftOutOf, oneMistake, twoMistakes } from './diagnose.ts';
@@ -134,18 +135,17 @@ function said(
   if (verdict === 'blank') return say('blank');
   if (verdict === 'holds from there') return say('holdsFromThere');
   if (ask.kind === 'number' && out !== undefined) {
-    const amount = amountOf(ask, Math.abs(out));
+    const amount = amountOf(ask, Math.abs(out), speak);
     if (verdict === 'near') return say(out > 0 ? 'nearLong' : 'nearShort', { amount });
     const text = textOf(out > 0 ? ask.long : ask.short, lang, { amount });
-    return [causeSaid(draw, ask, cause, lang, say), text].join(' ');
+    return [causeSaid(draw, cause, lang, say), text].join(' ');
   }
-  if (ask.kind !== 'order') return causeSaid(draw, ask, cause, lang, say);
+  if (ask.kind !== 'order') return causeSaid(draw, cause, lang, say);
   return orderSaid(draw, ask, cause, given as readonly string[], lang, say);
 }
 
 function causeSaid(
   draw: Draw,
-  _ask: Ask,
   cause: Cause,
   lang: string,
   say: (key: string, values?: Say['values']) => string,
@@ -186,8 +186,7 @@ function closest(broken: readonly (readonly [string, string])[]): readonly (read
 }
 
 /** How far a number is out: a length to 1/64 in, an area to hundredths. */
-function amountOf(ask: NumberAsk, out: number): string {
-  if (ask.unit !== 'in') return `${Number(out.toFixed(2))} in²`;
-  const length = fromInches(out);
-  return formatLength(ticks(length), 64).replace(/^0'-(?:0 )?/, '');
+function amountOf(ask: NumberAsk, out: number, speak: Language['speak']): string {
+  if (ask.unit !== 'in') return `${Number(out.toFixed(2))} ${speak({ say: `unit.${ask.unit}` })}`;
+  return shortLength(fromInches(out), 64);
 }

@@ -39,16 +39,13 @@ export function keyOf(draw: Draw, world: World, { lang, speak }: Language): Key 
   };
 }
 
-const UNITS: Readonly<Record<string, string>> = { in2: 'in²' };
-
 /** A step as one line; where it ends in a number, the number behind its sentence, to at most four decimals. */
 function line(step: Step, speak: Language['speak']): string {
   const { value, unit } = step;
   if (value === undefined) return speak(step);
   const number = typeof value === 'number' ? Number(value.toFixed(4)) : value;
-  return [speak(step).replace(/\.$/, ':'), number, ...(unit === undefined ? [] : [UNITS[unit] ?? unit])].join(
-    ' ',
-  );
+  const named = unit === undefined ? [] : [speak({ say: `unit.${unit}` })];
+  return [speak(step).replace(/\.$/, ':'), number, ...named].join(' ');
 }
 
 /** One order that holds, numbered. */

@@ -13,7 +13,9 @@ const verdicts = [
   'leftOut',
   'orderStep',
 ].map((key) => `practice.${key}`);
+/** Units of answers and of the working's numbers. */
+const units = ['unit.in', 'unit.in2', 'unit.mm'];
 
 export const practiceSays: readonly string[] = [
-  ...new Set([...verdicts, ...[...models.values()].flatMap((m) => m.says)]),
+  ...new Set([...verdicts, ...units, ...[...models.values()].flatMap((m) => m.says)]),
 ];

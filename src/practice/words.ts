@@ -1,6 +1,6 @@
 /** Puts facts and templates of a family into one language. */
-import type { Speak } from '../drawing/types.ts';
-import { shortLength } from '../run/shortLength.ts';
+import { fillPlaces, type Speak } from '../trade/say.ts';
+import { shortLength } from '../trade/shortLength.ts';
 import type { Draw } from './draw.ts';
 import type { Family, Texts } from './family.ts';
 import type { Fact, Facts } from './model.ts';
@@ -11,8 +11,6 @@ export interface Language {
   readonly speak: Speak;
 }
 
-const PLACE = /\{([A-Za-z][A-Za-z0-9]*)\}/g;
-
 /**
  * A text in a language with its `{places}` filled.
  * @throws {Error} when it lacks the language or a value: the reader of families finds both before anyone draws
@@ -20,16 +18,7 @@ const PLACE = /\{([A-Za-z][A-Za-z0-9]*)\}/g;
 export function textOf(texts: Texts, lang: string, values: Readonly<Record<string, string>>): string {
   const text = texts[lang];
   if (text === undefined) throw new Error(`no ${lang} text beside ${Object.keys(texts).join(' ')}`);
-  return text.replaceAll(PLACE, (_, place: string) => {
-    const value = values[place];
-    if (value === undefined) throw new Error(`no value for {${place}} in "${text}"`);
-    return value;
-  });
-}
-
-/** Places of a template, each once. */
-export function placesIn(text: string): readonly string[] {
-  return [...new Set([...text.matchAll(PLACE)].map((m) => m[1] ?? ''))];
+  return fillPlaces(text, values);
 }
 
 /** One fact as a person reads it. Words of the family may themselves name facts that are no words. */

@@ -7,9 +7,9 @@
 import type { Answered, Step } from '../trade/answer.ts';
 import { type Fault, GivenError } from '../trade/given.ts';
 import { formatLength, type Ticks, ticks } from '../trade/length.ts';
+import { shortLength } from '../trade/shortLength.ts';
 import { openingOf, placeSplice, type Splice } from './joints.ts';
 import { piecesOf } from './pieces.ts';
-import { shortLength } from './shortLength.ts';
 import type { Face, Piece, ResolvedJoint, StraightLeg } from './straight.ts';
 
 export interface StraightGiven {

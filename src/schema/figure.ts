@@ -8,11 +8,11 @@ import { drawStrip, type StripGiven } from '../drawing/strip.ts';
 import type { Balloon, Drawing, How } from '../drawing/types.ts';
 import type { Catalogue, Tray } from '../run/catalogue.ts';
 import { resolveRun } from '../run/resolve.ts';
-import { shortLength } from '../run/shortLength.ts';
 import type { ResolvedJoint, ResolvedRun } from '../run/straight.ts';
 import type { Run } from '../run/types.ts';
 import { type Fault, GivenError } from '../trade/given.ts';
-import { formatLength, type Ticks } from '../trade/length.ts';
+import { formatLength } from '../trade/length.ts';
+import { inchNumber } from '../trade/shortLength.ts';
 import type { Figure } from './procedure.ts';
 
 /**
@@ -69,9 +69,9 @@ const views: Readonly<Record<Figure['view'], Show>> = {
       of,
     );
     const facts = {
-      insertion: inchText(joint.insertions[0]),
-      opening: inchText(joint.opening),
-      splice: inchText(joint.length),
+      insertion: inchNumber(joint.insertions[0]),
+      opening: inchNumber(joint.opening),
+      splice: inchNumber(joint.length),
     };
     const given = { joint, tray, ...spliceOf(joint, catalogue) };
     return { view: 'splice', tray, parts: spliceParts[joint.kind], given, facts };
@@ -84,7 +84,7 @@ const views: Readonly<Record<Figure['view'], Show>> = {
       of,
     );
     const facts = {
-      insertion: inchText(piece.ends[0].insertion),
+      insertion: inchNumber(piece.ends[0].insertion),
       clear: formatLength(piece.clear),
       cut: formatLength(piece.cut),
     };
@@ -117,11 +117,6 @@ function spliceOf(
     ]);
   }
   return { item, fastening };
-}
-
-/** A length below a foot as a number of inches (`1/8`, `10 1/8`), for a text that says `in` after it. */
-function inchText(length: Ticks): string {
-  return shortLength(length).replace(/"$/, '');
 }
 
 function pick<T>(all: readonly T[], name: (one: T) => string, of: string | undefined): T {

@@ -1,6 +1,7 @@
 /** Faults between a procedure and what it names: its task, runs, sources. */
 import { resolveRun } from '../run/resolve.ts';
 import { GivenError } from '../trade/given.ts';
+import { placesOf } from '../trade/say.ts';
 import { catalogueOf } from './catalogue.ts';
 import { shownBy } from './figure.ts';
 import { missing, missingOne } from './missing.ts';
@@ -9,7 +10,6 @@ import type { Entry, FileFault } from './shelf.ts';
 import { type Entries, idsOf, type Lost } from './shelves.ts';
 import type { Task } from './task.ts';
 import { textsIn } from './texts.ts';
-import { placesOf } from './words.ts';
 
 export function procedureFaults(entries: Entries, lost: Lost): readonly FileFault[] {
   const ids = idsOf('tasks', entries, lost);

@@ -1,9 +1,9 @@
 /** A procedure ready for a page: every place in its texts filled from the figure of its form. */
 import type { Drawing, How } from '../drawing/types.ts';
+import { fillPlaces } from '../trade/say.ts';
 import { drawShown, type Shown, shownBy } from './figure.ts';
 import type { Form, Procedure } from './procedure.ts';
 import type { Library } from './shelves.ts';
-import { fill } from './words.ts';
 
 export interface ReadyForm extends Form {
   readonly shown: Shown;
@@ -44,7 +44,7 @@ export function drawFigure({ shown, steps }: ReadyForm, how: How): Drawing {
 
 /** The same value with every text in it filled. */
 function filled<T>(value: T, facts: Readonly<Record<string, string>>): T {
-  if (typeof value === 'string') return fill(value, facts) as T;
+  if (typeof value === 'string') return fillPlaces(value, facts) as T;
   if (Array.isArray(value)) return value.map((v) => filled(v, facts)) as T;
   if (value !== null && typeof value === 'object') {
     return Object.fromEntries(Object.entries(value).map(([k, v]) => [k, filled(v, facts)])) as T;

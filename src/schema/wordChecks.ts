@@ -1,8 +1,8 @@
 /** Faults of the words: keys that stand twice, are missing in a language, or do not have the same places in each. */
+import { placesOf } from '../trade/say.ts';
 import { demands } from './demands.ts';
 import type { FileFault } from './shelf.ts';
 import type { Entries, Lost } from './shelves.ts';
-import { placesOf } from './words.ts';
 
 interface Text {
   readonly file: string;

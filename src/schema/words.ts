@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { Say } from '../trade/answer.ts';
+import { type Speak, speakerOver } from '../trade/say.ts';
 
 /**
  * A file of words: two levels, `{"group": {"key": "text with {place}"}}`. Which file of a language holds a group is
@@ -34,37 +34,5 @@ export function wordTables(
   return tables;
 }
 
-/** Says a sentence in one language. */
-export type Speak = (say: Say) => string;
-
-const place = /\{([A-Za-z][A-Za-z0-9]*)\}/g;
-
-/** Names of the places of a text, each once, in order of the alphabet. */
-export function placesOf(text: string): readonly string[] {
-  return [...new Set([...text.matchAll(place)].map((m) => m[1] ?? ''))].sort();
-}
-
-/**
- * A text with its places filled.
- * @throws {Error} when a place has no value: a sentence is never shown with a hole in it
- */
-export function fill(text: string, values: Readonly<Record<string, string | number>>, what = text): string {
-  return text.replaceAll(place, (_, name: string) => {
-    const value = values[name];
-    if (value === undefined) throw new Error(`${what} has no value for {${name}}`);
-    return String(value);
-  });
-}
-
-/**
- * A speaker for one language.
- * @throws {Error} when the words lack the key, or the saying a value: both are faults of ours, which the check of
- *   content and the tests find, never a person's
- */
-export function speaker(words: Words): Speak {
-  return ({ say, values = {} }) => {
-    const text = words.get(say);
-    if (text === undefined) throw new Error(`no words for ${say}`);
-    return fill(text, values, say);
-  };
-}
+/** A speaker for one language; see `speakerOver` for what it throws. */
+export const speaker = (words: Words): Speak => speakerOver((key) => words.get(key));

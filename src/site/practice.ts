@@ -2,7 +2,7 @@
 import type { Finding, Grade, Verdict } from '../practice/grade.ts';
 import type { ShownAsk } from '../practice/show.ts';
 import { formatLength, fromInches } from '../trade/length.ts';
-import type { SiteKey, Tell, Values } from './speak.ts';
+import type { SiteKey, Tell } from './speak.ts';
 
 /** Answers as the engine takes them: a number in the ask's unit, an option's id, items in order. A blank is left out. */
 export type Given = Readonly<Record<string, number | string | readonly string[]>>;
@@ -39,10 +39,10 @@ export function verdictText(tell: Tell, grade: Grade): { readonly line: string; 
 }
 
 /** An answer as text; empty for a blank. */
-export function answerText(ask: ShownAsk, answer: Given[string] | undefined): string {
+export function answerText(tell: Tell, ask: ShownAsk, answer: Given[string] | undefined): string {
   if (answer === undefined) return '';
   if (typeof answer === 'number') {
-    return ask.unit === 'in' ? formatLength(fromInches(answer), 64) : `${answer} in²`;
+    return ask.unit === 'in' ? formatLength(fromInches(answer), 64) : `${answer} ${tell('unit.in2')}`;
   }
   if (typeof answer === 'string') return ask.options?.find(({ id }) => id === answer)?.text ?? answer;
   return '';
@@ -56,7 +56,12 @@ export interface Outcome {
   readonly note: number | null;
 }
 
-export function outcomes(asks: readonly ShownAsk[], grade: Grade, given: Given): readonly Outcome[] {
+export function outcomes(
+  tell: Tell,
+  asks: readonly ShownAsk[],
+  grade: Grade,
+  given: Given,
+): readonly Outcome[] {
   let note = 0;
   return grade.findings.flatMap((finding) => {
     const ask = asks.find(({ id }) => id === finding.ask);
@@ -66,7 +71,7 @@ export function outcomes(asks: readonly ShownAsk[], grade: Grade, given: Given):
       {
         ask,
         finding,
-        answer: answerText(ask, given[ask.id]),
+        answer: answerText(tell, ask, given[ask.id]),
         note: finding.verdict === 'rework' ? note : null,
       },
     ];
@@ -79,5 +84,3 @@ export function readNumber(text: string): number | null | undefined {
   if (plain === '') return null;
   return /^\d*\.?\d+$/.test(plain) ? Number(plain) : undefined;
 }
-
-export type { Values };

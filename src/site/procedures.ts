@@ -4,7 +4,7 @@ import type { Form as Draft, Drawing } from '../drawing/types.ts';
 import type { Item } from '../run/catalogue.ts';
 import type { Library } from '../schema/library.ts';
 import { drawFigure, type ReadyForm, type ReadyProcedure, readyProcedure } from '../schema/readyProcedure.ts';
-import { formatLength } from '../trade/length.ts';
+import { shortLength } from '../trade/shortLength.ts';
 import type { Block } from './block.ts';
 import type { Speak, Tell } from './speak.ts';
 
@@ -49,25 +49,22 @@ export const figureForms = (form: ReadyForm, speak: Speak): readonly Drawing[] =
 
 /** An item as a person asks for it at the counter. */
 export function itemName(item: Item, tell: Tell): string {
-  const width = 'width' in item ? plain(formatLength(item.width)) : '';
+  const width = 'width' in item ? shortLength(item.width) : '';
   switch (item.kind) {
     case 'sleeve':
     case 'plate':
     case 'expansion':
-      return tell(`item.${item.kind}`, { width, length: plain(formatLength(item.length)) });
+      return tell(`item.${item.kind}`, { width, length: shortLength(item.length) });
     case 'fastening':
       return tell(`item.${item.bolt.head}`, {
-        diameter: plain(formatLength(item.bolt.diameter, 64)),
-        length: plain(formatLength(item.bolt.length, 64)),
-        hole: plain(formatLength(item.hole.width, 64)),
+        diameter: shortLength(item.bolt.diameter),
+        length: shortLength(item.bolt.length),
+        hole: shortLength(item.hole.width),
       });
     default:
       return tell(`item.${item.kind}`, { width });
   }
 }
-
-/** A length below a foot without its feet: `4"`, `1/4"`. */
-const plain = (text: string): string => text.replace(/^0'-(?:0 )?/, '');
 
 export interface HardwareRow {
   readonly name: string;

@@ -1,7 +1,9 @@
 /** Turns a `Say` into a sentence with a table of words. Pure; used by pages and islands alike. */
 import type register from '../../content/words/en/pages-register.json';
 import type site from '../../content/words/en/site.json';
-import type { Say } from '../trade/answer.ts';
+import { type Speak, speakerOver } from '../trade/say.ts';
+
+export type { Speak } from '../trade/say.ts';
 
 /** Group, key, text. Islands are handed the groups they speak, so a page carries its own language only. */
 export type WordTable = Readonly<Record<string, Readonly<Record<string, string>>>>;
@@ -11,24 +13,15 @@ type Site = typeof site & typeof register;
 export type SiteKey = { [G in keyof Site & string]: `${G}.${keyof Site[G] & string}` }[keyof Site & string];
 export type Values = Readonly<Record<string, string | number>>;
 
-export type Speak = (say: Say) => string;
 /** For the page's own words: `tell('cut.title')`, `tell('sheet.rev', { revision: 2 })`. */
 export type Tell = (key: SiteKey, values?: Values) => string;
 
-const place = /\{(\w+)\}/g;
-
-/** @throws Error when the key is not in the table or a place has no value: a sentence is never shown with a hole in it. */
+/** A speaker over the groups of a page; see `speakerOver` for what it throws. */
 export function speaker(words: WordTable): Speak {
-  return ({ say, values }) => {
-    const dot = say.indexOf('.');
-    const text = words[say.slice(0, dot)]?.[say.slice(dot + 1)];
-    if (text === undefined) throw new Error(`content/words: no text for "${say}"`);
-    return text.replace(place, (_, name: string) => {
-      const value = values?.[name];
-      if (value === undefined) throw new Error(`content/words: "${say}" wants a value for {${name}}`);
-      return String(value);
-    });
-  };
+  return speakerOver((key) => {
+    const dot = key.indexOf('.');
+    return words[key.slice(0, dot)]?.[key.slice(dot + 1)];
+  });
 }
 
 /** Keeps a mixed number together at the end of a line: the space inside `7 1/2` does not break. */

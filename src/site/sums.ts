@@ -6,7 +6,6 @@
 import type { SpliceGiven } from '../drawing/splice.ts';
 import { placeSplice } from '../run/joints.ts';
 import { piecesOf } from '../run/pieces.ts';
-import { shortLength } from '../run/shortLength.ts';
 import type { FilledStraight, StraightGiven } from '../run/spliceStraight.ts';
 import { spliceStraightRun } from '../run/spliceStraight.ts';
 import type { Face, Piece, ResolvedJoint, StraightLeg } from '../run/straight.ts';
@@ -14,6 +13,7 @@ import type { Answered } from '../trade/answer.ts';
 import { type CutGiven, type CutResult, cut } from '../trade/cut.ts';
 import { type Fault, GivenError } from '../trade/given.ts';
 import { formatLength, fromInches, type Ticks, ticks } from '../trade/length.ts';
+import { shortLength } from '../trade/shortLength.ts';
 import type { SleeveSet } from './items.ts';
 import type { Bar } from './pictures/bars.ts';
 import type { Tell } from './speak.ts';

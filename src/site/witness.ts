@@ -8,7 +8,8 @@ import type { JsonObject } from '../register/canonical.ts';
 import type { CheckGiven } from '../register/check.ts';
 import { addMonths, isDay } from '../register/days.ts';
 import { type MapTask, revisionOn } from '../register/taskMap.ts';
-import { formatLength, type Ticks, ticks } from '../trade/length.ts';
+import { type Ticks, ticks } from '../trade/length.ts';
+import { shortLength } from '../trade/shortLength.ts';
 import { dayText } from './dates.ts';
 import type { SiteKey, Speak, Tell } from './speak.ts';
 import { variantText } from './variants.ts';
@@ -173,6 +174,6 @@ function endOf(saw: Saw, outcome: Outcome, task: WitnessTask, tell: Tell): strin
 /** How far a measure is out, in words; a length to 1/64 in. */
 export function outText(wanted: Ticks, got: Ticks, tell: Tell): string {
   if (wanted === got) return tell('witness.outNone');
-  const amount = formatLength(ticks(Math.abs(got - wanted)), 64).replace(/^0'-(?:0 )?/, '');
+  const amount = shortLength(ticks(Math.abs(got - wanted)), 64);
   return tell(got > wanted ? 'witness.outLong' : 'witness.outShort', { amount });
 }

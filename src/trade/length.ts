@@ -6,6 +6,7 @@
 import { GivenError } from './given.ts';
 import { readLengthText } from './lengthText.ts';
 import { LENGTH_REFUSALS, type Refusal } from './lengthWords.ts';
+import { fillPlaces } from './say.ts';
 import { type Denominator, LONGEST_TICKS, TICKS_PER_INCH, TICKS_PER_MILLIMETRE } from './units.ts';
 
 export {
@@ -104,7 +105,6 @@ export function readLength(given: string | number, options: LengthOptions = {}):
 
 /** The two sentences of a refused length. */
 export function lengthRefusal({ refused, values }: Refusal): { message: string; todo: string } {
-  const fill = (text: string) => text.replaceAll(/\{(\w+)\}/g, (_, place: string) => values[place] ?? '');
   const { message, todo } = LENGTH_REFUSALS[refused];
-  return { message: fill(message), todo: fill(todo) };
+  return { message: fillPlaces(message, values), todo: fillPlaces(todo, values) };
 }

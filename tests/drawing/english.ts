@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
-import type { Speak } from '../../src/drawing/types.ts';
 import { speaker } from '../../src/schema/words.ts';
+import type { Speak } from '../../src/trade/say.ts';
 
 const file = new URL('../../content/words/en/drawing.json', import.meta.url);
 const groups = JSON.parse(readFileSync(file, 'utf8')) as Record<string, Record<string, string>>;

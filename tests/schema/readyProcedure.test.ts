@@ -6,9 +6,10 @@ import { shownBy } from '../../src/schema/figure.ts';
 import { readLibrary } from '../../src/schema/library.ts';
 import { drawFigure, readyProcedure } from '../../src/schema/readyProcedure.ts';
 import { textsIn } from '../../src/schema/texts.ts';
-import { placesOf, speaker } from '../../src/schema/words.ts';
+import { speaker } from '../../src/schema/words.ts';
 import { GivenError } from '../../src/trade/given.ts';
 import { readLength } from '../../src/trade/length.ts';
+import { placesOf } from '../../src/trade/say.ts';
 
 const { library } = readLibrary(contentFiles());
 const speak = speaker(library.words.get('en') ?? new Map());

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { fill, placesOf, speaker, wordTables } from '../../src/schema/words.ts';
+import { speaker, wordTables } from '../../src/schema/words.ts';
+import { fillPlaces, placesOf } from '../../src/trade/say.ts';
 
 const words = wordTables([
   { lang: 'en', data: { cut: { sum: '{a} and {b} make {c}; {a} again' } } },
@@ -17,7 +18,7 @@ test('a saying is filled in every place', () => {
 });
 
 test('a value is put in as it is, never read as a pattern', () => {
-  expect(fill('{a}', { a: '$& {b}' })).toBe('$& {b}');
+  expect(fillPlaces('{a}', { a: '$& {b}' })).toBe('$& {b}');
 });
 
 test('a hole is never shown', () => {

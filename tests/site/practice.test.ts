@@ -38,7 +38,7 @@ describe('the verdict is one line, what is worst first', () => {
 
 test('only rework is numbered, in order', () => {
   const asks = ['a0', 'a1', 'a2', 'a3'].map((id) => ask(id));
-  const found = outcomes(asks, grade('rework', 'near', 'holds', 'rework'), { a0: 97.625, a1: 12 });
+  const found = outcomes(tell, asks, grade('rework', 'near', 'holds', 'rework'), { a0: 97.625, a1: 12 });
   expect(found.map(({ note, answer }) => [note, answer])).toEqual([
     [1, `8'-1 5/8"`],
     [null, `1'-0"`],
@@ -48,11 +48,11 @@ test('only rework is numbered, in order', () => {
 });
 
 test('answers as a person reads them', () => {
-  expect(answerText(ask('a', { unit: 'in2' }), 1.25)).toBe('1.25 in²');
+  expect(answerText(tell, ask('a', { unit: 'in2' }), 1.25)).toBe('1.25 in²');
   expect(
-    answerText(ask('a', { kind: 'choice', options: [{ id: 'ask', text: 'Ask the engineer' }] }), 'ask'),
+    answerText(tell, ask('a', { kind: 'choice', options: [{ id: 'ask', text: 'Ask the engineer' }] }), 'ask'),
   ).toBe('Ask the engineer');
-  expect(answerText(ask('a'), undefined)).toBe('');
+  expect(answerText(tell, ask('a'), undefined)).toBe('');
 });
 
 test('tries have names, then numbers', () => {

@@ -1,11 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { placesOf, speaker } from '../../src/schema/words.ts';
+import { speaker } from '../../src/schema/words.ts';
 import type { Answered, Say } from '../../src/trade/answer.ts';
 import { convert } from '../../src/trade/convert.ts';
 import { cut } from '../../src/trade/cut.ts';
 import { fill } from '../../src/trade/fill.ts';
 import { fromInches, ticks } from '../../src/trade/length.ts';
 import { mark } from '../../src/trade/mark.ts';
+import { placesOf } from '../../src/trade/say.ts';
 import { tradeSays } from '../../src/trade/says.ts';
 import { fillTables, library } from './tables.ts';
 

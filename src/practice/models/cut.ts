@@ -5,11 +5,11 @@
 import { drawPiece } from '../../drawing/piece.ts';
 import { type CutEnd, cutBetween } from '../../run/pieces.ts';
 import { FACE_INSERTION, resolveRun, USUAL_KERF } from '../../run/resolve.ts';
-import { shortLength } from '../../run/shortLength.ts';
 import type { Piece, StraightLeg } from '../../run/straight.ts';
 import type { EndJoint, Joint } from '../../run/types.ts';
 import type { Step } from '../../trade/answer.ts';
 import { formatLength, fromInches, inches, type Ticks, ticks } from '../../trade/length.ts';
+import { shortLength } from '../../trade/shortLength.ts';
 import { type Drawn, model, type Slip, type World } from '../model.ts';
 import { read } from './reads.ts';
 

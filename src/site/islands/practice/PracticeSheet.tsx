@@ -61,7 +61,7 @@ export default function PracticeSheet({ lang, words, family, world, seed: builtS
     () => (last === undefined ? undefined : gradeDraw(draw, last, world, language)),
     [draw, last, world, language],
   );
-  const found = grade === undefined || last === undefined ? [] : outcomes(shown.asks, grade, last);
+  const found = grade === undefined || last === undefined ? [] : outcomes(tell, shown.asks, grade, last);
 
   const take = (next: string, before: readonly Given[]) => {
     setSeed(next);

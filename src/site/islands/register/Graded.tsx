@@ -39,13 +39,13 @@ export function Graded({ sheet, file, grade, practice, language, tell }: Props) 
         if (family === undefined) return [];
         const draw = drawOf(family, graded.seed, practice.world);
         const given = file.answers.find(({ seed }) => seed === graded.seed)?.answers ?? {};
-        return outcomes(tellDraw(draw, language).asks, graded, given as Given).map((outcome) => ({
+        return outcomes(tell, tellDraw(draw, language).asks, graded, given as Given).map((outcome) => ({
           place: graded.place,
-          wanted: answerText(outcome.ask, draw.right[outcome.ask.id]),
+          wanted: answerText(tell, outcome.ask, draw.right[outcome.ask.id]),
           outcome,
         }));
       }),
-    [grade, file, practice, language],
+    [grade, file, practice, language, tell],
   );
   const open = rows.filter(({ outcome }) => outcome.finding.verdict !== 'holds');
   const held = rows.filter(({ outcome }) => outcome.finding.verdict === 'holds');
