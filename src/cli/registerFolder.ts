@@ -7,6 +7,7 @@ import {
   openSync,
   readdirSync,
   readFileSync,
+  statSync,
   writeSync,
 } from 'node:fs';
 import { dirname, join } from 'node:path';
@@ -28,29 +29,55 @@ export function readFolder(folder: string): RegisterFiles {
     throw new GivenError([{ field: 'DIR', value: folder, message: 'no register is here', todo }]);
   }
   const files: Record<string, string> = {};
-  if (existsSync(join(folder, MARKER))) files[MARKER] = readFileSync(join(folder, MARKER), 'utf8');
+  if (is('file', join(folder, MARKER))) files[MARKER] = textOf(join(folder, MARKER));
   for (const name of FOLDERS) {
-    if (!existsSync(join(folder, name))) continue;
+    if (!is('folder', join(folder, name))) continue;
     for (const entry of readdirSync(join(folder, name), { recursive: true, withFileTypes: true })) {
       if (!entry.isFile() || entry.name.startsWith('.')) continue;
       const path = join(entry.parentPath, entry.name);
-      files[path.slice(join(folder, '/').length).replaceAll('\\', '/')] = readFileSync(path, 'utf8');
+      files[path.slice(join(folder, '/').length).replaceAll('\\', '/')] = textOf(path);
     }
   }
   return files;
+}
+
+function is(what: 'file' | 'folder', path: string): boolean {
+  const found = statSync(path, { throwIfNoEntry: false });
+  return (what === 'file' ? found?.isFile() : found?.isDirectory()) === true;
+}
+
+/**
+ * A file's text. Bytes that are no UTF-8 are read one a sign: no two files have one text, so none passes for what was
+ * hashed or signed.
+ */
+function textOf(path: string): string {
+  const bytes = readFileSync(path);
+  const text = bytes.toString('utf8');
+  return Buffer.from(text, 'utf8').equals(bytes) ? text : bytes.toString('latin1');
 }
 
 /** Writes an entry: its body and marker first, so that no header ever names a body that was not written. */
 export function writeFolder(folder: string, { put, append }: Written): void {
   for (const [path, text] of Object.entries(put)) {
     const at = join(folder, path);
-    mkdirSync(dirname(at), { recursive: true });
+    makeFolder(folder, dirname(at));
     // Bodies are named by their hash: one that is there already is the same.
     if (!existsSync(at)) write(at, text, 'wx');
   }
   const at = join(folder, append.path);
-  mkdirSync(dirname(at), { recursive: true });
+  makeFolder(folder, dirname(at));
   write(at, append.text, 'a');
+}
+
+/** @throws {GivenError} nothing can be written there */
+function makeFolder(folder: string, path: string): void {
+  try {
+    mkdirSync(path, { recursive: true });
+  } catch (cause) {
+    const todo = 'name a folder that can be written to';
+    const message = `cannot be written (${(cause as Error).message})`;
+    throw new GivenError([{ field: 'DIR', value: folder, message, todo }]);
+  }
 }
 
 function write(path: string, text: string, flag: 'wx' | 'a', mode = 0o666): void {

@@ -45,8 +45,13 @@ export class Options {
 
   take(field: string, cause: unknown): void {
     if (!(cause instanceof GivenError)) throw cause;
-    const own = ['', 'key', 'publicKey'];
-    this.faults.push(...cause.faults.map((f) => (own.includes(f.field) ? { ...f, field } : f)));
+    const named: Readonly<Record<string, string>> = {
+      '': field,
+      key: field,
+      publicKey: field,
+      passphrase: 'pass-file',
+    };
+    this.faults.push(...cause.faults.map((f) => ({ ...f, field: named[f.field] ?? f.field })));
   }
 
   /** A text that has to be there. */

@@ -143,14 +143,15 @@ function markerOf(text: string | undefined, problems: Problem[]): string | undef
   if (text === undefined) return undefined;
   try {
     const value = readJson(text);
-    if (markerShape(value) === undefined) return (value as JsonObject)['begin'] as string;
+    const begin = markerShape(value) === undefined ? ((value as JsonObject)['begin'] as string) : undefined;
+    if (begin !== undefined && markerText(begin) === text) return begin;
   } catch {
     // Reported below like any other text that is no marker.
   }
   problems.push({
     file: MARKER,
     code: 'unreadable',
-    say: { say: 'registerProblem.unreadable', values: { why: 'wants {"begin":…,"v":1}' } },
+    say: { say: 'registerProblem.unreadable', values: { why: 'wants {"begin":…,"v":1} and nothing more' } },
   });
   return undefined;
 }

@@ -1,6 +1,6 @@
 import type { Say } from '../trade/answer.ts';
 import { byText } from './bytes.ts';
-import type { Entry, Problem, ProblemCode } from './held.ts';
+import { type Entry, markerText, type Problem, type ProblemCode } from './held.ts';
 import type { Judged } from './judged.ts';
 import { isBackDated, type Placed } from './order.ts';
 import { MARKER } from './paths.ts';
@@ -16,6 +16,7 @@ export const problemKeys = [
   'fork-owner',
   'gap',
   'marker',
+  'unreadable',
 ] as const;
 type ProblemKey = (typeof problemKeys)[number];
 
@@ -47,6 +48,9 @@ export function listProblems(
 
   if (view.held.marker !== undefined && view.held.marker !== view.begin.id) {
     problems.push({ file: MARKER, code: 'altered', say: words('marker') });
+  } else if (view.held.marker === undefined && !problems.some((p) => p.file === MARKER)) {
+    const why = `it is not here, and was ${markerText(view.begin.id)}`;
+    problems.push({ file: MARKER, code: 'unreadable', say: words('unreadable', { why }) });
   }
   for (const e of foreign) problems.push(at(e, 'foreign-file', words('foreign-file')));
   if (owner !== undefined && !authority.owners.includes(owner)) {

@@ -6,7 +6,6 @@ export const registerSays: readonly string[] = [
   ...reasons.map((key) => `registerProblem.${key}` as const),
   ...problemKeys.map((key) => `registerProblem.${key}` as const),
   'registerProblem.no-beginning',
-  'registerProblem.unreadable',
   'registerProblem.torn-tail',
   'registerProblem.altered-form',
   'registerProblem.altered-signature',

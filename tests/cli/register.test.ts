@@ -148,9 +148,9 @@ describe('key', () => {
     expect(readFileSync(at('shut.json'), 'utf8')).toContain('PBKDF2-SHA-256');
     const begin = (name: string, ...more: string[]) =>
       call('begin', at(name), '--owner', at('shut.json'), ...more);
-    expect(said(await begin('shut-1'))).toEqual(['passphrase: the key is wrapped']);
+    expect(said(await begin('shut-1'))).toEqual(['pass-file: the key is wrapped']);
     expect(said(await begin('shut-1', '--pass-file', at('wrong')))).toEqual([
-      'passphrase: does not open this key',
+      'pass-file: does not open this key',
     ]);
     expect(existsSync(at('shut-1'))).toBe(false);
     expect((await begin('shut-1', '--pass-file', at('pass'))).exit).toBe(0);
