@@ -1,7 +1,7 @@
 /** From a family and a seed to one job with its right and wrong answers: the part of a draw that no language touches. */
 import { inches } from '../trade/length.ts';
 import { answersApart } from './apart.ts';
-import type { Ask, Family, Mistake } from './family.ts';
+import type { Family, Mistake } from './family.ts';
 import { GENERATOR, Generator } from './generator.ts';
 import type { Answer, Answers, AnyModel, AnyPlan, Fact, Facts, ModelAsk, World } from './model.ts';
 import { models } from './models/index.ts';
@@ -101,9 +101,4 @@ export function numbersOf(
   if (fact.kind === 'length') return [{ value: inches(fact.ticks), unit: 'in' }];
   if (fact.kind === 'number') return [{ value: fact.value, unit }];
   return fact.rows.flatMap((row) => numbersOf(row[name], name, unit));
-}
-
-/** The family's ask of this id. */
-export function familyAsk(family: Family, id: string): Ask | undefined {
-  return family.asks.find((a) => a.id === id);
 }

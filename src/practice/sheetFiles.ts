@@ -3,6 +3,7 @@
  * all call this one reader, and the pages' content policy forbids a reader that compiles code while it runs.
  */
 import { type Fault, GivenError } from '../trade/given.ts';
+import { LONGEST_SHEET_ID, PLAIN_ID, TASK_ID } from '../trade/ids.ts';
 import { type AnswersFile, MOST_BENCHES, type SetFile } from './sheet.ts';
 
 /** What a field wants: whether a value is that, and how it is said. */
@@ -21,19 +22,20 @@ const exactly = (wanted: string | number): Wants => ({
   message: 'this is another kind of file',
   todo: `give a file that says ${JSON.stringify(wanted)} here`,
 });
-const textOf = (pattern: RegExp, message: string, todo: string): Wants => ({
-  good: (value) => typeof value === 'string' && pattern.test(value),
+const textOf = (pattern: RegExp, message: string, todo: string, longest = 200): Wants => ({
+  good: (value) => typeof value === 'string' && value.length <= longest && pattern.test(value),
   message,
   todo,
 });
 
-const anyText = textOf(/^.{1,200}$/su, 'this is no text', 'leave it as the sheet was saved');
+const anyText = textOf(/./s, 'this is no text', 'leave it as the sheet was saved');
 const head = {
   v: exactly(1),
   sheet: textOf(
-    /^[a-z0-9][a-z0-9-]{0,39}$/,
+    PLAIN_ID,
     'this is no id of a sheet',
     'write the id of a file of content/sheets',
+    LONGEST_SHEET_ID,
   ),
   bench: {
     good: (value) => Number.isInteger(value) && Number(value) >= 1 && Number(value) <= MOST_BENCHES,
@@ -45,11 +47,7 @@ const head = {
     'this is no id of a person',
     'write 1 to 64 letters, digits, - _ .',
   ),
-  task: textOf(
-    /^T\d\d[a-z]?$/,
-    'this is no id of a task',
-    'write T and two digits, a part has a letter more',
-  ),
+  task: textOf(TASK_ID, 'this is no id of a task', 'write T and two digits, a part has a letter more'),
 } satisfies Fields;
 
 const setFields: Fields = { ...head, kind: exactly('set') };

@@ -3,6 +3,7 @@
  * (joints resolved, pieces, cuts) is worked out elsewhere and kept nowhere.
  * A field that may be left out may also be `undefined`, so that a reader can hand on what it found.
  */
+import type { Edition } from '../trade/fillTables.ts';
 import type { Ticks } from '../trade/length.ts';
 
 /** How the channel meets what is at the run's first or last face. */
@@ -102,7 +103,7 @@ export interface Places {
 
 export interface Limits {
   readonly maxSpan?: Ticks | undefined;
-  readonly edition?: 2017 | 2020 | 2023 | undefined;
+  readonly edition?: Edition | undefined;
 }
 
 export interface Temperatures {

@@ -1,9 +1,9 @@
 import { z } from 'zod';
 import type { Catalogue, Item } from '../run/catalogue.ts';
 import type { Fault } from '../trade/given.ts';
+import { plainId as id } from './ids.ts';
 import { lengthAbove0 as above0 } from './length.ts';
 
-const id = z.string().regex(/^[a-z0-9][a-z0-9-]*$/, { error: 'small letters, digits and hyphens' });
 const origin = z.enum(['training value', 'common practice', 'adopted by the site']);
 
 /** Fields that every item has. */

@@ -1,12 +1,8 @@
 /** Fields that hold a length: a JSON number of inches, or a text in one of the forms of src/trade/lengthText.ts. */
 import { z } from 'zod';
-import { inches, type LengthOptions, lengthRefusal, type Ticks, tryLength } from '../trade/length.ts';
+import { inches, lengthRefusal, type Ticks, tryLength } from '../trade/length.ts';
 
-interface Range extends LengthOptions {
-  readonly from: 'above 0' | 'from 0' | 'any';
-}
-
-function field({ from }: Range) {
+function field(from: 'above 0' | 'from 0') {
   return z.unknown().transform((given, ctx): Ticks => {
     const refuse = (message: string, todo: string) => {
       ctx.addIssue({ code: 'custom', message, params: { todo } });
@@ -16,7 +12,7 @@ function field({ from }: Range) {
       return refuse('this field is missing', 'give a number of inches, or a length as text');
     if (typeof given !== 'number' && typeof given !== 'string')
       return refuse('a length is a number of inches or a text', 'write 147.5, or "12\'-3 1/2\\""');
-    const read = tryLength(given, { signed: from === 'any' });
+    const read = tryLength(given);
     if (typeof read !== 'number') {
       const { message, todo } = lengthRefusal(read);
       return refuse(message, todo);
@@ -28,8 +24,6 @@ function field({ from }: Range) {
 }
 
 /** A length above 0: widths, pitches, pieces, stock. */
-export const lengthAbove0 = field({ from: 'above 0' });
+export const lengthAbove0 = field('above 0');
 /** A length from 0. */
-export const lengthFrom0 = field({ from: 'from 0' });
-/** A length of either sign; only where a field says so. */
-export const lengthOfAnySign = field({ from: 'any' });
+export const lengthFrom0 = field('from 0');

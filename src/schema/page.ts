@@ -1,8 +1,9 @@
 import { z } from 'zod';
+import { plainId } from './ids.ts';
 
 /** A document for users: content/pages/LANG/ID.mdx; its text is the page. */
 export const pageShape = z.strictObject({
-  id: z.string().regex(/^[a-z][a-z0-9-]*$/, { error: 'small letters, digits and hyphens' }),
+  id: plainId,
   /** Sheet number in the title block. */
   sheet: z.string().regex(/^TH-[A-Z]\d\d$/, { error: 'TH-, a letter and two digits, as TH-D01' }),
   title: z.string().min(1),

@@ -1,8 +1,9 @@
 /** What the practice room takes from the library, and what must hold between families, sheets and tasks. */
 import type { Practice } from '../practice/sheet.ts';
+import { missing, missingOne } from './missing.ts';
 import { fillTablesOf } from './rules.ts';
 import type { FileFault } from './shelf.ts';
-import type { Entries, Library } from './shelves.ts';
+import { type Entries, idsOf, type Library, type Lost } from './shelves.ts';
 
 /**
  * Families, sheets and tables for drawing and grading.
@@ -20,28 +21,17 @@ export function practiceOf(library: Library): Practice {
 }
 
 /** Tasks and families that are named and not there; two sheets under one number. */
-export function practiceFaults({ scenarios, sheets, tasks }: Entries): readonly FileFault[] {
-  const taskIds = tasks.map((t) => t.id);
-  const familyIds = scenarios.map((s) => s.id);
-  const missing = (file: string, field: string, value: string, there: readonly string[], what: string) =>
-    there.includes(value)
-      ? []
-      : [
-          {
-            file,
-            field,
-            value,
-            message: `there is no ${what} of this id`,
-            todo: `name one of ${there.join(', ')}`,
-          },
-        ];
+export function practiceFaults(entries: Entries, lost: Lost): readonly FileFault[] {
+  const { scenarios, sheets } = entries;
+  const tasks = idsOf('tasks', entries, lost);
+  const families = idsOf('scenarios', entries, lost);
   return [
     ...[...scenarios, ...sheets].flatMap(({ file, data }) =>
-      data.tasks.flatMap((task, i) => missing(file, `tasks[${i}]`, task, taskIds, 'task')),
+      missing(file, 'tasks', data.tasks, tasks, 'task'),
     ),
     ...sheets.flatMap(({ file, data }) =>
       data.families.flatMap(({ family }, i) =>
-        missing(file, `families[${i}].family`, family, familyIds, 'family'),
+        missingOne(file, `families[${i}].family`, family, families, 'family'),
       ),
     ),
     ...sheets.flatMap(({ file, data }, i) =>

@@ -1,10 +1,10 @@
 import { z } from 'zod';
+import { plainId, taskId } from './ids.ts';
 
 const text = z
   .string()
   .min(1)
   .refine((s) => s === s.trim(), { error: 'space at the head or the end' });
-const name = z.string().regex(/^[a-z0-9][a-z0-9-]*$/, { error: 'small letters, digits and hyphens' });
 
 /**
  * A safety panel. `caution`: could hurt; `warning`: could kill or maim; `danger`: will; `notice`: no hurt to people,
@@ -23,9 +23,9 @@ const step = z.strictObject({
   /** One action a sentence; a paragraph each. */
   do: z.array(text).min(1),
   /** What the balloon with this step's number points at on the form's figure; left out: no balloon. */
-  shows: name.optional(),
+  shows: plainId.optional(),
   /** Critical points of the task that this step carries. */
-  critical: z.array(name).default([]),
+  critical: z.array(plainId).default([]),
   /** Text changed by a revision: its number, and what stood before. */
   changed: z.strictObject({ revision: z.int().min(2), was: text }).optional(),
   /** Looked at after this step, before the next. */
@@ -36,7 +36,7 @@ export type ProcedureStep = z.infer<typeof step>;
 /** A figure is a run (content/procedures/runs) plus a view of it, never a picture. */
 const figure = z.strictObject({
   view: z.enum(['strip', 'splice', 'piece']),
-  run: name,
+  run: plainId,
   /** What of the run: a joint or piece by its id where the view shows one. */
   of: z.string().min(1).optional(),
   caption: text,
@@ -44,17 +44,17 @@ const figure = z.strictObject({
 export type Figure = z.infer<typeof figure>;
 
 /** A limit of acceptance; its tag on the page is what the source says of itself (standard, common practice, training value). */
-const limit = z.strictObject({ what: text, holds: text, source: name });
+const limit = z.strictObject({ what: text, holds: text, source: plainId });
 
 /** One way of doing the task from beginning to end, with its figure and what to lay out. */
 const form = z.strictObject({
-  id: name,
+  id: plainId,
   /** Above the steps, where a procedure has more than one form. */
   title: text,
   lead: text,
   figure,
   /** Catalogue items to lay out first, for one joint or piece. */
-  hardware: z.array(z.strictObject({ item: name, count: z.int().min(1) })).default([]),
+  hardware: z.array(z.strictObject({ item: plainId, count: z.int().min(1) })).default([]),
   steps: z.array(step).min(1),
   limits: z.array(limit).min(1),
 });
@@ -63,7 +63,7 @@ export type Form = z.infer<typeof form>;
 /** A procedure in one language: content/procedures/LANG/TASK.mdx. The text after the front matter is background reading. */
 export const procedureShape = z.strictObject({
   /** The task it teaches; also the name of the file. */
-  id: z.string().regex(/^T\d\d[a-z]?$/, { error: 'the id of a task, as T07' }),
+  id: taskId,
   /** Revision of the task that this text is; must be the task's last. */
   revision: z.int().min(1),
   /** What each revision changed, first issue first. */
@@ -75,6 +75,6 @@ export const procedureShape = z.strictObject({
   /** What is not the installer's to decide, and whose it is. */
   defer: z.array(z.strictObject({ to: text, what: text })).min(1),
   /** Practice families that exercise it. */
-  practice: z.array(name).default([]),
+  practice: z.array(plainId).default([]),
 });
 export type Procedure = z.infer<typeof procedureShape>;

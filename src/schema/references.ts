@@ -20,14 +20,8 @@ const proseFaults: Check = (entries) =>
     ),
   );
 
-/** What names a family or a task that could not be read is not at fault for that. */
-const practice: Check = (entries, lost) =>
-  practiceFaults(entries).filter(
-    ({ value }) => !lost.tasks.has(String(value)) && !lost.scenarios.has(String(value)),
-  );
-
 const checks: readonly Check[] = [
-  practice,
+  practiceFaults,
   taskFaults,
   ticketFaults,
   ruleFaults,

@@ -10,7 +10,8 @@ import {
 } from '../trade/fillTables.ts';
 import type { Fault } from '../trade/given.ts';
 import { above0 } from './fields.ts';
-import { type Cited, cite, citedShape, type SourceEntry, sourceId } from './source.ts';
+import { plainId } from './ids.ts';
+import { type Cited, cite, citedShape, type SourceEntry } from './source.ts';
 
 const bottom = z.enum(['ventilated', 'solid']);
 /** Number of the table as it is cited in results. */
@@ -21,7 +22,7 @@ function rising<T>(of: (row: T) => number) {
 }
 
 const channelFill = z.strictObject({
-  id: sourceId,
+  id: plainId,
   kind: z.literal('channel fill'),
   bottom,
   table,
@@ -41,7 +42,7 @@ const channelFill = z.strictObject({
 });
 
 const channelSingles = z.strictObject({
-  id: sourceId,
+  id: plainId,
   kind: z.literal('channel singles'),
   /** The one kind of bottom that may hold single conductors. */
   bottom,

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { Run } from '../run/types.ts';
+import { edition } from './fields.ts';
 import { lengthAbove0 as above0, lengthFrom0 as length } from './length.ts';
 
 /** The shape of a run as files and commands give it; what it means is said in src/run/README.md. */
@@ -95,7 +96,7 @@ export const runShape = z.strictObject({
   limits: z
     .strictObject({
       maxSpan: above0.optional(),
-      edition: z.union([z.literal(2017), z.literal(2020), z.literal(2023)]).optional(),
+      edition,
     })
     .optional(),
   temps: z.strictObject({ lowF: z.number(), highF: z.number(), nowF: z.number() }).optional(),

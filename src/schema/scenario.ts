@@ -8,9 +8,9 @@ import type { AnyModel, Want } from '../practice/model.ts';
 import { models } from '../practice/models/index.ts';
 import { inches } from '../trade/length.ts';
 import { above0, count } from './fields.ts';
+import { plainId as id, taskId } from './ids.ts';
 import { lengthAbove0, lengthFrom0 } from './length.ts';
 
-const id = z.string().regex(/^[a-z0-9][a-z0-9-]*$/, { error: 'small letters, digits and hyphens' });
 const name = z.string().regex(/^[A-Za-z][A-Za-z0-9]*$/, { error: 'a name is letters and digits' });
 const text = z
   .string()
@@ -110,7 +110,7 @@ const shape = z.strictObject({
   id,
   title: texts,
   /** Tasks that it exercises. */
-  tasks: z.array(z.string().regex(/^T\d\d[a-z]?$/, { error: 'a task is T and two digits' })).min(1),
+  tasks: z.array(taskId).min(1),
   /** Name of the model in src/practice/models. */
   model: id,
   /** Least share of asks that hold, in hundredths. */

@@ -1,15 +1,12 @@
 /** Check sheets (content/sheets/ID.yaml), and what the command takes to grade. The files that a sheet travels in: src/practice/sheetFiles.ts. */
 import { z } from 'zod';
 import type { Sheet } from '../practice/sheet.ts';
+import { LONGEST_SHEET_ID } from '../trade/ids.ts';
 import { count } from './fields.ts';
+import { plainId, taskId } from './ids.ts';
 import { texts } from './scenario.ts';
 
-const task = z.string().regex(/^T\d\d[a-z]?$/, { error: 'a task is T and two digits' });
-/** A sheet's id stands in every seed of it, so it stays short. */
-const sheetId = z
-  .string()
-  .regex(/^[a-z0-9][a-z0-9-]*$/, { error: 'small letters, digits and hyphens' })
-  .max(40);
+const sheetId = plainId.max(LONGEST_SHEET_ID);
 
 export const sheetShape = z
   .strictObject({
@@ -18,7 +15,7 @@ export const sheetShape = z
     number: count,
     title: texts,
     /** Tasks for which its answers are evidence. */
-    tasks: z.array(task).min(1),
+    tasks: z.array(taskId).min(1),
     /** In the order of the sheet. */
     families: z.array(z.strictObject({ family: z.string(), draws: count })).min(1),
     /** Passed when `need` of its `of` draws are, and no critical point is missed on any. */

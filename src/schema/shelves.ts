@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { Catalogue } from '../run/catalogue.ts';
 import type { Run } from '../run/types.ts';
 import { catalogueShape } from './catalogue.ts';
+import { plainId } from './ids.ts';
 import { pageShape } from './page.ts';
 import { procedureShape } from './procedure.ts';
 import { ruleShape } from './rules.ts';
@@ -22,8 +23,6 @@ function shelf<T>(
   return { folder, ending, shape, byLanguage, named };
 }
 
-const name = z.string().regex(/^[a-z0-9][a-z0-9-]*$/, { error: 'small letters, digits and hyphens' });
-
 /** Every collection of content: a new one is a line here and a field of the library. */
 export const shelves = {
   tasks: shelf('tasks', '.yaml', taskShape),
@@ -31,7 +30,7 @@ export const shelves = {
   sources: shelf('sources', '.yaml', sourceShape),
   rules: shelf('rules', '.yaml', ruleShape),
   catalogues: shelf('catalogue', '.yaml', catalogueShape),
-  runs: shelf('procedures/runs', '.yaml', z.strictObject({ id: name, run: runShape })),
+  runs: shelf('procedures/runs', '.yaml', z.strictObject({ id: plainId, run: runShape })),
   scenarios: shelf('scenarios', '.yaml', familyShape),
   sheets: shelf('sheets', '.yaml', sheetShape),
   procedures: shelf('procedures', '.mdx', procedureShape, { byLanguage: true }),

@@ -1,14 +1,12 @@
 /** A document that figures are taken from: content/sources/ID.yaml. */
 import { z } from 'zod';
 import type { Source } from '../trade/answer.ts';
+import { plainId } from './ids.ts';
 
 const text = z.string().min(1);
-export const sourceId = z
-  .string()
-  .regex(/^[a-z0-9][a-z0-9-]*$/, { error: 'small letters, digits and hyphens' });
 
 export const sourceShape = z.strictObject({
-  id: sourceId,
+  id: plainId,
   /** Title as it is cited in answers. */
   document: text,
   /** Every edition that is cited, and how its figures came here. */
@@ -31,7 +29,7 @@ export const sourceShape = z.strictObject({
 export type SourceEntry = z.infer<typeof sourceShape>;
 
 /** How a rule names its source: the entry and a place that the entry lists under `took`. */
-export const citedShape = z.strictObject({ id: sourceId, where: text });
+export const citedShape = z.strictObject({ id: plainId, where: text });
 export type Cited = z.infer<typeof citedShape>;
 
 /** The source as an answer carries it, or what is missing: the entry, the place in it, or the edition. */

@@ -1,11 +1,8 @@
 import { z } from 'zod';
-import { sourceId } from './source.ts';
+import type { MapTask, TaskMap } from '../register/taskMap.ts';
+import { plainId, taskId } from './ids.ts';
 
-const taskId = z
-  .string()
-  .regex(/^T\d\d[a-z]?$/, { error: 'T and two digits, as T05; a part has a letter more, as T08a' });
 const ticketId = z.string().regex(/^W\d$/, { error: 'W and a digit, as W4' });
-const name = z.string().regex(/^[a-z0-9][a-z0-9-]*$/, { error: 'small letters, digits and hyphens' });
 const day = z.iso.date({ error: 'a day, as 2026-01-12' });
 const months = z.int().min(1).max(120);
 
@@ -62,7 +59,7 @@ export const taskShape = z.strictObject({
   /** Outside tickets the work wants. */
   tickets: z.array(ticketId).default([]),
   /** Pairs that matter to this task with their values; the first value is the plain one. */
-  variants: z.partialRecord(z.enum(pairs), z.array(name).min(2)).default({}),
+  variants: z.partialRecord(z.enum(pairs), z.array(plainId).min(2)).default({}),
   evidence: z.array(evidence),
   /** Months that a showing is good for (common practice, no source; a site adopts its own). */
   months,
@@ -71,7 +68,7 @@ export const taskShape = z.strictObject({
   /** Hours to train one person to show it (training value). */
   trainHours: z.number().positive(),
   /** Critical points: missing one fails the attempt. `null`: they come with the task's procedure. */
-  critical: z.array(name).min(1).nullable(),
+  critical: z.array(plainId).min(1).nullable(),
   revisions,
 });
 export type Task = z.infer<typeof taskShape>;
@@ -80,28 +77,12 @@ export type Task = z.infer<typeof taskShape>;
 export const ticketShape = z.strictObject({
   id: ticketId,
   /** What a look at the work should find; texts in content/words. */
-  critical: z.array(name).min(1),
+  critical: z.array(plainId).min(1),
   /** Sources of critical points that state a figure or a rule of law; the others are common practice. */
-  sources: z.record(name, sourceId).default({}),
+  sources: z.record(plainId, plainId).default({}),
   /** Months it is commonly given for, or `null` where each site sets them; they run from the ticket, never from our clock. */
   months: months.nullable(),
 });
-export type Ticket = z.infer<typeof ticketShape>;
-
-/** The task map as the register takes it: the shape of `register tasks` and of a `--map` file. */
-export interface TaskMap {
-  readonly tasks: readonly MapTask[];
-}
-export interface MapTask {
-  readonly id: string;
-  readonly months: number;
-  readonly second: boolean;
-  readonly tickets: readonly string[];
-  readonly variants: Readonly<Record<string, readonly string[]>>;
-  readonly revisions: readonly { readonly n: number; readonly on: string; readonly showAgain: boolean }[];
-  readonly parts: readonly string[];
-  readonly trainHours: number;
-}
 
 /** What the register needs of the task map, in order of the ids. */
 export function taskMapOf(library: { readonly tasks: ReadonlyMap<string, Task> }): TaskMap {
