@@ -56,9 +56,9 @@ export class Options {
 
   /** A text that has to be there. */
   need(field: string, todo: string): string {
-    const text = this.call.text(field);
-    if (text === undefined) this.faults.push({ field, message: 'is missing', todo });
-    return text ?? '';
+    const text = this.call.text(field) ?? '';
+    if (text === '') this.faults.push({ field, message: 'is missing', todo });
+    return text;
   }
 
   now(): number {
@@ -77,7 +77,7 @@ export class Options {
 
   day(field: string, needed: boolean): string | undefined {
     const text = needed ? this.need(field, 'write a day: 2026-03-09') : this.call.text(field);
-    if (text === undefined || text === '') return undefined;
+    if (text === undefined || (needed && text === '')) return undefined;
     if (!isDay(text)) {
       const todo = 'write it so: 2026-03-09';
       this.faults.push({ field, value: text, message: 'no day of the calendar', todo });

@@ -271,6 +271,13 @@ describe('appoint', () => {
       'witness',
     ]);
   });
+  test('an empty value is a missing one', async () => {
+    for (const field of ['key', 'on', 'person', 'tasks', 'witness']) {
+      expect(said(await refused(dir, words({ [field]: '' }))).map((s) => s.split(':')[0])).toEqual([field]);
+    }
+    const board = await refused(dir, ['register', 'board', dir, '--on', '', '--known-on', '']);
+    expect(said(board)).toEqual(['on: is missing', 'known-on: no day of the calendar']);
+  });
   test('no register there', async () => {
     const answer = await run([...words({}).slice(0, 2), at('nowhere'), ...words({}).slice(3)]);
     expect([answer.exit, said(answer)]).toEqual([2, ['DIR: no register is here']]);
