@@ -43,7 +43,11 @@ const LAYOUT: Readonly<Record<Form, Layout>> = {
   paper: { width: 660, scale: 13, stub: 42, bar: 112, high: 40 },
 };
 
-/** Places along the sheet: the edges the tape goes between, the channel's ends, the break where there is one. */
+/**
+ * Places along the sheet: the edges the tape goes between, the channel's ends, the break where there is one.
+ *
+ * @throws {RangeError} when the leg has no piece of that number
+ */
 export function pieceScale({ leg, piece: number }: PieceGiven, form: Form) {
   const { width, scale: least, stub } = LAYOUT[form];
   const piece = leg.pieces.find((p) => p.number === number);

@@ -1,5 +1,4 @@
 /** A plate splice seen from below: channel ends butted, the plate across them, two bolts through each floor. */
-import type { Plate } from '../run/catalogue.ts';
 import { inches, type Ticks, ticks } from '../trade/length.ts';
 import { shortLength } from '../trade/shortLength.ts';
 import { drawBalloons, type Target } from './balloon.ts';
@@ -8,7 +7,7 @@ import { cuttingPlane } from './cuttingPlane.ts';
 import { across, opening } from './dimension.ts';
 import { frameOf, MARGIN } from './frame.ts';
 import { Plan } from './plan.ts';
-import type { SpliceGiven } from './spliceGiven.ts';
+import type { PlateGiven } from './spliceGiven.ts';
 import { spoken, together } from './spoken.ts';
 import type { Sheet } from './svg.ts';
 import type { Form, How } from './types.ts';
@@ -29,7 +28,7 @@ const LAYOUT: Readonly<Record<Form, Layout>> = {
 };
 
 /** Places along the view from below; across the channel it is drawn to the same scale where the sheet has room. */
-export function plateScale({ joint, tray }: SpliceGiven, form: Form) {
+export function plateScale({ joint, tray }: PlateGiven, form: Form) {
   const { width, scale, across: most, gap } = LAYOUT[form];
   const cx = width / 2;
   const drawn = joint.opening === 0 ? 0 : gap;
@@ -42,7 +41,7 @@ export function plateScale({ joint, tray }: SpliceGiven, form: Form) {
   return { along: scale, px, cx, ends, bolts: bolts.sort((a, b) => a - b), toScale: px === scale };
 }
 
-export function layPlate(given: SpliceGiven & { readonly item: Plate }, how: How): Sheet {
+export function layPlate(given: PlateGiven, how: How): Sheet {
   const { joint, tray, item, fastening, balloons = [] } = given;
   const { form, speak } = how;
   const { width, height } = LAYOUT[form];

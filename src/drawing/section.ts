@@ -12,7 +12,7 @@ import { render, type Sheet } from './svg.ts';
 import type { Drawing, Form, How } from './types.ts';
 
 export interface SectionGiven {
-  readonly tray: Pick<Tray, 'width' | 'outsideWidth' | 'depth' | 'thickness' | 'bottom'>;
+  readonly tray: Pick<Tray, 'width' | 'outsideWidth' | 'depth' | 'thickness' | 'bottom' | 'webHoles'>;
   /** Kinds of cable; outside diameter in inches, at most the inside width. */
   readonly cables: readonly { readonly odIn: number; readonly count: number }[];
 }
@@ -51,14 +51,14 @@ export function laySection(given: SectionGiven, how: How): Sheet {
   const rim = margin + 62 + over;
   const bottom = rim + (inches(tray.depth) - inches(tray.thickness)) * px + metal;
   const cx = width / 2 - 14;
-  const { walls, outline, inside } = channelWalls({ tray: tray as Tray, at: [cx, bottom], scale: px });
+  const { walls, outline, inside } = channelWalls({ tray, at: [cx, bottom], scale: px });
 
   plan.polygon(outline, { fill: 'sheet' });
   for (const wall of walls) plan.hatch(wall, 'up');
   plan.polygon(outline, { pen: 'edge', part: 'channel' });
   if (tray.bottom === 'ventilated') {
     // A hole of the floor in the plane of the section: the metal is missing there.
-    const w = Math.min(inside.w * 0.16, (9 / 16) * px);
+    const w = Math.min(inside.w * 0.16, inches(tray.webHoles.width) * px);
     plan.rect({ x: cx - w / 2, y: inside.y + inside.h - 1.5, w, h: metal + 3 }, { fill: 'sheet' });
     for (const x of [cx - w / 2, cx + w / 2]) {
       plan.line('edge', [x, inside.y + inside.h - 1.2], [x, inside.y + inside.h + metal + 1.2], 'floor hole');

@@ -8,7 +8,7 @@ import { cuttingPlane } from './cuttingPlane.ts';
 import { across, opening } from './dimension.ts';
 import { frameOf, MARGIN } from './frame.ts';
 import { Plan, SIZES } from './plan.ts';
-import type { SpliceGiven } from './spliceGiven.ts';
+import type { SleeveGiven } from './spliceGiven.ts';
 import { spoken, together } from './spoken.ts';
 import type { Sheet } from './svg.ts';
 import type { Form, How } from './types.ts';
@@ -16,7 +16,7 @@ import type { Form, How } from './types.ts';
 interface Layout {
   readonly width: number;
   readonly height: number;
-  /** Px to the inch along the sleeve of 10 1/8 in; longer sleeves are drawn smaller. */
+  /** Most px to the inch along the sleeve; where both insertions are too long for the sheet they are drawn smaller. */
   readonly scale: number;
   readonly middle: number;
   readonly gap: number;
@@ -56,10 +56,10 @@ const LAYOUT: Readonly<Record<Form, Layout>> = {
 };
 
 /** Places along the side view; the opening alone is not to scale. */
-export function sleeveScale(given: SpliceGiven, form: Form) {
+export function sleeveScale(given: SleeveGiven, form: Form) {
   const { width, scale, gap } = LAYOUT[form];
   const [a, b] = given.joint.insertions;
-  // Channel must be seen on both sides: two fifths of an inch's worth of sheet is kept for each.
+  // Channel must be seen on both sides of the sleeve, so part of the sheet's width is kept for it.
   const room = width - 2 * MARGIN[form] - (form === 'phone' ? 100 : 240);
   const px = Math.min(scale, room / inches((a + b) as typeof a));
   const cx = width / 2;
@@ -68,7 +68,7 @@ export function sleeveScale(given: SpliceGiven, form: Form) {
   return { px, cx, ends, edges: [ends[0] - inches(a) * px, ends[1] + inches(b) * px] as const };
 }
 
-export function laySleeve(given: SpliceGiven & { readonly item: Sleeve }, how: How): Sheet {
+export function laySleeve(given: SleeveGiven, how: How): Sheet {
   const { joint, tray, item, fastening, balloons = [] } = given;
   const { form, speak } = how;
   const { width, height, middle, lip, section } = LAYOUT[form];

@@ -1,6 +1,6 @@
 import { layPlate } from './plate.ts';
 import { laySleeve } from './sleeve.ts';
-import type { SpliceGiven } from './spliceGiven.ts';
+import type { SleeveGiven, SpliceGiven } from './spliceGiven.ts';
 import { render, type Sheet } from './svg.ts';
 import type { Drawing, How } from './types.ts';
 
@@ -27,8 +27,7 @@ export function drawSplice(given: SpliceGiven, how: How): Drawing {
 }
 
 export function laySplice(given: SpliceGiven, how: How): Sheet {
-  const { joint, item } = given;
-  if (item.kind === 'sleeve' && joint.kind === 'socketed') return laySleeve({ ...given, item }, how);
-  if (item.kind === 'plate' && joint.kind === 'butt') return layPlate({ ...given, item }, how);
-  throw new RangeError(`a ${joint.kind} joint is not made with a ${item.kind}`);
+  return isSleeve(given) ? laySleeve(given, how) : layPlate(given, how);
 }
+
+const isSleeve = (given: SpliceGiven): given is SleeveGiven => given.item.kind === 'sleeve';

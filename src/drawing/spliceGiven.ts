@@ -1,14 +1,21 @@
 import type { Fastening, Plate, Sleeve, Tray } from '../run/catalogue.ts';
-import type { ResolvedJoint } from '../run/straight.ts';
+import type { ButtJoint, SocketedJoint } from '../run/straight.ts';
 import type { Balloon } from './types.ts';
 
-/** What a splice detail shows. */
-export interface SpliceGiven {
-  readonly joint: ResolvedJoint;
+interface Detail {
   readonly tray: Tray;
-  /** The joint's catalogue item: a sleeve for a socketed joint, a plate for a butt joint. */
-  readonly item: Sleeve | Plate;
   readonly fastening: Fastening;
   /** Parts: `spliceParts.socketed` or `spliceParts.butt`. */
   readonly balloons?: readonly Balloon[] | undefined;
 }
+export interface SleeveGiven extends Detail {
+  readonly joint: SocketedJoint;
+  readonly item: Sleeve;
+}
+export interface PlateGiven extends Detail {
+  readonly joint: ButtJoint;
+  readonly item: Plate;
+}
+
+/** What a splice detail shows: a joint with what it is made with. */
+export type SpliceGiven = SleeveGiven | PlateGiven;

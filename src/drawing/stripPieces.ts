@@ -4,6 +4,7 @@ import type { Piece } from '../run/straight.ts';
 import { shortLength } from '../trade/shortLength.ts';
 import { MARGIN } from './frame.ts';
 import { textWidth } from './glyphs.ts';
+import { meets } from './meets.ts';
 import { boxOf, type Plan, SIZES } from './plan.ts';
 import { type Box, overlaps, type Point } from './shapes.ts';
 import type { StripGiven } from './stripGiven.ts';
@@ -31,7 +32,10 @@ export function letterPieces(
   for (const piece of leg.pieces) {
     // Splices cover the ends of the piece: lettering keeps to what is seen of it.
     const covered = STRIP_LAYOUT[form].splice / 2;
-    const [a, b] = piece.ends.map((e) => (/^S/.test(e.joint) ? covered : 1)) as [number, number];
+    const [a, b] = piece.ends.map((end) => (meets(leg, end).joint === undefined ? 1 : covered)) as [
+      number,
+      number,
+    ];
     const [seenFrom, seenTo] = [x(piece.from) + a, x(piece.to) - b];
     const room = seenTo - seenFrom - 4;
     const middle = (seenFrom + seenTo) / 2;

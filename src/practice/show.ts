@@ -48,7 +48,12 @@ export function showDraw(draw: Draw, world: World, language: Language, how: Omit
   return { ...tellDraw(draw, language), figures: figures.map(({ svg, words }) => ({ svg, words })) };
 }
 
-/** The figures alone: for a page that draws them anew when its form changes. */
+/**
+ * The figures alone: for a page that draws them anew when its form changes.
+ *
+ * @throws {Error} when the catalogue lacks what the model draws, or the words a sentence: faults of the content, which
+ *   its check and the proofs find
+ */
 export function figuresOf(
   draw: Draw,
   world: World,

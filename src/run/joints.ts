@@ -58,6 +58,10 @@ export function placeSplice(name: string, at: Ticks, splice: Splice, item: strin
   };
 }
 
+/** A joint of a kind that is built so far; `notYet` refuses a run with any other. */
+export type BuiltJoint = Joint & { readonly kind: keyof typeof ITEM_KIND };
+export const isBuilt = (joint: Joint): joint is BuiltJoint => joint.kind in ITEM_KIND;
+
 const ITEM_KIND = { socketed: 'sleeve', butt: 'plate' } as const;
 
 /**
@@ -67,12 +71,12 @@ const ITEM_KIND = { socketed: 'sleeve', butt: 'plate' } as const;
  * @returns      the joint, or every fault of it
  */
 export function resolveJoint(
-  joint: Joint & { readonly kind: 'socketed' | 'butt' },
+  joint: BuiltJoint,
   name: string,
   field: string,
   tray: Tray,
   catalogue: Catalogue,
-): ResolvedJoint | readonly Fault[] {
+): ResolvedJoint | { readonly faults: readonly Fault[] } {
   const faults: Fault[] = [];
   const id = joint.item ?? tray.own[joint.kind];
   const item = catalogue.get(id);
@@ -103,7 +107,7 @@ export function resolveJoint(
   if (joint.kind === 'socketed' && joint.gap !== undefined) {
     bad('gap', joint.gap, 'the opening of a sleeve follows from its insertions', 'give insertions instead');
   }
-  if (faults.length > 0) return faults;
+  if (faults.length > 0) return { faults };
 
   const part = item as Sleeve | Plate;
   if (part.kind === 'plate') {
@@ -117,7 +121,7 @@ export function resolveJoint(
       `together more than the sleeve, which is ${formatLength(part.length)} long`,
       'let both ends together go in no farther than its length',
     );
-    return faults;
+    return { faults };
   }
   return placeSplice(name, joint.at, { kind: 'socketed', length: part.length, insertions }, id);
 }

@@ -1,17 +1,14 @@
 /** From a run as given to its joints and pieces, or every fault of it. */
 import { type Fault, GivenError } from '../trade/given.ts';
-import { formatLength, fromInches, type Ticks, ticks } from '../trade/length.ts';
+import { KERF, SOCKET } from '../trade/habits.ts';
+import { formatLength, type Ticks, ticks } from '../trade/length.ts';
 import type { Catalogue, Tray } from './catalogue.ts';
-import { resolveJoint } from './joints.ts';
+import { type BuiltJoint, isBuilt, resolveJoint } from './joints.ts';
 import { notYet } from './notYet.ts';
 import { piecesOf } from './pieces.ts';
 import type { Face, ResolvedJoint, ResolvedRun, StraightLeg } from './straight.ts';
-import type { End, Joint, Leg, Run, Support } from './types.ts';
+import type { End, Leg, Run, Support } from './types.ts';
 
-/** What a blade takes where the run does not say. Common practice, no source. */
-export const USUAL_KERF = fromInches(1 / 8);
-/** How far channel goes into the socket of a ladder tray, tray or instrument. Training value of the practice catalogue. */
-export const FACE_INSERTION = fromInches(1.5);
 const NONE = ticks(0);
 
 /**
@@ -34,7 +31,7 @@ export function resolveRun(run: Run, catalogue: Catalogue): ResolvedRun {
   if (faults.length > 0 || tray?.kind !== 'tray' || leg === undefined) throw new GivenError(faults);
 
   const resolved = resolveLeg(run, leg, tray, catalogue);
-  return { run, tray, stock: run.stock ?? tray.length, kerf: run.kerf ?? USUAL_KERF, legs: [resolved] };
+  return { run, tray, stock: run.stock ?? tray.length, kerf: run.kerf ?? KERF.length, legs: [resolved] };
 }
 
 /** Names that must stand for a leg, and the leg that must stand somewhere. */
@@ -83,19 +80,15 @@ function resolveLeg(run: Run, leg: Leg, tray: Tray, catalogue: Catalogue): Strai
 
   const numbered = (run.joints ?? [])
     .map((joint, i) => ({ joint, field: `joints[${i}]` }))
-    .filter(({ joint }) => joint.leg === leg.id)
+    .filter(
+      (one): one is { joint: BuiltJoint; field: string } => one.joint.leg === leg.id && isBuilt(one.joint),
+    )
     .sort((a, b) => a.joint.at - b.joint.at);
   const joints: ResolvedJoint[] = [];
   numbered.forEach(({ joint, field }, i) => {
-    const answer = resolveJoint(
-      joint as Joint & { kind: 'socketed' | 'butt' },
-      `S${i + 1}`,
-      field,
-      tray,
-      catalogue,
-    );
-    if (Array.isArray(answer)) faults.push(...(answer as readonly Fault[]));
-    else joints.push(answer as ResolvedJoint);
+    const answer = resolveJoint(joint, `S${i + 1}`, field, tray, catalogue);
+    if ('faults' in answer) faults.push(...answer.faults);
+    else joints.push(answer);
   });
   faults.push(...supportFaults(run.supports ?? [], leg));
   if (faults.length > 0) throw new GivenError(faults);
@@ -122,9 +115,8 @@ function resolveLeg(run: Run, leg: Leg, tray: Tray, catalogue: Catalogue): Strai
 }
 
 function faceOf(kind: Face['kind'], joint: End['joint'], open: Ticks): Face {
-  // An expansion joint never comes here: notYet has refused it.
-  const built = joint as Face['joint'];
-  return { kind, joint: built, insertion: built === 'socketed' ? FACE_INSERTION : NONE, open };
+  if (joint === 'expansion') throw new Error('notYet refuses an expansion joint before it comes here');
+  return { kind, joint, insertion: joint === 'socketed' ? SOCKET.length : NONE, open };
 }
 
 function supportFaults(supports: readonly Support[], leg: Leg): readonly Fault[] {
@@ -159,7 +151,7 @@ function supportFaults(supports: readonly Support[], leg: Leg): readonly Fault[]
 
 /**
  * Pieces longer than the stock they are cut from, as faults.
- * Kept apart from resolving: a run may be drawn and inspected that cannot be cut.
+ * Kept apart from resolving: a run may be drawn that cannot be cut.
  */
 export function stockFaults({ legs, stock }: ResolvedRun): readonly Fault[] {
   return legs.flatMap(({ length, pieces }, k) =>

@@ -9,11 +9,10 @@ type Pair<T> = readonly [T, T];
  * A joint with everything filled in. `[0]` of a pair is the channel before it, `[1]` the channel behind it.
  * The opening is the metal-to-metal space; its middle stands at `at`.
  */
-export interface ResolvedJoint {
+interface JointPlace {
   /** `S1`, `S2` … along the leg. */
   readonly name: string;
   readonly at: Ticks;
-  readonly kind: 'socketed' | 'butt';
   /** Catalogue id, or `null` where a length was filled from measures alone. */
   readonly item: string | null;
   /** Length of the sleeve or plate. */
@@ -27,6 +26,16 @@ export interface ResolvedJoint {
   /** Where the tape stops on it: the edges of a sleeve; a butt joint is measured to the channel ends. */
   readonly edges: Pair<Ticks>;
 }
+
+/** Both channels go into a sleeve. */
+export interface SocketedJoint extends JointPlace {
+  readonly kind: 'socketed';
+}
+/** The ends stand before each other, a plate across them. */
+export interface ButtJoint extends JointPlace {
+  readonly kind: 'butt';
+}
+export type ResolvedJoint = SocketedJoint | ButtJoint;
 
 /** What stands at the first or the last face of the leg. */
 export interface Face {

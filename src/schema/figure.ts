@@ -6,7 +6,7 @@ import { drawPiece, type PieceGiven, pieceParts } from '../drawing/piece.ts';
 import { drawSplice, type SpliceGiven, spliceParts } from '../drawing/splice.ts';
 import { drawStrip, type StripGiven } from '../drawing/strip.ts';
 import type { Balloon, Drawing, How } from '../drawing/types.ts';
-import type { Catalogue, Tray } from '../run/catalogue.ts';
+import type { Catalogue, Fastened, Fastening, Tray } from '../run/catalogue.ts';
 import { resolveRun } from '../run/resolve.ts';
 import type { ResolvedJoint, ResolvedRun } from '../run/straight.ts';
 import type { Run } from '../run/types.ts';
@@ -73,7 +73,7 @@ const views: Readonly<Record<Figure['view'], Show>> = {
       opening: inchNumber(joint.opening),
       splice: inchNumber(joint.length),
     };
-    const given = { joint, tray, ...spliceOf(joint, catalogue) };
+    const given = spliceOf(joint, tray, catalogue);
     return { view: 'splice', tray, parts: spliceParts[joint.kind], given, facts };
   },
 
@@ -98,25 +98,24 @@ const views: Readonly<Record<Figure['view'], Show>> = {
   },
 };
 
-/** The item a joint is made with, and what fastens it; a resolved joint of a catalogue has both. */
-function spliceOf(
-  { item: id, name }: ResolvedJoint,
-  catalogue: Catalogue,
-): Pick<SpliceGiven, 'item' | 'fastening'> {
-  const item = id === null ? undefined : catalogue.get(id);
-  if (item?.kind !== 'sleeve' && item?.kind !== 'plate') throw new Error(`${name} is made with nothing`);
-  const fastening = catalogue.get(item.fastened.fastening);
-  if (fastening?.kind !== 'fastening') {
-    throw new GivenError([
-      {
-        field: 'fastened',
-        value: item.fastened.fastening,
-        message: 'no such fastening',
-        todo: 'mend the catalogue',
-      },
-    ]);
+/** A joint with the item it is made with, and what fastens it; a resolved joint of a catalogue has both. */
+function spliceOf(joint: ResolvedJoint, tray: Tray, catalogue: Catalogue): SpliceGiven {
+  const item = joint.item === null ? undefined : catalogue.get(joint.item);
+  if (joint.kind === 'socketed' && item?.kind === 'sleeve') {
+    return { joint, tray, item, fastening: fasteningOf(item.fastened, catalogue) };
   }
-  return { item, fastening };
+  if (joint.kind === 'butt' && item?.kind === 'plate') {
+    return { joint, tray, item, fastening: fasteningOf(item.fastened, catalogue) };
+  }
+  throw new Error(`${joint.name}: its item does not make a ${joint.kind} joint`);
+}
+
+function fasteningOf({ fastening: id }: Fastened, catalogue: Catalogue): Fastening {
+  const fastening = catalogue.get(id);
+  if (fastening?.kind === 'fastening') return fastening;
+  throw new GivenError([
+    { field: 'fastened', value: id, message: 'no such fastening', todo: 'mend the catalogue' },
+  ]);
 }
 
 function pick<T>(all: readonly T[], name: (one: T) => string, of: string | undefined): T {

@@ -8,10 +8,10 @@ import { placeSplice } from '../run/joints.ts';
 import { piecesOf } from '../run/pieces.ts';
 import type { FilledStraight, StraightGiven } from '../run/spliceStraight.ts';
 import { spliceStraightRun } from '../run/spliceStraight.ts';
-import type { Face, Piece, ResolvedJoint, StraightLeg } from '../run/straight.ts';
+import type { Face, Piece, ResolvedJoint, SocketedJoint, StraightLeg } from '../run/straight.ts';
 import type { Answered } from '../trade/answer.ts';
 import { type CutGiven, type CutResult, cut } from '../trade/cut.ts';
-import { type Fault, GivenError } from '../trade/given.ts';
+import { OPENING } from '../trade/habits.ts';
 import { formatLength, fromInches, type Ticks, ticks } from '../trade/length.ts';
 import { shortLength } from '../trade/shortLength.ts';
 import type { SleeveSet } from './items.ts';
@@ -21,22 +21,6 @@ import type { Tell } from './speak.ts';
 const open: Face = { kind: 'free', joint: 'free', insertion: ticks(0), open: ticks(0) };
 /** Channel beyond the joints of the figure, so that the eye sees it go on. */
 const beyond = fromInches(30);
-/** Opening of the splice in the figure of one piece: that of the practice catalogue's sleeve. */
-const usualOpening = fromInches(1 / 8);
-
-export type Tried<T> =
-  | { readonly good: true; readonly answer: T }
-  | { readonly good: false; readonly faults: readonly Fault[] };
-
-/** Runs a computation that refuses with `GivenError`, and hands the faults back. */
-export function tried<T>(compute: () => T): Tried<T> {
-  try {
-    return { good: true, answer: compute() };
-  } catch (thrown) {
-    if (thrown instanceof GivenError) return { good: false, faults: thrown.faults };
-    throw thrown;
-  }
-}
 
 export interface PieceSum {
   readonly answer: Answered<CutResult>;
@@ -50,7 +34,7 @@ export function pieceSum(given: CutGiven & { readonly insertion: Ticks }): Piece
   const { toSpliceEdge, insertedEnds, insertion } = given;
   const splice = {
     kind: 'socketed',
-    length: ticks(2 * insertion + usualOpening),
+    length: ticks(2 * insertion + OPENING.length),
     insertions: [insertion, insertion],
   } as const;
   const half = Math.floor(splice.length / 2);
@@ -141,7 +125,7 @@ export function barsOf(filled: FilledStraight, stock: Ticks, tell: Tell): readon
 }
 
 /** The detail of a joint: the sleeve of the catalogue, as long as the sum makes it. */
-export function detailOf(joint: ResolvedJoint, { insertion }: RunGiven, set: SleeveSet): SpliceGiven {
+export function detailOf(joint: SocketedJoint, { insertion }: RunGiven, set: SleeveSet): SpliceGiven {
   const { tray, sleeve, fastening } = set;
   return { joint, tray, fastening, item: { ...sleeve, length: joint.length, insertion } };
 }

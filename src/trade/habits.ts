@@ -13,6 +13,17 @@ export const INCH: Source = {
   seen: 'memory',
 };
 
+/** A figure of the invented catalogue, until the site adopts its own. */
+function training(where: string): Source {
+  return {
+    id: 'practice-catalogue',
+    document: 'Practice catalogue, invented for training',
+    edition: 'no edition',
+    where,
+    seen: 'training value',
+  };
+}
+
 function practice(where: string): Source {
   return {
     id: 'common-practice',
@@ -33,3 +44,9 @@ export const STOCK = { length: fromInches(240), source: practice('one length of 
 export const HOLES: Source = practice('a cut keeps clear of the holes');
 /** The clear metal between a cut and the edge of a hole, when none is given: the width of the hole. */
 export const HOLE_CLEARANCE: Source = practice('a cut stays one hole width clear of a hole');
+/** What a blade takes where nothing is said of it. */
+export const KERF = { length: fromInches(1 / 8), source: practice('a saw cut takes 1/8 in') };
+/** What a sleeve of the practice catalogue leaves between the ends when both go in fully. */
+export const OPENING = { length: fromInches(1 / 8), source: training('sleeve') };
+/** How far channel goes into the socket of a ladder tray, tray or instrument. */
+export const SOCKET = { length: fromInches(1.5), source: training('socket') };

@@ -35,14 +35,23 @@ function spliceOf(width: 2 | 4 | 6, joint: Record<string, unknown>, balloons = t
   const run = resolved(`30'`, { tray: `card-${width}`, joints: [{ leg: '1', at: `15'`, ...joint }] });
   const made = run.legs[0]?.joints[0];
   if (made === undefined) throw new Error('no joint');
-  const butt = made.kind === 'butt';
-  return {
-    joint: made,
-    tray: run.tray,
-    item: butt ? item(`card-${width}-plate`, 'plate') : item(`card-${width}-sleeve`, 'sleeve'),
-    fastening: item(butt ? 'plate-fastener' : 'splice-fastener', 'fastening'),
-    balloons: balloons ? numbered(spliceParts[made.kind]) : [],
-  };
+  const { tray } = run;
+  const shown = balloons ? numbered(spliceParts[made.kind]) : [];
+  return made.kind === 'butt'
+    ? {
+        joint: made,
+        tray,
+        item: item(`card-${width}-plate`, 'plate'),
+        fastening: item('plate-fastener', 'fastening'),
+        balloons: shown,
+      }
+    : {
+        joint: made,
+        tray,
+        item: item(`card-${width}-sleeve`, 'sleeve'),
+        fastening: item('splice-fastener', 'fastening'),
+        balloons: shown,
+      };
 }
 
 function legOf(length: string, rest: Record<string, unknown>) {

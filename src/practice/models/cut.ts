@@ -4,10 +4,11 @@
  */
 import { drawPiece } from '../../drawing/piece.ts';
 import { type CutEnd, cutBetween } from '../../run/pieces.ts';
-import { FACE_INSERTION, resolveRun, USUAL_KERF } from '../../run/resolve.ts';
+import { resolveRun } from '../../run/resolve.ts';
 import type { Piece, StraightLeg } from '../../run/straight.ts';
 import type { EndJoint, Joint } from '../../run/types.ts';
 import type { Step } from '../../trade/answer.ts';
+import { KERF, SOCKET } from '../../trade/habits.ts';
 import { formatLength, fromInches, inches, type Ticks, ticks } from '../../trade/length.ts';
 import { shortLength } from '../../trade/shortLength.ts';
 import { type Drawn, model, type Slip, type World } from '../model.ts';
@@ -73,7 +74,7 @@ function plan(drawn: Drawn<typeof wants>, world: World): Plan | null {
     extra: NONE,
     kerfs: 1,
     stock: tray.length,
-    kerf: USUAL_KERF,
+    kerf: KERF.length,
     sleeve,
     plate,
     width: drawn.width,
@@ -218,7 +219,7 @@ export const cutWithInsertion = model<typeof wants, Plan>({
     distance: { kind: 'length', ticks: plan.distance },
     sleeveLength: { kind: 'length', ticks: plan.sleeve.length },
     sleeveInsertion: { kind: 'length', ticks: plan.sleeve.insertion },
-    socketInsertion: { kind: 'length', ticks: FACE_INSERTION },
+    socketInsertion: { kind: 'length', ticks: SOCKET.length },
     plateLength: { kind: 'length', ticks: plan.plate.length },
     stock: { kind: 'length', ticks: plan.stock },
     kerf: { kind: 'length', ticks: plan.kerf },

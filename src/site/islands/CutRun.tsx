@@ -157,7 +157,7 @@ function RunLists({ result, steps, given, set, tell, how }: ListsProps) {
   const places = splicePlaces(result);
   const bars = barsOf(result, given.stock, tell);
   const words = bars.map(({ label, piece, left }) => `${label}: ${piece} ${left}`).join(' ');
-  const joint = result.leg.joints[0];
+  const joint = result.leg.joints.find((made) => made.kind === 'socketed');
   return (
     <>
       <h3 className="view-title">
