@@ -54,6 +54,17 @@ export class Options {
     this.faults.push(...cause.faults.map((f) => ({ ...f, field: named[f.field] ?? f.field })));
   }
 
+  /** Takes the faults of fields that have none so far: what was read wrong is not told of twice. */
+  takeNew(cause: unknown): void {
+    if (!(cause instanceof GivenError)) throw cause;
+    this.faults.push(...cause.faults.filter((f) => this.isGood(nameOf(f))));
+  }
+
+  /** Whether nothing was wrong with some options so far. */
+  isGood(...fields: readonly string[]): boolean {
+    return !this.faults.some((f) => fields.includes(nameOf(f)));
+  }
+
   /** A text that has to be there. */
   need(field: string, todo: string): string {
     const text = this.call.text(field) ?? '';
@@ -88,7 +99,15 @@ export class Options {
   async map(): Promise<TaskMap> {
     const file = this.call.text('map');
     if (file === undefined) return siteMap();
-    return this.attempt('map', () => readTaskMap(jsonFile('map', file))) ?? { tasks: [] };
+    const json = this.attempt('map', () => jsonFile('map', file));
+    if (json === undefined) return { tasks: [] };
+    try {
+      return readTaskMap(json);
+    } catch (cause) {
+      if (!(cause instanceof GivenError)) throw cause;
+      this.faults.push(...cause.faults.map((f) => ({ ...f, field: `map.${f.field}` })));
+      return { tasks: [] };
+    }
   }
 
   json(field: string): Json | undefined {
@@ -121,6 +140,9 @@ export class Options {
     return fileText('pass-file', file).replace(/\r?\n$/, '');
   }
 }
+
+/** The option that a fault is about: `map` of `map.tasks[0].id`. */
+const nameOf = (fault: Fault): string => fault.field.split(/[.[]/)[0] ?? '';
 
 export function fileText(field: string, file: string): string {
   try {

@@ -39,7 +39,10 @@ export async function open(
   }
 }
 
-/** Opens, writes, and says what was written. */
+/**
+ * Opens, writes, and says what was written. What the register has against an entry is said together with what is wrong
+ * with the options, as far as it can be judged without them.
+ */
 async function write(
   folder: string,
   options: Options,
@@ -47,15 +50,18 @@ async function write(
   now: number,
   act: (register: Register, writing: Writing) => Promise<Written>,
 ): Promise<Outcome> {
-  let register: Register | undefined;
+  let written: Written | undefined;
   try {
-    register = await open(folder, now);
+    if (options.isGood('at', 'map')) {
+      const register = await open(folder, now);
+      const writing = { signer, now, chance, device: options.call.text('device') };
+      if (signer !== undefined) written = await act(register, { ...writing, signer });
+    }
   } catch (cause) {
-    options.take('DIR', cause);
+    options.takeNew(cause);
   }
   options.done();
-  if (register === undefined || signer === undefined) throw new Error('options without a fault give both');
-  const written = await act(register, { signer, now, chance, device: options.call.text('device') });
+  if (written === undefined) throw new Error('what has no fault is written');
   writeFolder(folder, written);
   return { json: plain({ entry: written.entry }), exit: 0 };
 }

@@ -81,9 +81,11 @@ const fields: Readonly<Record<keyof MapTask, shape.Shape>> = {
   months: (v) => (v === null ? undefined : shape.count(1)(v)),
   second: shape.truth,
   tickets: shape.list(shape.ticketId),
-  variants: shape.table((v) =>
-    Array.isArray(v) && v.length === 0 ? 'wants at least one value' : shape.list(shape.text)(v),
-  ),
+  variants: shape.table((v) => {
+    if (!Array.isArray(v)) return shape.list(shape.text)(v);
+    if (v.length === 0) return 'wants at least one value';
+    return new Set(v).size < v.length ? 'wants every value once' : shape.list(shape.text)(v);
+  }),
   revisions: shape.list(
     shape.record({
       n: shape.count(1),

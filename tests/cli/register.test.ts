@@ -368,6 +368,35 @@ describe('check, verify, board', () => {
     if (want.every((w) => typeof w === 'string')) expect(found).toHaveLength(want.length);
   });
 
+  test('what the options and what the register say against it come together, neither twice', async () => {
+    const words = (...more: string[]) => [
+      'register',
+      'check',
+      dir,
+      '--key',
+      at('lz.json'),
+      ...withMap,
+      ...more,
+    ];
+    const given = ['--person', 'LZ', '--task', 'T4', '--outcome', 'maybe', '--on', '2026-02-30'];
+    const late = ['--at', '2026-02-03T18:00:00Z'];
+    expect(said(await refused(dir, words(...given, '--in-sight', 'perhaps', ...late)))).toEqual([
+      'on: no day of the calendar',
+      'in-sight: no such choice',
+      'outcome: no such choice',
+      'person: nobody signs for himself',
+    ]);
+    expect(said(await refused(dir, words(...given, '--at', 'now')))).toEqual([
+      'at: no instant with an offset',
+      'on: no day of the calendar',
+    ]);
+    const headless = ['register', 'check', at('nowhere'), ...words(...given, ...late).slice(3)];
+    expect(said(await refused(dir, headless))).toEqual([
+      'on: no day of the calendar',
+      'DIR: no register is here',
+    ]);
+  });
+
   test('a day after the day of entry, in the register’s zone', async () => {
     const own = at('zone');
     cpSync(dir, own, { recursive: true });
@@ -656,18 +685,23 @@ describe('tasks', () => {
   });
   test('every fault of a map at once', async () => {
     const bad = {
-      tasks: [{ id: 'T1', months: 0, revisions: [], more: 1 }, { id: 'T1', months: 12, parts: ['T5'] }, 7],
+      tasks: [
+        { id: 'T1', months: 0, variants: { w: ['4', '4'] }, more: 1 },
+        { id: 'T1', months: 12, parts: ['T5'] },
+        7,
+      ],
       note: '',
     };
     writeFileSync(at('bad-map.json'), JSON.stringify(bad));
     const answer = await call('tasks', '--map', at('bad-map.json'));
     expect(answer.exit).toBe(2);
     expect(answer.json.errors.map((e) => e.field)).toEqual([
-      'note',
-      'tasks[0].more',
-      'tasks[0].months',
-      'tasks[2]',
-      'tasks[1].parts[0]',
+      'map.note',
+      'map.tasks[0].more',
+      'map.tasks[0].months',
+      'map.tasks[0].variants',
+      'map.tasks[2]',
+      'map.tasks[1].parts[0]',
     ]);
     writeFileSync(at('bad-map.json'), '{"tasks":[],"tasks":[]}');
     expect(said(await call('tasks', '--map', at('bad-map.json')))[0]).toContain('stands twice');
