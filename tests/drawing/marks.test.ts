@@ -1,27 +1,24 @@
 import { describe, expect, test } from 'vitest';
+import { textWidth } from '../../src/drawing/glyphs.ts';
 import {
-  blankDimension,
   buttonArrow,
   cloudedDimension,
   cloudPath,
   logo,
   numberedTriangle,
-  ringedDimension,
   safetyTriangle,
   stateMark,
 } from '../../src/drawing/marks.ts';
 import { pagePalette as p } from '../../src/drawing/palette.ts';
 
 const all = {
-  'not shown': stateMark({ state: 'not shown' }, p),
-  'practice only': stateMark({ state: 'practice only' }, p),
-  shown: stateMark({ state: 'shown', initials: 'KD' }, p),
-  'show again': stateMark({ state: 'show again', sign: 'T' }, p),
-  triangle: numberedTriangle('2', p),
-  ring: ringedDimension(`4'-6"`, p),
-  cloud: cloudedDimension(`7'-0"`, p),
-  blank: blankDimension(p),
-  safety: safetyTriangle(p, '#FFC400'),
+  'not shown': stateMark('not shown', '', p),
+  'practice only': stateMark('practice only', '', p),
+  shown: stateMark('shown', 'KDW', p),
+  'show again': stateMark('show again', 'T', p),
+  'triangle in a line': numberedTriangle(2, 'line', p),
+  'triangle of a note': numberedTriangle(2, 'note', p),
+  safety: safetyTriangle('var(--ground)'),
   arrow: buttonArrow(),
   logo: logo(p),
 };
@@ -46,7 +43,7 @@ describe('the four states are told apart by line and fill alone', () => {
     expect(all['practice only']).not.toContain('stroke-dasharray');
     expect(all['practice only'].match(/M/g)?.length).toBeGreaterThanOrEqual(4);
     expect(all.shown).toContain(`fill="${p.ink}"`);
-    expect(all.shown).toMatch(new RegExp(`fill="${p.sheet.replace(/[()]/g, '\\$&')}">KD<`));
+    expect(all.shown).toMatch(new RegExp(`fill="${p.sheet.replace(/[()]/g, '\\$&')}">KDW<`));
     expect(all['show again']).toContain('>T<');
   });
   test('none uses the accent', () => {
@@ -64,6 +61,16 @@ test('a cloud closes where it began, its arcs as long as the box', () => {
   expect(arcs).toHaveLength(2 * 5 + 2 * 2);
 });
 
-test('what is lettered is escaped', () => {
-  expect(ringedDimension(`<4'-6">`, p)).toContain('&lt;4');
+test('a clouded dimension says itself, escaped, and holds its text', () => {
+  const svg = cloudedDimension(`<b>"&`, p);
+  expect(svg).toContain('role="img" aria-label="&lt;b&gt;&quot;&amp;"');
+  expect(svg).not.toMatch(/<b>|style|class=/);
+  const width = (text: string) => Number(/width="(\d+)"/.exec(cloudedDimension(text, p))?.[1]);
+  expect(width(`12'-11 15/16"`)).toBeGreaterThan(textWidth(`12'-11 15/16"`, 17) + 2 * 14);
+});
+
+test('a triangle carries its number, in the accent', () => {
+  for (const where of ['line', 'note'] as const) {
+    expect(numberedTriangle(12, where, p)).toContain(`fill="${p.mark}">12<`);
+  }
 });

@@ -1,4 +1,5 @@
 /** Stock lengths as bars, to scale: what is cut from each, the saw line, what is left over. */
+import { textWidth } from '../../drawing/glyphs.ts';
 import { face, lettering, line, picture } from './line.ts';
 
 export interface Bar {
@@ -39,11 +40,11 @@ function bar({ piece, left, share }: Bar, x: number, y: number, width: number, s
       `<path d="M${x + cut + 2} ${y - 8}V${y + 34}" stroke="var(--mark)" stroke-width="2.5" fill="none"/>`,
     );
     const room = width - cut;
-    if (room > left.length * size * 0.56) {
+    if (room > textWidth(left, size) + 8) {
       parts.push(lettering([x + cut + room / 2, y + 18.5], left, size, 'middle'));
     }
   }
-  if (cut > piece.length * size * 0.6) parts.push(lettering([x + cut / 2, y + 19], piece, size, 'middle'));
+  if (cut > textWidth(piece, size) + 8) parts.push(lettering([x + cut / 2, y + 19], piece, size, 'middle'));
   return parts.join('');
 }
 

@@ -1,4 +1,5 @@
-import { cloud, triangle } from '../../pictures/cloud.ts';
+import { cloudedDimension, numberedTriangle } from '../../../drawing/marks.ts';
+import { pagePalette } from '../../../drawing/palette.ts';
 import type { Outcome } from '../../practice.ts';
 import { type Tell, unbroken } from '../../speak.ts';
 
@@ -13,7 +14,7 @@ interface Props {
 const longestClouded = 14;
 
 function Drawn({ svg }: { svg: string }) {
-  // biome-ignore lint/security/noDangerouslySetInnerHtml: pictures/cloud.ts escapes every text
+  // biome-ignore lint/security/noDangerouslySetInnerHtml: drawing/marks.ts escapes every text
   return <span dangerouslySetInnerHTML={{ __html: svg }} />;
 }
 
@@ -23,7 +24,11 @@ export function Marked({ outcome: { finding, answer }, tell }: { outcome: Outcom
   if (answer === '') return null;
   const holds = finding.verdict === 'holds' || finding.verdict === 'holds from there';
   if (holds) return <span className="ring dim">{answer}</span>;
-  return answer.length > longestClouded ? <b>{answer}</b> : <Drawn svg={cloud(answer)} />;
+  return answer.length > longestClouded ? (
+    <b>{answer}</b>
+  ) : (
+    <Drawn svg={cloudedDimension(answer, pagePalette)} />
+  );
 }
 
 /** What is to be reworked or looked at again, each with what was found. */
@@ -38,7 +43,11 @@ export function Rework({ outcomes, critical, tell }: Props) {
       <ul className="findings">
         {open.map((outcome) => (
           <li key={outcome.ask.id}>
-            {outcome.note === null ? <span /> : <Drawn svg={triangle(outcome.note)} />}
+            {outcome.note === null ? (
+              <span />
+            ) : (
+              <Drawn svg={numberedTriangle(outcome.note, 'note', pagePalette)} />
+            )}
             <div>
               <h3>{unbroken(outcome.ask.prompt)}</h3>
               <div className="marked">
