@@ -2,10 +2,7 @@
 import { NoRegister } from '../register/judged.ts';
 import { type Fault, GivenError } from '../trade/given.ts';
 import type { Tell } from './speak.ts';
-
-export type Attempt<T> =
-  | { readonly good: true; readonly value: T }
-  | { readonly good: false; readonly faults: readonly Fault[] };
+import type { Attempt } from './tried.ts';
 
 /** The faults of a refusal. A device that fails (no storage, no room) is one fault of the field `device`. */
 export function faultsFrom(error: unknown, tell: Tell): readonly Fault[] {
@@ -20,15 +17,6 @@ export function faultsFrom(error: unknown, tell: Tell): readonly Fault[] {
 export async function attempt<T>(tell: Tell, act: () => T | Promise<T>): Promise<Attempt<T>> {
   try {
     return { good: true, value: await act() };
-  } catch (error) {
-    return { good: false, faults: faultsFrom(error, tell) };
-  }
-}
-
-/** The same for what answers at once. */
-export function attemptNow<T>(tell: Tell, act: () => T): Attempt<T> {
-  try {
-    return { good: true, value: act() };
   } catch (error) {
     return { good: false, faults: faultsFrom(error, tell) };
   }

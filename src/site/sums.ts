@@ -4,6 +4,8 @@
  */
 
 import type { SpliceGiven } from '../drawing/splice.ts';
+import type { Tray } from '../run/catalogue.ts';
+import { type CutAtHole, cutAtHole } from '../run/clearPlaces.ts';
 import { placeSplice } from '../run/joints.ts';
 import { piecesOf } from '../run/pieces.ts';
 import type { FilledStraight, StraightGiven } from '../run/spliceStraight.ts';
@@ -107,6 +109,22 @@ export function cutRows({ leg, leftOver }: FilledStraight): readonly CutRow[] {
     };
   });
 }
+
+/** A cut of a run that keeps too little metal to a hole of the floor, by the number of its piece. */
+export interface PieceAtHole {
+  readonly piece: number;
+  readonly found: CutAtHole;
+}
+
+export const cutsAtHoles = (
+  { cuts }: FilledStraight,
+  stock: Ticks,
+  { webHoles }: Pick<Tray, 'webHoles'>,
+): readonly PieceAtHole[] =>
+  cuts.flatMap(({ number, cut: length }) => {
+    const found = cutAtHole(length, webHoles, stock);
+    return found === null ? [] : [{ piece: number, found }];
+  });
 
 /** Middles of the splices, from face A. */
 export const splicePlaces = ({

@@ -40,6 +40,10 @@ export type TapeReading =
   | { readonly read: 'length'; readonly length: Ticks }
   | { readonly read: 'not'; readonly message: Message };
 
+/** The length of a reading, or null while there is none. */
+export const lengthOf = (reading: TapeReading): Ticks | null =>
+  reading.read === 'length' ? reading.length : null;
+
 export const noFields: TapeFields = { feet: '', inches: '', part: '0' };
 const finest: Denominator = 64;
 const digits = /^\d+$/;

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { barsOf, cutRows, pieceSum, runSum, splicePlaces, tried } from '../../src/site/sums.ts';
+import { barsOf, cutRows, cutsAtHoles, pieceSum, runSum, splicePlaces } from '../../src/site/sums.ts';
+import { tried } from '../../src/site/tried.ts';
 import { formatLength, readLength, type Ticks, ticks } from '../../src/trade/length.ts';
 
 const tell = (key: string) => key;
@@ -68,6 +69,17 @@ describe('a whole run', () => {
     expect(splicePlaces(result).map(({ at }) => at)).toEqual([`20'-0 1/16"`, `40'-0 3/16"`, `60'-0 5/16"`]);
     const bars = barsOf(result, readLength(`20'`), tell as never);
     expect(bars.map(({ share }) => share)).toEqual([1, 1, 1, (3 * 12 + 7 + 1 / 8) / 240]);
+  });
+
+  test('a cut at a hole is said of its piece (hand: 43 1/8 in is clear; 1 in shorter is on the hole at 42)', () => {
+    const webHoles = { width: readLength('9/16'), first: readLength('6'), pitch: readLength('6') };
+    const stock = readLength(`20'`);
+    const said = (length: string) => cutsAtHoles(runSum(run(length)).result, stock, { webHoles });
+    expect(said(`63'-7 1/2"`)).toEqual([]);
+    const [one, ...others] = said(`63'-6 1/2"`);
+    expect([one?.piece, one?.found.falls, others]).toEqual([4, 'on', []]);
+    expect(one?.found.shorter).toBe(readLength('41 5/32'));
+    expect(one?.found.longer).toBe(readLength('42 27/32'));
   });
 
   test('a run that cannot be is refused with faults, not thrown', () => {

@@ -3,6 +3,7 @@
  * verdict, so it is worked out again whenever it is shown.
  */
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import { askToKeep, now } from './edge.ts';
 
 export interface Attempt {
   readonly family: string;
@@ -36,10 +37,10 @@ function open(): Promise<IDBPDatabase<Store>> {
 /** Keeps a try. The first one ever also asks the browser, once, not to clear this site's storage when space runs short. */
 export async function keepAttempt(attempt: Omit<Attempt, 'at'>): Promise<void> {
   const database = await open();
-  await database.add('attempts', { ...attempt, at: new Date().toISOString() });
+  await database.add('attempts', { ...attempt, at: new Date(now()).toISOString() });
   if ((await database.get('asked', 'persist')) === undefined) {
     await database.put('asked', true, 'persist');
-    await navigator.storage?.persist?.();
+    await askToKeep();
   }
 }
 

@@ -10,8 +10,8 @@ export const subtle = (): SubtleCrypto | undefined => globalThis.crypto?.subtle;
 export const verify = verifierOf(globalThis.crypto?.subtle);
 /** The zone that this device lives in. */
 export const ownZone = (): string => new Intl.DateTimeFormat().resolvedOptions().timeZone;
-/** A bench number that hardly anyone had before: four figures, to be called across a bench. */
-export function someBench(): number {
+/** A number for a draw or a bench that hardly anyone had before: four figures, so that it can be called across a bench. */
+export function fourFigures(): number {
   const [drawn = 0] = crypto.getRandomValues(new Uint32Array(1));
   return 1000 + (drawn % 9000);
 }

@@ -84,6 +84,3 @@ export const withoutSecret = ({ publicKey, device }: KeyFile): Signer => ({
 export async function deviceOfOwn(): Promise<string | undefined> {
   return (await openStore()).get('texts', 'device');
 }
-export async function nameDevice(name: string): Promise<void> {
-  await (await openStore()).put('texts', name, 'device');
-}

@@ -1,13 +1,17 @@
 import { useRef, useState } from 'react';
 import { pagePalette } from '../../drawing/palette.ts';
 import { drawPiece } from '../../drawing/piece.ts';
+import type { HoleRow } from '../../run/catalogue.ts';
+import { cutAtHole } from '../../run/clearPlaces.ts';
 import { formatLength, type Ticks } from '../../trade/length.ts';
 import { speaker, teller, type WordTable } from '../speak.ts';
-import { pieceSum, tried } from '../sums.ts';
-import type { TapeReading } from '../tape.ts';
+import { pieceSum } from '../sums.ts';
+import { lengthOf } from '../tape.ts';
+import { tried } from '../tried.ts';
 import { Arrow } from './Arrow.tsx';
 import { FeetInches } from './FeetInches.tsx';
 import { Figure } from './Figure.tsx';
+import { HoleLine, HoleSum } from './Holes.tsx';
 import { useTakenOver } from './taken.ts';
 import { Sources, Worked } from './Worked.tsx';
 
@@ -17,13 +21,14 @@ interface Props {
   readonly measured: Ticks;
   readonly insertion: Ticks;
   readonly stock: Ticks;
+  /** Along the floor of the channel that is cut. */
+  readonly holes: HoleRow;
 }
 
 const endCounts = [0, 1, 2] as const;
-const orNull = (reading: TapeReading): Ticks | null => (reading.read === 'length' ? reading.length : null);
 
 /** One piece: measured from the beginning or from splice edge to splice edge; the cut, the figure, the sum both ways. */
-export default function CutPiece({ words, measured, insertion, stock }: Props) {
+export default function CutPiece({ words, measured, insertion, stock, holes }: Props) {
   const speak = speaker(words);
   const tell = teller(words);
   const [length, setLength] = useState<Ticks | null>(measured);
@@ -40,7 +45,9 @@ export default function CutPiece({ words, measured, insertion, stock }: Props) {
       ? undefined
       : { toSpliceEdge: length, insertedEnds: ends, insertion: goesIn, stock: stockLength };
   const sum = given === undefined ? undefined : tried(() => pieceSum(given));
-  const good = sum?.good === true ? sum.answer : undefined;
+  const good = sum?.good === true ? sum.value : undefined;
+  const atHole =
+    good === undefined || given === undefined ? null : cutAtHole(good.piece.cut, holes, given.stock);
 
   return (
     <>
@@ -58,6 +65,7 @@ export default function CutPiece({ words, measured, insertion, stock }: Props) {
                 stock: formatLength(given.stock),
               })}
             </p>
+            {atHole !== null && <HoleLine found={atHole} tell={tell} />}
           </>
         )}
         <p className="at-phone change">
@@ -85,6 +93,7 @@ export default function CutPiece({ words, measured, insertion, stock }: Props) {
           ) : (
             <Worked steps={good.answer.steps} speak={speak} tell={tell} />
           )}
+          {atHole !== null && <HoleSum found={atHole} speak={speak} tell={tell} />}
           <h3 className="view-title">{tell('cutSheet.sources')}</h3>
           {good !== undefined && <Sources sources={good.answer.sources} tell={tell} />}
         </div>
@@ -114,7 +123,7 @@ export default function CutPiece({ words, measured, insertion, stock }: Props) {
           <FeetInches
             legend={tell(ends === 2 ? 'cutSheet.edgeToEdge' : 'cutSheet.fromBeginning')}
             initial={measured}
-            onReading={(reading) => setLength(orNull(reading))}
+            onReading={(reading) => setLength(lengthOf(reading))}
             tell={tell}
             speak={speak}
           />
@@ -122,7 +131,7 @@ export default function CutPiece({ words, measured, insertion, stock }: Props) {
           <FeetInches
             legend={tell('cutSheet.insertion')}
             initial={insertion}
-            onReading={(reading) => setGoesIn(orNull(reading))}
+            onReading={(reading) => setGoesIn(lengthOf(reading))}
             tell={tell}
             speak={speak}
             scale="inches"
@@ -130,7 +139,7 @@ export default function CutPiece({ words, measured, insertion, stock }: Props) {
           <FeetInches
             legend={tell('cutSheet.stock')}
             initial={stock}
-            onReading={(reading) => setStockLength(orNull(reading))}
+            onReading={(reading) => setStockLength(lengthOf(reading))}
             tell={tell}
             speak={speak}
             tape={false}

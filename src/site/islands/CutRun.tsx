@@ -3,16 +3,27 @@ import { pagePalette } from '../../drawing/palette.ts';
 import { drawSplice } from '../../drawing/splice.ts';
 import { drawStrip } from '../../drawing/strip.ts';
 import type { How } from '../../drawing/types.ts';
-import type { Fault } from '../../trade/given.ts';
 import { formatLength, type Ticks } from '../../trade/length.ts';
 import type { SleeveSet } from '../items.ts';
 import { barsDesk, barsPhone } from '../pictures/bars.ts';
 import { speaker, type Tell, teller, type WordTable } from '../speak.ts';
-import { barsOf, cutRows, detailOf, type RunGiven, runSum, splicePlaces, tried } from '../sums.ts';
-import type { TapeReading } from '../tape.ts';
+import {
+  barsOf,
+  cutRows,
+  cutsAtHoles,
+  detailOf,
+  type PieceAtHole,
+  type RunGiven,
+  runSum,
+  splicePlaces,
+} from '../sums.ts';
+import { lengthOf, type TapeReading } from '../tape.ts';
+import { tried } from '../tried.ts';
 import { Arrow } from './Arrow.tsx';
 import { FeetInches } from './FeetInches.tsx';
 import { Figure } from './Figure.tsx';
+import { HoleLine, HoleSum } from './Holes.tsx';
+import { Refused } from './Refused.tsx';
 import { Worked } from './Worked.tsx';
 
 interface Props {
@@ -24,7 +35,6 @@ interface Props {
 }
 
 type Fields = { readonly [K in keyof RunGiven]: Ticks | null };
-const orNull = (reading: TapeReading): Ticks | null => (reading.read === 'length' ? reading.length : null);
 const complete = (fields: Fields): fields is RunGiven =>
   Object.values(fields).every((value) => value !== null);
 
@@ -34,8 +44,9 @@ export default function CutRun({ words, set, example }: Props) {
   const tell = teller(words);
   const [fields, setFields] = useState<Fields>(example);
   const read = (name: keyof RunGiven) => (reading: TapeReading) =>
-    setFields((old) => ({ ...old, [name]: orNull(reading) }));
+    setFields((old) => ({ ...old, [name]: lengthOf(reading) }));
   const sum = complete(fields) ? tried(() => ({ given: fields, ...runSum(fields) })) : undefined;
+  const atHoles = sum?.good === true ? cutsAtHoles(sum.value.result, sum.value.given.stock, set.tray) : [];
   const entries = [
     ['length', 'cutSheet.runLength', 'feet', true],
     ['insertion', 'cutSheet.insertion', 'inches', false],
@@ -48,11 +59,11 @@ export default function CutRun({ words, set, example }: Props) {
     <>
       <section className="answer under" aria-live="polite" id="run-answer">
         {sum?.good === true ? (
-          <RunAnswer given={sum.answer.given} result={sum.answer.result} tell={tell} />
+          <RunAnswer {...sum.value} atHoles={atHoles} tell={tell} />
         ) : (
           <>
             <p className="huge">{tell(sum === undefined ? 'cutSheet.nothing' : 'cutSheet.cannot')}</p>
-            {sum?.good === false && <Faults faults={sum.faults} />}
+            {sum?.good === false && <Refused faults={sum.faults} tell={tell} />}
           </>
         )}
         <p className="at-phone change">
@@ -68,14 +79,20 @@ export default function CutRun({ words, set, example }: Props) {
               caption={tell('cutSheet.runCaption')}
               drawings={(['phone', 'desk'] as const).map((form) =>
                 drawStrip(
-                  { leg: sum.answer.result.leg, stock: sum.answer.given.stock, kerf: sum.answer.given.kerf },
+                  { leg: sum.value.result.leg, stock: sum.value.given.stock, kerf: sum.value.given.kerf },
                   { form, palette: pagePalette, speak },
                 ),
               )}
             />
           )}
           {sum?.good === true && (
-            <RunLists {...sum.answer} set={set} tell={tell} how={{ palette: pagePalette, speak }} />
+            <RunLists
+              {...sum.value}
+              atHoles={atHoles}
+              set={set}
+              tell={tell}
+              how={{ palette: pagePalette, speak }}
+            />
           )}
         </div>
         <form id="run-measured" className="off-paper" onSubmit={(event) => event.preventDefault()}>
@@ -103,21 +120,15 @@ export default function CutRun({ words, set, example }: Props) {
   );
 }
 
-function Faults({ faults }: { faults: readonly Fault[] }) {
-  return (
-    <ul>
-      {faults.map(({ field, message, todo }) => (
-        <li key={field}>
-          {message}: {todo}.
-        </li>
-      ))}
-    </ul>
-  );
-}
-
 type Run = ReturnType<typeof runSum>;
 
-function RunAnswer({ given, result, tell }: { given: RunGiven; result: Run['result']; tell: Tell }) {
+interface AnswerProps extends Run {
+  readonly given: RunGiven;
+  readonly atHoles: readonly PieceAtHole[];
+  readonly tell: Tell;
+}
+
+function RunAnswer({ given, result, atHoles, tell }: AnswerProps) {
   const last = result.cuts.at(-1);
   const values = { lengths: result.lengths, cuts: result.cuts.length };
   const several = result.cuts.length > 1;
@@ -141,18 +152,22 @@ function RunAnswer({ given, result, tell }: { given: RunGiven; result: Run['resu
           </>
         )}
       </p>
+      {atHoles.map(({ piece, found }) => (
+        <HoleLine key={piece} piece={piece} found={found} tell={tell} />
+      ))}
     </>
   );
 }
 
 interface ListsProps extends Run {
   readonly given: RunGiven;
+  readonly atHoles: readonly PieceAtHole[];
   readonly set: SleeveSet;
   readonly tell: Tell;
   readonly how: Omit<How, 'form'>;
 }
 
-function RunLists({ result, steps, given, set, tell, how }: ListsProps) {
+function RunLists({ result, steps, given, atHoles, set, tell, how }: ListsProps) {
   const rows = cutRows(result);
   const places = splicePlaces(result);
   const bars = barsOf(result, given.stock, tell);
@@ -240,6 +255,9 @@ function RunLists({ result, steps, given, set, tell, how }: ListsProps) {
           ))}
         </tbody>
       </table>
+      {atHoles.map(({ piece, found }) => (
+        <HoleSum key={piece} piece={piece} found={found} speak={how.speak} tell={tell} />
+      ))}
       {joint !== undefined && (
         <Figure
           caption={tell('cutSheet.detail')}

@@ -1,18 +1,19 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
-import { pagePalette } from '../../../drawing/palette.ts';
 import { drawOf } from '../../../practice/draw.ts';
 import type { Family } from '../../../practice/family.ts';
 import { gradeDraw } from '../../../practice/grade.ts';
 import { keyOf } from '../../../practice/key.ts';
 import type { World } from '../../../practice/model.ts';
-import { figuresOf, tellDraw } from '../../../practice/show.ts';
+import { tellDraw } from '../../../practice/show.ts';
 import { attemptsAt, keepAttempt, lastAttempt } from '../../device/attempts.ts';
+import { fourFigures } from '../../device/edge.ts';
 import { type Given, outcomes, tryText, verdictText } from '../../practice.ts';
 import { speaker, teller, unbroken, type WordTable } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
-import { Figure } from '../Figure.tsx';
 import { AskEntry } from './Asks.tsx';
+import { DrawFigures } from './DrawFigures.tsx';
 import { Holds, Rework } from './Findings.tsx';
+import { Known } from './Known.tsx';
 
 interface Props {
   readonly lang: string;
@@ -21,12 +22,6 @@ interface Props {
   readonly world: World;
   /** The draw that the page is built with. */
   readonly seed: string;
-}
-
-/** A number for a new draw: four figures, so that it can be called across a bench. */
-function newSeed(): string {
-  const [chance = 0] = crypto.getRandomValues(new Uint32Array(1));
-  return String(1000 + (chance % 9000));
 }
 
 /**
@@ -50,12 +45,6 @@ export default function PracticeSheet({ lang, words, family, world, seed: builtS
 
   const draw = useMemo(() => drawOf(family, seed, world), [family, seed, world]);
   const shown = useMemo(() => tellDraw(draw, language), [draw, language]);
-  const figures = useMemo(() => {
-    const [phone, desk] = (['phone', 'desk'] as const).map((form) =>
-      figuresOf(draw, world, language, { form, palette: pagePalette }),
-    );
-    return (phone ?? []).map((one, k) => [one, desk?.[k]].filter((drawing) => drawing !== undefined));
-  }, [draw, world, language]);
   const last = tries.at(-1);
   const grade = useMemo(
     () => (last === undefined ? undefined : gradeDraw(draw, last, world, language)),
@@ -105,7 +94,7 @@ export default function PracticeSheet({ lang, words, family, world, seed: builtS
     requestAnimationFrame(() => verdict.current?.focus());
   };
   const anew = () => {
-    const next = newSeed();
+    const next = String(fourFigures());
     touched.current = false;
     history.replaceState(null, '', `?draw=${next}`);
     take(next, []);
@@ -128,10 +117,7 @@ export default function PracticeSheet({ lang, words, family, world, seed: builtS
       </section>
       <div className="columns draw">
         <div>
-          {figures.map((drawings, k) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: a draw's figures have no identity but their order
-            <Figure key={`${seed}-${k}`} drawings={drawings} />
-          ))}
+          <DrawFigures draw={draw} world={world} language={language} />
           <Rework outcomes={found} critical={family.critical} tell={tell} />
           {tries.length >= 2 && (
             <div className="way">
@@ -150,17 +136,7 @@ export default function PracticeSheet({ lang, words, family, world, seed: builtS
         </div>
         <div>
           <Holds outcomes={found} tell={tell} />
-          <h2 className="view-title">{tell('practicePage.known')}</h2>
-          <table className="plain known">
-            <tbody>
-              {shown.givens.map(({ id, label, text }) => (
-                <tr key={id}>
-                  <th scope="row">{label}</th>
-                  <td className="given">{unbroken(text)}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
+          <Known givens={shown.givens} heading="h2" tell={tell} />
         </div>
         <div>
           <form

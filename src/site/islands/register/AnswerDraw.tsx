@@ -7,7 +7,8 @@ import type { Given } from '../../practice.ts';
 import { type Speak, type Tell, unbroken, type Values } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
 import { AskEntry } from '../practice/Asks.tsx';
-import { DrawFigures } from './DrawFigures.tsx';
+import { DrawFigures } from '../practice/DrawFigures.tsx';
+import { Known } from '../practice/Known.tsx';
 
 interface Props {
   readonly draw: Draw;
@@ -49,17 +50,7 @@ export function AnswerDraw(props: Props) {
           <DrawFigures draw={draw} world={world} language={language} />
         </div>
         <div>
-          <h3 className="view-title">{tell('practicePage.known')}</h3>
-          <table className="plain known">
-            <tbody>
-              {shown.givens.map(({ id, label, text }) => (
-                <tr key={id}>
-                  <th scope="row">{label}</th>
-                  <td className="given">{unbroken(text)}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
+          <Known givens={shown.givens} heading="h3" tell={tell} />
         </div>
         <form
           className="asks"

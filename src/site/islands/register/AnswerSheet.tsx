@@ -1,7 +1,5 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
-import type { Family } from '../../../practice/family.ts';
-import type { World } from '../../../practice/model.ts';
-import { type SetFile, type Sheet, sheetDraws } from '../../../practice/sheet.ts';
+import { type SetFile, sheetDraws } from '../../../practice/sheet.ts';
 import { saveFile } from '../../device/files.ts';
 import { deviceOfOwn } from '../../device/keys.ts';
 import {
@@ -20,13 +18,11 @@ import { AnswerDraw } from './AnswerDraw.tsx';
 import { FileEntry } from './FileEntry.tsx';
 import { LookOver } from './LookOver.tsx';
 import { ReadySheet } from './ReadySheet.tsx';
+import { type PracticeGiven, usePractice } from './usePractice.ts';
 
-interface Props {
+interface Props extends PracticeGiven {
   readonly lang: string;
   readonly words: WordTable;
-  readonly sheets: readonly Sheet[];
-  readonly families: readonly Family[];
-  readonly world: World;
 }
 
 /** A sheet that was set, answered one draw after the other; no verdict; everything kept at every stroke. */
@@ -50,14 +46,7 @@ export default function AnswerSheet({ lang, words, sheets, families, world }: Pr
 
   const asked = kept?.set ?? set;
   const sheet = sheets.find(({ id }) => id === asked?.sheet);
-  const practice = useMemo(
-    () => ({
-      families: new Map(families.map((family) => [family.id, family])),
-      sheets: new Map(sheets.map((one) => [one.id, one])),
-      world,
-    }),
-    [families, sheets, world],
-  );
+  const practice = usePractice({ sheets, families, world });
   const bench = asked?.bench;
   const draws = useMemo(
     () => (sheet === undefined || bench === undefined ? [] : sheetDraws(sheet, bench, practice)),

@@ -1,15 +1,17 @@
 import { type FormEvent, useState } from 'react';
 import { appoint } from '../../../register/appoint.ts';
 import { readPublicKey } from '../../../register/keyFile.ts';
-import { isHeading, type TaskMap } from '../../../register/taskMap.ts';
+import type { TaskMap } from '../../../register/taskMap.ts';
 import { signHere } from '../../device/sign.ts';
 import { shortKey } from '../../registerWords.ts';
 import type { Speak, Tell } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
+import { Refused } from '../Refused.tsx';
+import { TextField } from '../TextField.tsx';
 import { Came, useDoing } from './Doing.tsx';
 import { FileEntry } from './FileEntry.tsx';
 import { Passphrase, usePassphrase } from './Passphrase.tsx';
-import { Refused } from './Refused.tsx';
+import { TaskChoices } from './TaskChoices.tsx';
 import type { Device } from './useDevice.ts';
 
 interface Props {
@@ -54,8 +56,6 @@ export function AppointSection({ device, map, refresh, speak, tell }: Props) {
         return refresh();
       });
   };
-  const toggle = (id: string) =>
-    setTasks((old) => (old.includes(id) ? old.filter((one) => one !== id) : [...old, id]));
   return (
     <section>
       <h2 className="view-title">{tell('register.appoint')}</h2>
@@ -76,34 +76,25 @@ export function AppointSection({ device, map, refresh, speak, tell }: Props) {
       <Refused faults={doing.faults} fields={['witness']} tell={tell} />
       <form onSubmit={sign} noValidate>
         <div className="fields">
-          <div>
-            <label htmlFor="appoint-person">{tell('register.person')}</label>
-            <input
-              id="appoint-person"
-              type="text"
-              autoComplete="off"
-              autoCapitalize="none"
-              value={person}
-              onChange={(event) => setPerson(event.currentTarget.value)}
-            />
+          <TextField
+            id="appoint-person"
+            label={tell('register.person')}
+            value={person}
+            onValue={setPerson}
+            plain
+          >
             <Refused faults={doing.faults} fields={['person']} tell={tell} />
-          </div>
-          <div>
-            <label htmlFor="appoint-day">{tell('register.on')}</label>
-            <input
-              id="appoint-day"
-              type="text"
-              autoComplete="off"
-              placeholder={today}
-              value={day}
-              aria-describedby="appoint-day-hint"
-              onChange={(event) => setDay(event.currentTarget.value)}
-            />
-            <p className="hint" id="appoint-day-hint">
-              {tell('register.onHint', { today })}
-            </p>
+          </TextField>
+          <TextField
+            id="appoint-day"
+            label={tell('register.on')}
+            value={day}
+            onValue={setDay}
+            hint={tell('register.onHint', { today })}
+            placeholder={today}
+          >
             <Refused faults={doing.faults} fields={['on']} tell={tell} />
-          </div>
+          </TextField>
         </div>
         <fieldset className="choices">
           <legend>{tell('register.tasks')}</legend>
@@ -119,21 +110,7 @@ export function AppointSection({ device, map, refresh, speak, tell }: Props) {
               {tell('register.some')}
             </label>
           </div>
-          {!all && (
-            <div className="task-choices">
-              {map.tasks
-                .filter((task) => !isHeading(task))
-                .map(({ id }) => (
-                  <label className="choice" key={id}>
-                    <input type="checkbox" checked={tasks.includes(id)} onChange={() => toggle(id)} />
-                    <i />
-                    <span>
-                      {id} {speak({ say: `${id}.name` })}
-                    </span>
-                  </label>
-                ))}
-            </div>
-          )}
+          {!all && <TaskChoices map={map} chosen={tasks} onChosen={setTasks} speak={speak} />}
           <Refused faults={doing.faults} fields={['tasks']} tell={tell} />
         </fieldset>
         <Passphrase

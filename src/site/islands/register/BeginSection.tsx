@@ -4,9 +4,10 @@ import { beginHere } from '../../device/sign.ts';
 import { shortKey } from '../../registerWords.ts';
 import type { Tell } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
+import { Refused } from '../Refused.tsx';
+import { TextField } from '../TextField.tsx';
 import { Came, useDoing } from './Doing.tsx';
 import { Passphrase, usePassphrase } from './Passphrase.tsx';
-import { Refused } from './Refused.tsx';
 import type { Device } from './useDevice.ts';
 
 interface Props {
@@ -50,38 +51,26 @@ export function BeginSection({ device, refresh, onDone, tell }: Props) {
       ) : (
         <form onSubmit={start} noValidate>
           <div className="fields">
-            <div>
-              <label htmlFor="begin-person">{tell('register.ownId')}</label>
-              <input
-                id="begin-person"
-                type="text"
-                autoComplete="off"
-                autoCapitalize="none"
-                value={person}
-                aria-describedby="begin-person-hint"
-                onChange={(event) => setPerson(event.currentTarget.value)}
-              />
-              <p className="hint" id="begin-person-hint">
-                {tell('register.ownIdHint')}
-              </p>
+            <TextField
+              id="begin-person"
+              label={tell('register.ownId')}
+              value={person}
+              onValue={setPerson}
+              hint={tell('register.ownIdHint')}
+              plain
+            >
               <Refused faults={doing.faults} fields={['person']} tell={tell} />
-            </div>
-            <div>
-              <label htmlFor="begin-zone">{tell('register.zone')}</label>
-              <input
-                id="begin-zone"
-                type="text"
-                autoComplete="off"
-                autoCapitalize="none"
-                value={zone}
-                aria-describedby="begin-zone-hint"
-                onChange={(event) => setZone(event.currentTarget.value)}
-              />
-              <p className="hint" id="begin-zone-hint">
-                {tell('register.zoneHint')}
-              </p>
+            </TextField>
+            <TextField
+              id="begin-zone"
+              label={tell('register.zone')}
+              value={zone}
+              onValue={setZone}
+              hint={tell('register.zoneHint')}
+              plain
+            >
               <Refused faults={doing.faults} fields={['zone']} tell={tell} />
-            </div>
+            </TextField>
             <div>
               <Passphrase
                 id="begin-pass"

@@ -1,24 +1,20 @@
 import { useEffect, useMemo, useState } from 'react';
-import type { Family } from '../../../practice/family.ts';
-import type { World } from '../../../practice/model.ts';
-import type { Sheet } from '../../../practice/sheet.ts';
 import { boardOf } from '../../../register/board.ts';
 import { isDay } from '../../../register/days.ts';
-import { isHeading, type TaskMap } from '../../../register/taskMap.ts';
+import type { TaskMap } from '../../../register/taskMap.ts';
 import { regradeWith } from '../../../schema/regrade.ts';
 import { crewView } from '../../crew.ts';
 import { namesText, type Opened, ownRegister } from '../../device/register.ts';
 import { nobody, readPeople } from '../../people.ts';
 import { speaker, teller, type WordTable } from '../../speak.ts';
 import { Board } from './Board.tsx';
+import { TaskChoices } from './TaskChoices.tsx';
+import { type PracticeGiven, usePractice } from './usePractice.ts';
 
-interface Props {
+interface Props extends PracticeGiven {
   readonly lang: string;
   readonly words: WordTable;
   readonly map: TaskMap;
-  readonly sheets: readonly Sheet[];
-  readonly families: readonly Family[];
-  readonly world: World;
   /** Address of the register's page. */
   readonly registerPage: string;
 }
@@ -47,14 +43,11 @@ export default function DeviceBoard({ lang, words, map, sheets, families, world,
     open().catch(() => setState({ is: 'broken' }));
   }, []);
 
-  const regrade = useMemo(() => {
-    const practice = {
-      families: new Map(families.map((family) => [family.id, family])),
-      sheets: new Map(sheets.map((sheet) => [sheet.id, sheet])),
-      world,
-    };
-    return regradeWith(() => ({ practice, language: { lang, speak } }));
-  }, [families, sheets, world, lang, speak]);
+  const practice = usePractice({ sheets, families, world });
+  const regrade = useMemo(
+    () => regradeWith(() => ({ practice, language: { lang, speak } })),
+    [practice, lang, speak],
+  );
   const on = day.trim();
   const view = useMemo(() => {
     if (state.is !== 'here' || !isDay(on)) return undefined;
@@ -81,8 +74,6 @@ export default function DeviceBoard({ lang, words, map, sheets, families, world,
       </div>
     );
   }
-  const toggle = (task: string) =>
-    setNeeds((old) => (old.includes(task) ? old.filter((one) => one !== task) : [...old, task].sort()));
   return (
     <>
       <div className="board-controls">
@@ -108,19 +99,7 @@ export default function DeviceBoard({ lang, words, map, sheets, families, world,
           <fieldset>
             <legend className="spoken">{tell('crew.choose')}</legend>
             <p className="hint">{tell('crew.chooseHint')}</p>
-            <div className="task-choices">
-              {map.tasks
-                .filter((task) => !isHeading(task))
-                .map(({ id }) => (
-                  <label className="choice" key={id}>
-                    <input type="checkbox" checked={needs.includes(id)} onChange={() => toggle(id)} />
-                    <i />
-                    <span>
-                      {id} {speak({ say: `${id}.name` })}
-                    </span>
-                  </label>
-                ))}
-            </div>
+            <TaskChoices map={map} chosen={needs} onChosen={setNeeds} speak={speak} />
           </fieldset>
         </details>
       </div>

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import type { Fault } from '../../../trade/given.ts';
 import { attempt } from '../../refusals.ts';
 import type { Tell } from '../../speak.ts';
-import { Refused } from './Refused.tsx';
+import { Refused } from '../Refused.tsx';
 
 /** One act at a time with what came of it: a sentence when it was done, the faults when it was refused. */
 export function useDoing(tell: Tell) {

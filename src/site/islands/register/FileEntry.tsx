@@ -3,7 +3,7 @@ import { type Fault, GivenError } from '../../../trade/given.ts';
 import { readFile } from '../../device/files.ts';
 import { attempt } from '../../refusals.ts';
 import type { Tell } from '../../speak.ts';
-import { Refused } from './Refused.tsx';
+import { Refused } from '../Refused.tsx';
 
 interface Props {
   readonly label: string;

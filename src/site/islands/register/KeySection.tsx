@@ -6,6 +6,7 @@ import { makeOwnKey, takeInKey } from '../../device/keys.ts';
 import { shortKey, standingOfKey } from '../../registerWords.ts';
 import type { Tell } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
+import { TextField } from '../TextField.tsx';
 import { Came, useDoing } from './Doing.tsx';
 import { FileEntry } from './FileEntry.tsx';
 import { Passphrase, usePassphrase } from './Passphrase.tsx';
@@ -100,21 +101,14 @@ function MakeKey({ refresh, tell }: Omit<Props, 'device'>) {
   return (
     <form onSubmit={make} noValidate>
       <div className="fields">
-        <div>
-          <label htmlFor="key-device">{tell('register.device')}</label>
-          <input
-            id="key-device"
-            type="text"
-            autoComplete="off"
-            autoCapitalize="none"
-            value={name}
-            aria-describedby="key-device-hint"
-            onChange={(event) => setName(event.currentTarget.value)}
-          />
-          <p className="hint" id="key-device-hint">
-            {tell('register.deviceHint')}
-          </p>
-        </div>
+        <TextField
+          id="key-device"
+          label={tell('register.device')}
+          value={name}
+          onValue={setName}
+          hint={tell('register.deviceHint')}
+          plain
+        />
         <Passphrase
           id="key-pass"
           label={tell('register.pass')}
@@ -146,19 +140,14 @@ function BringKey({ refresh, tell }: Omit<Props, 'device'>) {
   return (
     <>
       <p>{tell('register.bringKeyLine')}</p>
-      <label htmlFor="bring-device">{tell('register.device')}</label>
-      <input
+      <TextField
         id="bring-device"
-        type="text"
-        autoComplete="off"
-        autoCapitalize="none"
+        label={tell('register.device')}
         value={name}
-        aria-describedby="bring-device-hint"
-        onChange={(event) => setName(event.currentTarget.value)}
+        onValue={setName}
+        hint={tell('register.deviceHint')}
+        plain
       />
-      <p className="hint" id="bring-device-hint">
-        {tell('register.deviceHint')}
-      </p>
       <FileEntry
         label={tell('register.keyFile')}
         onText={async (text) => {

@@ -1,11 +1,12 @@
 import { useState } from 'react';
 import type { Measured } from '../../../register/bodies.ts';
 import { formatLength, readLength, type Ticks } from '../../../trade/length.ts';
-import type { Speak, Tell } from '../../speak.ts';
-import type { TapeReading } from '../../tape.ts';
+import type { SiteKey, Speak, Tell } from '../../speak.ts';
+import { lengthOf } from '../../tape.ts';
 import { outText } from '../../witness.ts';
 import { Arrow } from '../Arrow.tsx';
 import { FeetInches } from '../FeetInches.tsx';
+import { TextField } from '../TextField.tsx';
 
 interface Props {
   /** Pieces or positions that the task wants measured. */
@@ -16,8 +17,6 @@ interface Props {
   readonly tell: Tell;
 }
 
-const lengthOf = (reading: TapeReading): Ticks | null => (reading.read === 'length' ? reading.length : null);
-
 /** Pieces measured: what, wanted, got, tool. One is entered at a time, with the tape under what was got. */
 export function MeasuredRows({ wants, rows, onRows, speak, tell }: Props) {
   const [what, setWhat] = useState('');
@@ -25,13 +24,14 @@ export function MeasuredRows({ wants, rows, onRows, speak, tell }: Props) {
   const [got, setGot] = useState<Ticks | null>(null);
   const [tool, setTool] = useState('');
   const [fresh, setFresh] = useState(0);
-  const [missing, setMissing] = useState(false);
+  const [refused, setRefused] = useState<SiteKey | null>(null);
   const add = () => {
-    const lacks = what.trim() === '' || wanted === null || got === null;
-    setMissing(lacks);
-    if (lacks) return;
+    const name = what.trim();
+    if (name === '' || wanted === null || got === null) return setRefused('witness.pieceMissing');
+    if (rows.some((row) => row.what === name)) return setRefused('witness.pieceTwice');
+    setRefused(null);
     const texts = { wanted: formatLength(wanted, 64), got: formatLength(got, 64) };
-    onRows([...rows, { what: what.trim(), ...texts, tool: tool.trim() === '' ? null : tool.trim() }]);
+    onRows([...rows, { what: name, ...texts, tool: tool.trim() === '' ? null : tool.trim() }]);
     setWhat('');
     setWanted(null);
     setGot(null);
@@ -77,30 +77,14 @@ export function MeasuredRows({ wants, rows, onRows, speak, tell }: Props) {
         <summary>{tell('witness.measureOne')}</summary>
         <div>
           <div className="fields">
-            <div>
-              <label htmlFor="measured-what">{tell('witness.piece')}</label>
-              <input
-                id="measured-what"
-                type="text"
-                autoComplete="off"
-                value={what}
-                onChange={(event) => setWhat(event.currentTarget.value)}
-              />
-            </div>
-            <div>
-              <label htmlFor="measured-tool">{tell('witness.tool')}</label>
-              <input
-                id="measured-tool"
-                type="text"
-                autoComplete="off"
-                value={tool}
-                aria-describedby="measured-tool-hint"
-                onChange={(event) => setTool(event.currentTarget.value)}
-              />
-              <p className="hint" id="measured-tool-hint">
-                {tell('witness.toolHint')}
-              </p>
-            </div>
+            <TextField id="measured-what" label={tell('witness.piece')} value={what} onValue={setWhat} />
+            <TextField
+              id="measured-tool"
+              label={tell('witness.tool')}
+              value={tool}
+              onValue={setTool}
+              hint={tell('witness.toolHint')}
+            />
           </div>
           <FeetInches
             key={`wanted-${fresh}`}
@@ -123,7 +107,7 @@ export function MeasuredRows({ wants, rows, onRows, speak, tell }: Props) {
             {wanted !== null && got !== null && tell('witness.out', { out: outText(wanted, got, tell) })}
           </p>
           <p className="message" role="alert">
-            {missing && <strong>{tell('witness.pieceMissing')}</strong>}
+            {refused !== null && <strong>{tell(refused, { what: what.trim() })}</strong>}
           </p>
           <button type="button" className="button second" onClick={add}>
             {tell('witness.add')} <Arrow />

@@ -3,6 +3,7 @@ import { deviceName } from '../../../register/shapes.ts';
 import type { About } from '../../sheetAbout.ts';
 import type { Tell } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
+import { TextField } from '../TextField.tsx';
 
 interface Props {
   readonly about: About;
@@ -30,20 +31,15 @@ export function ReadySheet({ about, task, device, onDevice, onBegin, tell }: Pro
         <p className="label">{tell('answerPage.readyLine', { ...about, ...task })}</p>
         <p className="huge">{tell('answerPage.ready', about)}</p>
       </section>
-      <label htmlFor="answer-device">{tell('answerPage.device')}</label>
-      <input
+      <TextField
         id="answer-device"
-        type="text"
-        autoComplete="off"
-        autoCapitalize="none"
+        label={tell('answerPage.device')}
         value={device}
-        aria-invalid={tried && bad ? true : undefined}
-        aria-describedby="answer-device-hint"
-        onChange={(event) => onDevice(event.currentTarget.value)}
+        onValue={onDevice}
+        hint={tell('answerPage.deviceHint')}
+        fault={tried && bad ? tell('answerPage.badDevice') : undefined}
+        plain
       />
-      <p className="hint" id="answer-device-hint">
-        {tried && bad ? <strong>{tell('answerPage.badDevice')}</strong> : tell('answerPage.deviceHint')}
-      </p>
       <div className="buttons">
         <button className="button" type="submit">
           {tell('answerPage.begin')} <Arrow />

@@ -5,12 +5,12 @@ import { faultsFrom } from '../../refusals.ts';
 import { registerAnswer } from '../../registerWords.ts';
 import { speaker, type Tell, teller, type WordTable } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
+import { Refused } from '../Refused.tsx';
 import { AppointSection } from './AppointSection.tsx';
 import { BeginSection } from './BeginSection.tsx';
 import { CarrySection } from './CarrySection.tsx';
 import { Guard } from './Guard.tsx';
 import { KeySection } from './KeySection.tsx';
-import { Refused } from './Refused.tsx';
 import { type Device, useDevice } from './useDevice.ts';
 import { VerifySection } from './VerifySection.tsx';
 

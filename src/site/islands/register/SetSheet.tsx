@@ -5,12 +5,13 @@ import type { World } from '../../../practice/model.ts';
 import { MOST_BENCHES, type SetFile, type Sheet, sheetPlaces } from '../../../practice/sheet.ts';
 import { tellDraw } from '../../../practice/show.ts';
 import { personId } from '../../../register/shapes.ts';
-import { someBench } from '../../device/edge.ts';
+import { fourFigures } from '../../device/edge.ts';
 import { saveFile } from '../../device/files.ts';
 import { fileText, setName } from '../../sheetFiles.ts';
 import { speaker, teller, type WordTable } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
-import { DrawFigures } from './DrawFigures.tsx';
+import { DrawFigures } from '../practice/DrawFigures.tsx';
+import { TextField } from '../TextField.tsx';
 
 interface Props {
   readonly lang: string;
@@ -43,7 +44,7 @@ export default function SetSheet({ lang, words, sheets, families, numbers, world
   useEffect(() => {
     const before = new FormData(form.current ?? undefined);
     setPerson(String(before.get('person') ?? ''));
-    setBenchText(String(before.get('bench') || someBench()));
+    setBenchText(String(before.get('bench') || fourFigures()));
   }, []);
 
   const sheet = sheets.find((one) => one.id === id);
@@ -144,48 +145,26 @@ export default function SetSheet({ lang, words, sheets, families, numbers, world
                 ))}
               </select>
             </div>
-            <div>
-              <label htmlFor="set-person">{tell('setPage.person')}</label>
-              <input
-                id="set-person"
-                name="person"
-                type="text"
-                autoComplete="off"
-                autoCapitalize="none"
-                value={person}
-                aria-invalid={tried && badPerson ? true : undefined}
-                aria-describedby="set-person-hint"
-                onChange={(event) => setPerson(event.currentTarget.value)}
-              />
-              <p className="hint" id="set-person-hint">
-                {tried && badPerson ? (
-                  <strong>{tell('setPage.badPerson')}</strong>
-                ) : (
-                  tell('setPage.personHint')
-                )}
-              </p>
-            </div>
-            <div>
-              <label htmlFor="set-bench">{tell('setPage.bench')}</label>
-              <input
-                id="set-bench"
-                name="bench"
-                type="text"
-                inputMode="numeric"
-                autoComplete="off"
-                value={benchText}
-                aria-invalid={tried && bench === undefined ? true : undefined}
-                aria-describedby="set-bench-hint"
-                onChange={(event) => setBenchText(event.currentTarget.value)}
-              />
-              <p className="hint" id="set-bench-hint">
-                {tried && bench === undefined ? (
-                  <strong>{tell('setPage.badBench')}</strong>
-                ) : (
-                  tell('setPage.benchHint')
-                )}
-              </p>
-            </div>
+            <TextField
+              id="set-person"
+              name="person"
+              label={tell('setPage.person')}
+              value={person}
+              onValue={setPerson}
+              hint={tell('setPage.personHint')}
+              fault={tried && badPerson ? tell('setPage.badPerson') : undefined}
+              plain
+            />
+            <TextField
+              id="set-bench"
+              name="bench"
+              label={tell('setPage.bench')}
+              value={benchText}
+              onValue={setBenchText}
+              hint={tell('setPage.benchHint')}
+              fault={tried && bench === undefined ? tell('setPage.badBench') : undefined}
+              numeric
+            />
           </div>
           <div className="buttons">
             <button className="button" type="submit">

@@ -5,9 +5,9 @@ import type { Fault } from '../../../trade/given.ts';
 import type { SiteKey, Speak, Tell } from '../../speak.ts';
 import { type Saw, signatureSays, type WitnessTask } from '../../witness.ts';
 import { Arrow } from '../Arrow.tsx';
+import { Refused } from '../Refused.tsx';
 import { Came } from './Doing.tsx';
 import { Passphrase, usePassphrase } from './Passphrase.tsx';
-import { Refused } from './Refused.tsx';
 
 interface Props {
   readonly saw: Saw;

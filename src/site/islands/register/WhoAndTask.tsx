@@ -4,7 +4,8 @@ import { type Names, spokenName } from '../../people.ts';
 import type { Speak, Tell } from '../../speak.ts';
 import { pairName, valueName } from '../../variants.ts';
 import type { Saw, WitnessTask } from '../../witness.ts';
-import { Refused } from './Refused.tsx';
+import { Refused } from '../Refused.tsx';
+import { TextField } from '../TextField.tsx';
 
 interface Props {
   readonly saw: Saw;
@@ -28,18 +29,15 @@ export function WhoAndTask(props: Props) {
   const task = tasks.find(({ id }) => id === saw.task);
   return (
     <div className="fields">
-      <div>
-        <label htmlFor="witness-who">{tell('witness.who')}</label>
-        <input
-          id="witness-who"
-          type="text"
-          list="witness-known"
-          autoComplete="off"
-          autoCapitalize="none"
-          value={saw.person}
-          aria-describedby="witness-who-refused"
-          onChange={(event) => onChange({ person: event.currentTarget.value })}
-        />
+      <TextField
+        id="witness-who"
+        label={tell('witness.who')}
+        value={saw.person}
+        onValue={(person) => onChange({ person })}
+        list="witness-known"
+        describedBy="witness-who-refused"
+        plain
+      >
         <datalist id="witness-known">
           {known.map((id) => (
             <option key={id} value={id}>
@@ -48,7 +46,7 @@ export function WhoAndTask(props: Props) {
           ))}
         </datalist>
         <Refused faults={faults} fields={['person']} id="witness-who-refused" tell={tell} />
-      </div>
+      </TextField>
       <div>
         <label htmlFor="witness-task">{tell('witness.task')}</label>
         <select
@@ -87,21 +85,15 @@ export function WhoAndTask(props: Props) {
           </select>
         </div>
       ))}
-      <div>
-        <label htmlFor="witness-day">{tell('witness.on')}</label>
-        <input
-          id="witness-day"
-          type="text"
-          autoComplete="off"
-          value={on}
-          aria-describedby="witness-day-hint"
-          onChange={(event) => onChange({ on: event.currentTarget.value })}
-        />
-        <p className="hint" id="witness-day-hint">
-          {tell('witness.onHint', { zone: zone, today })}
-        </p>
+      <TextField
+        id="witness-day"
+        label={tell('witness.on')}
+        value={on}
+        onValue={(day) => onChange({ on: day })}
+        hint={tell('witness.onHint', { zone, today })}
+      >
         <Refused faults={faults} fields={['on', 'at']} tell={tell} />
-      </div>
+      </TextField>
     </div>
   );
 }

@@ -1,7 +1,5 @@
 import { useMemo, useRef, useState } from 'react';
-import type { Family } from '../../../practice/family.ts';
-import type { World } from '../../../practice/model.ts';
-import { regradeSheet, type Sheet } from '../../../practice/sheet.ts';
+import { regradeSheet } from '../../../practice/sheet.ts';
 import { boardOf } from '../../../register/board.ts';
 import { check, checkFaults } from '../../../register/check.ts';
 import type { TaskMap } from '../../../register/taskMap.ts';
@@ -14,11 +12,12 @@ import { withoutSecret } from '../../device/keys.ts';
 import { carryOff, ownRegister } from '../../device/register.ts';
 import { signHere } from '../../device/sign.ts';
 import { initialsOf, spokenName } from '../../people.ts';
-import { attemptNow, faultsFrom } from '../../refusals.ts';
+import { faultsFrom } from '../../refusals.ts';
 import { shortKey } from '../../registerWords.ts';
 import { readAnswers } from '../../sheetFiles.ts';
 import { speaker, teller, type WordTable } from '../../speak.ts';
 import { stateOf } from '../../states.ts';
+import { tried } from '../../tried.ts';
 import {
   bars,
   givenOf,
@@ -28,25 +27,23 @@ import {
   stillOpen,
   type WitnessTask,
 } from '../../witness.ts';
+import { Refused } from '../Refused.tsx';
 import { Answers } from './Answers.tsx';
 import { useDoing } from './Doing.tsx';
 import { Guard } from './Guard.tsx';
 import { HowDone } from './HowDone.tsx';
 import { MeasuredRows } from './MeasuredRows.tsx';
 import { Points } from './Points.tsx';
-import { Refused } from './Refused.tsx';
 import { Signed, type SignedEntry } from './Signed.tsx';
 import { SignSection } from './SignSection.tsx';
 import { useDevice } from './useDevice.ts';
+import { type PracticeGiven, usePractice } from './usePractice.ts';
 import { WhoAndTask } from './WhoAndTask.tsx';
 
-interface Props {
+interface Props extends PracticeGiven {
   readonly lang: string;
   readonly words: WordTable;
   readonly tasks: readonly WitnessTask[];
-  readonly sheets: readonly Sheet[];
-  readonly families: readonly Family[];
-  readonly world: World;
   readonly answerPage: string;
   readonly registerPage: string;
 }
@@ -57,14 +54,7 @@ export default function Witness(props: Props) {
   const speak = useMemo(() => speaker(words), [words]);
   const tell = useMemo(() => teller(words), [words]);
   const language = useMemo(() => ({ lang, speak }), [lang, speak]);
-  const practice = useMemo(
-    () => ({
-      families: new Map(families.map((family) => [family.id, family])),
-      sheets: new Map(sheets.map((sheet) => [sheet.id, sheet])),
-      world,
-    }),
-    [families, sheets, world],
-  );
+  const practice = usePractice({ sheets, families, world });
   const map: TaskMap = useMemo(() => ({ tasks }), [tasks]);
   const regrade = useMemo(() => regradeWith(() => ({ practice, language })), [practice, language]);
   const { device, failed, refresh } = useDevice();
@@ -77,8 +67,8 @@ export default function Witness(props: Props) {
   const task = tasks.find(({ id }) => id === saw.task);
   const graded = useMemo(() => {
     const { answers } = saw;
-    return answers === null ? undefined : attemptNow(tell, () => regradeSheet(answers, practice, language));
-  }, [saw, practice, language, tell]);
+    return answers === null ? undefined : tried(() => regradeSheet(answers, practice, language));
+  }, [saw, practice, language]);
   const grade = graded?.good === true ? graded.value : undefined;
 
   if (failed !== undefined) return <Refused faults={faultsFrom(failed, tell)} tell={tell} />;

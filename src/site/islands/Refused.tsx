@@ -1,5 +1,5 @@
-import type { Fault } from '../../../trade/given.ts';
-import type { Tell } from '../../speak.ts';
+import type { Fault } from '../../trade/given.ts';
+import type { Tell } from '../speak.ts';
 
 interface Props {
   readonly faults: readonly Fault[];
