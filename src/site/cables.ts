@@ -49,6 +49,12 @@ function cablesOf(rows: readonly CableRow[]): readonly FillCable[] | undefined {
   return cables;
 }
 
+/** Inside widths that any of the tables, or the rule for singles, speaks of. */
+export function widthsOf({ multiconductor, singles }: FillTables): readonly number[] {
+  const rows = Object.values(multiconductor).flatMap((table) => table.rows.map(({ widthIn }) => widthIn));
+  return [...new Set([...rows, ...singles.widthsIn])].sort((a, b) => a - b);
+}
+
 export interface FillFields {
   readonly tray: FillGiven['tray'];
   readonly rows: readonly CableRow[];

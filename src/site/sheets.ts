@@ -1,5 +1,5 @@
 /**
- * The sheets that the site itself draws (the home sheet, indexes, calculators, practice): their numbers, revisions and
+ * The sheets that the site itself draws (the home sheet, indexes, calculators, practice, the register's pages): their numbers, revisions and
  * dates, as the title block wants them. A change of what such a sheet says or computes raises its revision here.
  */
 import type { Library } from '../schema/library.ts';
@@ -20,23 +20,40 @@ interface OwnSheet {
   readonly block: (tell: Tell) => Block;
 }
 
-/** A sheet that the site draws, ready to fill its title block. */
-export const ownSheet = (number: string, revision: number, dated: string, status: SiteKey): OwnSheet => ({
-  number,
-  revision,
-  dated,
-  block: (tell) => ({ number, revision, dated, works: tell('sheet.ofWorks'), status: tell(status) }),
-});
+/** A sheet that the site draws, ready to fill its title block; of the works, unless it is this device's own. */
+const sheet = (
+  number: string,
+  revision: number,
+  status: SiteKey,
+  works: SiteKey = 'sheet.ofWorks',
+): OwnSheet => {
+  const dated = '2026-03-09';
+  return {
+    number,
+    revision,
+    dated,
+    block: (tell) => ({ number, revision, dated, works: tell(works), status: tell(status) }),
+  };
+};
 
 export const ownSheets = {
-  home: ownSheet('TH-00', 1, '2026-03-09', 'sheet.sample'),
-  install: ownSheet('TH-I00', 1, '2026-03-09', 'sheet.sample'),
-  teach: ownSheet('TH-P00', 1, '2026-03-09', 'sheet.sample'),
-  assign: ownSheet('TH-R00', 1, '2026-03-09', 'sheet.sample'),
-  practice: ownSheet('TH-P00', 1, '2026-03-09', 'sheet.training'),
-  cut: ownSheet('TH-C01', 1, '2026-03-09', 'sheet.training'),
-  fill: ownSheet('TH-C02', 1, '2026-03-09', 'sheet.worked'),
+  home: sheet('TH-00', 1, 'sheet.sample'),
+  install: sheet('TH-I00', 1, 'sheet.sample'),
+  cut: sheet('TH-C01', 1, 'sheet.training'),
+  fill: sheet('TH-C02', 1, 'sheet.worked'),
+  teach: sheet('TH-P00', 1, 'sheet.sample'),
+  set: sheet('TH-S01', 1, 'sheet.training', 'deviceSheet.works'),
+  answer: sheet('TH-S02', 1, 'sheet.training', 'deviceSheet.works'),
+  witness: sheet('TH-W01', 1, 'deviceSheet.status', 'deviceSheet.works'),
+  assign: sheet('TH-R00', 1, 'sheet.sample'),
+  crew: sheet('TH-R01', 1, 'sheet.sample'),
+  register: sheet('TH-R02', 1, 'deviceSheet.status', 'deviceSheet.works'),
+  ownCrew: sheet('TH-R03', 1, 'deviceSheet.status', 'deviceSheet.works'),
 } as const;
+
+/** The sheet of a practice family: its number follows from its task. */
+export const practiceSheet = (library: Library, family: string): OwnSheet =>
+  sheet(practiceNumber(library, family), 1, 'sheet.training');
 
 /** A sheet in a list. */
 export interface SheetLink {
@@ -92,25 +109,25 @@ export function practiceLinks(library: Library, lang: Lang, tell: Tell, speak: S
 }
 
 export function teachLinks(lang: Lang, tell: Tell): readonly SheetLink[] {
-  const to = (path: 'set' | 'answer' | 'witness', number: string): SheetLink => ({
+  const to = (path: 'set' | 'answer' | 'witness'): SheetLink => ({
     href: pageAt(lang, path),
-    number,
+    number: ownSheets[path].number,
     name: tell(`teach.${path}`),
     line: tell(`teach.${path}Line`),
     revision: '',
   });
-  return [to('set', 'TH-S01'), to('answer', 'TH-S02'), to('witness', 'TH-W01')];
+  return [to('set'), to('answer'), to('witness')];
 }
 
 export function assignLinks(lang: Lang, tell: Tell): readonly SheetLink[] {
-  const to = (path: 'crew' | 'register', number: string): SheetLink => ({
+  const to = (path: 'crew' | 'register'): SheetLink => ({
     href: pageAt(lang, path),
-    number,
+    number: ownSheets[path].number,
     name: tell(`assignPage.${path}`),
     line: tell(`assignPage.${path}Line`),
     revision: '',
   });
-  return [to('crew', 'TH-R01'), to('register', 'TH-R02')];
+  return [to('crew'), to('register')];
 }
 
 export interface Door {

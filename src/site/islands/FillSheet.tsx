@@ -3,7 +3,15 @@ import { pagePalette } from '../../drawing/palette.ts';
 import { drawSection } from '../../drawing/section.ts';
 import type { Tray } from '../../run/catalogue.ts';
 import { EDITIONS, type FillTables } from '../../trade/fillTables.ts';
-import { type CableRow, type FillFields, fillSum, fillVerdict, hundredths, rowFaults } from '../cables.ts';
+import {
+  type CableRow,
+  type FillFields,
+  fillSum,
+  fillVerdict,
+  hundredths,
+  rowFaults,
+  widthsOf,
+} from '../cables.ts';
 import { speaker, type Tell, teller, type WordTable } from '../speak.ts';
 import { Arrow } from './Arrow.tsx';
 import { Figure } from './Figure.tsx';
@@ -18,7 +26,6 @@ interface Props {
   readonly example: FillFields;
 }
 
-const widths = [2, 3, 4, 6] as const;
 const spares = [0, 10, 20, 25, 30, 40, 50] as const;
 
 /** Whether these cables may lie in this channel: the verdict, the section drawn, the working, where the limit stands. */
@@ -92,7 +99,7 @@ export default function FillSheet({ words, tables, trays, example }: Props) {
         </div>
         <form ref={form} id="fill-given" className="off-paper" onSubmit={(event) => event.preventDefault()}>
           <h2 className="view-title">{tell('fillSheet.yours')}</h2>
-          <Channel fields={fields} set={set} tell={tell} />
+          <Channel fields={fields} set={set} widths={widthsOf(tables)} tell={tell} />
           <Cables rows={fields.rows} onRows={(rows) => set({ rows })} tell={tell} />
           <Rules fields={fields} set={set} tell={tell} />
           <p className="at-phone">
@@ -132,7 +139,7 @@ interface PartProps {
   readonly tell: Tell;
 }
 
-function Channel({ fields, set, tell }: PartProps) {
+function Channel({ fields, set, widths, tell }: PartProps & { readonly widths: readonly number[] }) {
   const id = useId();
   return (
     <>
