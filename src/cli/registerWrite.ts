@@ -199,7 +199,7 @@ export const checkVerb: Verb = {
       stopped: call.has('stopped'),
       revision: revisionOf(options),
       measured: measuredOf(options),
-      evidence: options.json('evidence'),
+      evidence: evidenceOf(options),
     };
     const signer = await options.signer('key');
     return write(folderOf(call), options, signer, now, async ({ files, judged }, writing) =>
@@ -268,6 +268,15 @@ function measuredOf(options: Options): readonly Measured[] | undefined {
   });
   options.faults.push(...faults);
   return faults.length > 0 ? undefined : read.filter((row) => row !== undefined);
+}
+
+function evidenceOf(options: Options): Json | undefined {
+  const given = options.json('evidence');
+  if (given === null) {
+    const todo = 'name the file of the answers, or leave it out';
+    options.faults.push({ field: 'evidence', value: given, message: 'no answers', todo });
+  }
+  return given;
 }
 
 const measuredShape = record({ what: text, wanted: text, got: text, tool: orNull(text) });

@@ -53,6 +53,7 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }));
 const at = (name: string) => join(folder, name);
 
 const mapFile = at('map.json');
+const nothingFile = at('null.json');
 const withMap = ['--map', mapFile];
 const keys: Record<string, string> = {};
 const call = (...words: string[]): Promise<Answer> => run(['register', ...words]);
@@ -93,6 +94,7 @@ async function refused(dir: string, words: string[]): Promise<Answer> {
 const dir = at('register');
 beforeAll(async () => {
   writeFileSync(mapFile, JSON.stringify(map));
+  writeFileSync(nothingFile, 'null');
   for (const name of ['owner', 'kd', 'lz', 'none']) await makeKey(name, '--device', `${name}-1`);
   await call(
     'begin',
@@ -346,6 +348,7 @@ describe('check, verify, board', () => {
     ['no revision', 'kd', [...base, '--revision', '0'], ['revision: no number of a revision']],
     ['measured, no list', 'kd', [...base, '--measured', mapFile], ['measured: no list']],
     ['evidence that is none', 'kd', [...base, '--evidence', mapFile], [/^evidence/]],
+    ['evidence that says nothing', 'kd', [...base, '--evidence', nothingFile], ['evidence: no answers']],
     ['an option nobody knows', 'kd', [...base, '--colour=red'], ['--colour: there is no such option here']],
     ['an option twice', 'kd', [...base, '--person', 'EI'], ['--person: this stands twice']],
   ])('%s is refused', async (_, key, more, want) => {
