@@ -1,8 +1,8 @@
 /** Finds the mistake, or the two together, that lead to a wrong answer. */
 import { sameAnswer } from './apart.ts';
 import { askOf, type Draw, slip } from './draw.ts';
-import type { Ask, Mistake } from './family.ts';
-import type { Answer, Precedence, World } from './model.ts';
+import type { Ask, Mistake, Precedence } from './family.ts';
+import type { Answer, World } from './model.ts';
 
 /** Mistakes that together give this answer: one, or two that were made at once. Empty when none is recognised. */
 export type Cause = readonly Mistake[];

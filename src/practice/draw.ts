@@ -39,7 +39,7 @@ export function drawOf(family: Family, seed: string, world: World): Draw {
   const model = modelOf(family);
   const generator = Generator.of(family.id, seed);
   for (let rejected = 0; rejected < MOST_TRIES; rejected++) {
-    const plan = model.plan(drawValues(family.parameters, generator), world);
+    const plan = model.plan(drawValues(family.parameters, generator), world, family);
     if (plan === null) continue;
     const draw = { family, seed, generator: GENERATOR, model, plan, rejected } as const;
     const full = { ...draw, ...answersOf(family, model, plan, world) };

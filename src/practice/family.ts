@@ -4,6 +4,9 @@
  */
 import type { Ticks } from '../trade/length.ts';
 
+/** One item that must come before another. */
+export type Precedence = readonly [before: string, after: string];
+
 /** One text in every language it has, by language key. */
 export type Texts = Readonly<Record<string, string>>;
 
@@ -66,7 +69,10 @@ export interface ChoiceAsk extends AskBase {
 
 export interface OrderAsk extends AskBase {
   readonly kind: 'order';
+  /** In one order that holds. */
   readonly items: readonly { readonly id: string; readonly text: Texts }[];
+  /** What comes directly before what; what lies further apart follows from it. */
+  readonly precedence: readonly Precedence[];
 }
 
 export type Ask = NumberAsk | ChoiceAsk | OrderAsk;

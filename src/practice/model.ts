@@ -8,7 +8,7 @@ import type { Catalogue } from '../run/catalogue.ts';
 import type { Say, Step } from '../trade/answer.ts';
 import type { FillTables } from '../trade/fill.ts';
 import type { Ticks } from '../trade/length.ts';
-import type { AskKind } from './family.ts';
+import type { AskKind, Family, Precedence } from './family.ts';
 
 /** What lies outside a family and its seed: the catalogue and the tables that the site's content holds. */
 export interface World {
@@ -48,9 +48,6 @@ type DrawnOf<W extends Want> = W extends 'length'
 /** The drawn values as the model sees them. */
 export type Drawn<W extends Wants> = { readonly [K in keyof W]: DrawnOf<W[K]> };
 
-/** One first thing that must come before another. */
-export type Precedence = readonly [before: string, after: string];
-
 interface AskOf<Plan> {
   readonly answer: (plan: Plan, world: World) => Answer;
   /** The working of the right answer. */
@@ -79,7 +76,7 @@ export type Slip<Plan> = (plan: Plan, world: World, told: Readonly<Record<string
 export interface Model<W extends Wants, Plan> {
   readonly wants: W;
   /** The job in these values, or `null` where they make no sound one (drawn again). */
-  readonly plan: (drawn: Drawn<W>, world: World) => Plan | null;
+  readonly plan: (drawn: Drawn<W>, world: World, family: Family) => Plan | null;
   readonly facts: (plan: Plan, world: World) => Facts;
   readonly asks: Readonly<Record<string, ModelAsk<Plan>>>;
   readonly slips: Readonly<Record<string, Slip<Plan>>>;
@@ -94,7 +91,7 @@ declare const hidden: unique symbol;
 /** A job whose shape only its own model knows. */
 export type AnyPlan = { readonly [hidden]: 'plan' };
 export type AnyModel = Omit<Model<Wants, AnyPlan>, 'plan'> & {
-  readonly plan: (drawn: unknown, world: World) => AnyPlan | null;
+  readonly plan: (drawn: unknown, world: World, family: Family) => AnyPlan | null;
 };
 
 /**

@@ -23,9 +23,10 @@ export interface Hashes {
 
 const PARTS = [
   /^src\/(?:practice|trade|run|drawing)\/.+\.ts$/,
-  /^src\/schema\/(?:scenario|rules|catalogue|length)\.ts$/,
+  // What reads a family, the catalogue and the tables, from the text of a file to the core's types.
+  /^src\/schema\/(?:scenario|catalogue|rules|source|practice|fields|ids|length|shelves|shelf|library|yaml|words)\.ts$/,
   /^content\/(?:catalogue|rules)\/.+\.yaml$/,
-  /^content\/words\/[a-z]+\/(?:drawing|practice)\.json$/,
+  /^content\/words\/[a-z]+\/(?:drawing|practice|run|steps)\.json$/,
 ];
 
 /** Whether what a file says can change a draw or its grade; the path begins with `src/` or `content/`. */

@@ -3,7 +3,7 @@
  * and knows is in src/practice/models.
  */
 import { z } from 'zod';
-import type { Family, Parameter } from '../practice/family.ts';
+import type { Family, OrderAsk, Parameter } from '../practice/family.ts';
 import type { AnyModel, Want } from '../practice/model.ts';
 import { models } from '../practice/models/index.ts';
 import { inches } from '../trade/length.ts';
@@ -79,8 +79,15 @@ const ask = z.union([
   ]),
   z.discriminatedUnion('kind', [
     z.strictObject({ id, kind: z.literal('choice'), prompt: texts, options: z.array(part).min(2) }),
-    /** `items` are all that may be shown; a draw shows some. */
-    z.strictObject({ id, kind: z.literal('order'), prompt: texts, items: z.array(part).min(2) }),
+    /** `items` are all that may be shown, in one order that holds; a draw shows some. */
+    z.strictObject({
+      id,
+      kind: z.literal('order'),
+      prompt: texts,
+      items: z.array(part).min(2),
+      /** Pairs, what comes directly before what; what lies further apart follows from them. */
+      precedence: z.array(z.tuple([id, id])).min(1),
+    }),
   ]),
 ]);
 
@@ -147,7 +154,10 @@ export const familyShape = shape.superRefine((family, context) => {
       add(['worked', 'answers', one], 'no answer worked by hand', 'work it and write it');
   for (const [i, one] of family.asks.entries()) {
     if (one.kind === 'choice') twice(one.options, ['asks', i, 'options'], add);
-    if (one.kind === 'order') twice(one.items, ['asks', i, 'items'], add);
+    if (one.kind === 'order') {
+      twice(one.items, ['asks', i, 'items'], add);
+      precedenceHolds(one, ['asks', i, 'precedence'], add);
+    }
   }
   const model = models.get(family.model);
   if (model === undefined)
@@ -159,6 +169,26 @@ function twice(list: readonly { readonly id: string }[], path: readonly Property
   for (const [i, { id: one }] of list.entries())
     if (list.findIndex((o) => o.id === one) < i)
       add([...path, i, 'id'], 'this id stands twice', 'give it another');
+}
+
+/** Every pair names items, and the items stand in an order that keeps to it; so no pair can bite another's tail. */
+function precedenceHolds(
+  { items, precedence }: Pick<OrderAsk, 'items' | 'precedence'>,
+  path: readonly PropertyKey[],
+  add: Add,
+): void {
+  const place = (item: string) => items.findIndex((one) => one.id === item);
+  for (const [i, pair] of precedence.entries()) {
+    const unknown = pair.flatMap((item, k) => (place(item) === -1 ? [k] : []));
+    for (const k of unknown)
+      add([...path, i, k], 'no such item here', `name one of ${items.map((o) => o.id).join(', ')}`);
+    if (unknown.length === 0 && place(pair[0]) >= place(pair[1]))
+      add(
+        [...path, i],
+        'the items above stand in another order',
+        'exchange the two, or move the item in the list',
+      );
+  }
 }
 
 /** Holds a family against the model it names: asks, slips, parameters. */

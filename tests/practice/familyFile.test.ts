@@ -18,7 +18,12 @@ function fields(id: string, ...changes: readonly (readonly [string, string])[]):
   expect(read.faults).toEqual([]);
   const checked = check(familyShape, read.data);
   if (!('faults' in checked)) return [];
-  for (const fault of checked.faults) expect(`${fault.message} ${fault.todo}`).toMatch(/\w+ \w+/);
+  for (const { message, todo } of checked.faults) {
+    // What is wrong and what to do, two different sentences.
+    expect(message.split(' ').length).toBeGreaterThan(2);
+    expect(todo.split(' ').length).toBeGreaterThan(1);
+    expect(todo).not.toBe(message);
+  }
   return checked.faults.map((f) => f.field);
 }
 
@@ -79,6 +84,13 @@ describe('a family’s file', () => {
     ).toEqual(['parameters.metric.whole.to']);
     expect(fields('order-of-cutting', ['to: 9', 'to: 15'])).toEqual(['parameters.steps.some']);
     expect(fields('order-of-cutting', ['from: 7', 'from: 3'])).toEqual(['parameters.steps.some']);
+  });
+
+  test('a pair of an order that is no item, or stands the other way round among the items', () => {
+    const order = 'order-of-cutting';
+    expect(fields(order, ['[cut, stop]', '[saw, stop]'])).toEqual(['asks[0].precedence[5][0]']);
+    expect(fields(order, ['[cut, stop]', '[stop, cut]'])).toEqual(['asks[0].precedence[5]']);
+    expect(fields(order, ['[cut, stop]', '[cut, cut]'])).toEqual(['asks[0].precedence[5]']);
   });
 
   test('every fault at once', () => {

@@ -35,11 +35,11 @@ export function finding(drawn: Draw, ask: string, answer: unknown): Finding {
   return findings.find((f) => f.ask === ask) as Finding;
 }
 
-/** A job put together from values that a test names, in place of drawn ones. */
+/** A job put together from values that a test names, in place of drawn ones; a model's family has its name. */
 export function job(model: string, drawn: Readonly<Record<string, unknown>>) {
   const made = models.get(model);
   if (made === undefined) throw new Error(`no model ${model}`);
-  const plan = made.plan(drawn, world);
+  const plan = made.plan(drawn, world, family(model));
   return {
     plan,
     answer: (ask: string): Answer => answerOf(ask, plan),

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import type { Family } from '../../src/practice/family.ts';
 import { type ProofRecord, proofFaults, proofText, touchesProofs } from '../../src/practice/proofs.ts';
@@ -107,6 +108,7 @@ describe('whether proofs are current', () => {
         'tests/practice/x.ts',
       ].some(touchesProofs),
     ).toBe(false);
+    expect(readers().filter((path) => !touchesProofs(path))).toEqual([]);
     const a = { path: 'src/trade/a.ts', text: 'x' };
     const b = { path: 'src/trade/b.ts', text: 'y' };
     expect(proofText([a, b])).toBe(proofText([b, a]));
@@ -119,3 +121,17 @@ describe('whether proofs are current', () => {
     ).not.toBe(proofText([a, b]));
   });
 });
+
+/** Files of src/schema that a family, the catalogue and the tables are read with, by their imports. */
+function readers(): readonly string[] {
+  const found = new Set<string>();
+  const walk = (name: string) => {
+    if (found.has(name)) return;
+    found.add(name);
+    const text = readFileSync(new URL(`../../src/schema/${name}.ts`, import.meta.url), 'utf8');
+    for (const [, next = ''] of text.matchAll(/from '\.\/(\w+)\.ts'/g)) walk(next);
+  };
+  for (const name of ['scenario', 'catalogue', 'rules', 'shelf', 'words']) walk(name);
+  expect(found.size).toBeGreaterThan(8);
+  return [...found].map((name) => `src/schema/${name}.ts`);
+}

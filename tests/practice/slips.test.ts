@@ -283,7 +283,7 @@ describe('order of cutting', () => {
     expect(made.answer('order')).toEqual(all);
     expect(shown).toEqual(shuffled);
     expect(keeps(all, precedence)).toBe(true);
-    // a‖b, h‖i; k after h: drill may come before square and deburr; measure is after unclamping.
+    // Look over and choose, measure and try the square: either first. Drilling only waits for the measuring. Common practice, no source.
     expect(keeps(exchange('inspect', 'choose'), precedence)).toBe(true);
     expect(keeps(exchange('measure', 'square'), precedence)).toBe(true);
     expect(keeps(exchange('deburr', 'drill'), precedence)).toBe(true);

@@ -11,7 +11,11 @@ function faults(length: string | number, rest: Record<string, unknown>): readonl
     resolved(length, rest);
   } catch (error) {
     if (!(error instanceof GivenError)) throw error;
-    for (const fault of error.faults) expect(fault.todo).not.toBe('');
+    for (const { message, todo } of error.faults) {
+      // What to do, in words of its own.
+      expect(todo.split(' ').length).toBeGreaterThan(1);
+      expect(todo).not.toBe(message);
+    }
     return error.faults.map((f) => `${f.field}: ${f.message}`);
   }
   return [];

@@ -1,55 +1,16 @@
 /**
- * Order of cutting (T06): steps of the job in a chance order, to be put right. What must come before what is the
- * task's own precedence; any order that keeps to it holds. A slip does one step too late.
+ * Order of cutting (T06): steps of the job in a chance order, to be put right. What must come before what stands
+ * in the family's file; any order that keeps to it holds. A slip does one step too late.
  */
 import { drawPiece } from '../../drawing/piece.ts';
 import { resolveRun } from '../../run/resolve.ts';
 import type { StraightLeg } from '../../run/straight.ts';
 import type { Ticks } from '../../trade/length.ts';
-import { type Drawn, model, type Precedence, type Slip, type World } from '../model.ts';
+import type { Family, Precedence } from '../family.ts';
+import { type Drawn, model, type Slip, type World } from '../model.ts';
 import { read } from './reads.ts';
 
 const wants = { steps: 'some', width: ['card-2', 'card-4', 'card-6'], length: 'length' } as const;
-
-/** Steps of T06 in the order of the task; the same letters as the task's own list, a to n. */
-const STEPS = [
-  'inspect',
-  'choose',
-  'support',
-  'clamp',
-  'align',
-  'cut',
-  'stop',
-  'measure',
-  'square',
-  'deburr',
-  'drill',
-  'clean',
-  'protect',
-  'label',
-] as const;
-
-/**
- * What comes directly before what: a‖b<c<d<e<f<g<{h‖i}<j; k after h; l after {j,k}; m after l; n last.
- * Common practice, no source.
- */
-const DIRECT: readonly Precedence[] = [
-  ['inspect', 'support'],
-  ['choose', 'support'],
-  ['support', 'clamp'],
-  ['clamp', 'align'],
-  ['align', 'cut'],
-  ['cut', 'stop'],
-  ['stop', 'measure'],
-  ['stop', 'square'],
-  ['measure', 'deburr'],
-  ['square', 'deburr'],
-  ['measure', 'drill'],
-  ['deburr', 'clean'],
-  ['drill', 'clean'],
-  ['clean', 'protect'],
-  ['protect', 'label'],
-];
 
 /** Every pair in which the first must come before the second, however many steps lie between. */
 export function everyPrecedence(steps: readonly string[], direct: readonly Precedence[]): Precedence[] {
@@ -77,11 +38,13 @@ export function keeps(order: readonly string[], precedence: readonly Precedence[
   return precedence.every(([before, after]) => order.indexOf(before) < order.indexOf(after));
 }
 
-function plan({ steps, width, length }: Drawn<typeof wants>, world: World): Plan | null {
-  const precedence = everyPrecedence(steps, DIRECT);
+function plan({ steps, width, length }: Drawn<typeof wants>, world: World, family: Family): Plan | null {
+  const ask = family.asks.find((one) => one.kind === 'order');
+  if (ask === undefined) throw new Error(`${family.id}: it asks for no order`);
+  const precedence = everyPrecedence(steps, ask.precedence);
   // An order that already holds would show the answer.
   if (keeps(steps, precedence)) return null;
-  const order = STEPS.filter((step) => steps.includes(step));
+  const order = ask.items.map(({ id }) => id).filter((step) => steps.includes(step));
   return { shown: steps, precedence, order, width, clear: length, leg: pieceToMake(width, length, world) };
 }
 
