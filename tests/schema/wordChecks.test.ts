@@ -5,11 +5,14 @@ import { type ContentFile, readLibrary } from '../../src/schema/library.ts';
 const files = contentFiles();
 const english = files.filter((f) => f.path.startsWith('content/words/en/'));
 
-/** Faults of the words when a second language stands beside the first, its files changed by `change`. */
-function beside(change: (words: Record<string, Record<string, string>>) => void): readonly unknown[] {
+/** Faults of the words when a second language stands beside the first, its file `name` changed by `change`. */
+function beside(
+  change: (words: Record<string, Record<string, string>>) => void,
+  name = 'tasks.json',
+): readonly unknown[] {
   const second = english.map(({ path, text }): ContentFile => {
     const words = JSON.parse(text);
-    if (path.endsWith('/tasks.json')) change(words);
+    if (path.endsWith(`/${name}`)) change(words);
     return { path: path.replace('/en/', '/es/'), text: JSON.stringify(words) };
   });
   return readLibrary([...files, ...second]).faults.map(({ file, field, message }) => [file, field, message]);
@@ -32,11 +35,11 @@ test('a word that is missing in it, and says where it is wanted', () => {
 test('other places than in English', () => {
   const other = (text: string) =>
     beside((w) => {
-      w['evidence'] = { ...w['evidence'], K: text };
-    });
-  expect(other('{n} de {n}')).toEqual([]);
-  expect(other('{m} de {m}')).toEqual([
-    ['content/words/es/tasks.json', 'evidence.K', 'its places are not those of en: {n}'],
+      w['sheet'] = { ...w['sheet'], rev: text };
+    }, 'site.json');
+  expect(other('{revision}ª revisión, {revision}')).toEqual([]);
+  expect(other('Rev {rev}')).toEqual([
+    ['content/words/es/site.json', 'sheet.rev', 'its places are not those of en: {revision}'],
   ]);
   expect(other('todas')).toHaveLength(1);
 });

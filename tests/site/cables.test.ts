@@ -1,5 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { type CableRow, fillSum, fillVerdict, readDiameter, rowFaults } from '../../src/site/cables.ts';
+import {
+  type CableRow,
+  fillSum,
+  fillVerdict,
+  readDiameter,
+  rowFaults,
+  widthsOf,
+} from '../../src/site/cables.ts';
 import type { Source } from '../../src/trade/answer.ts';
 import type { FillTables } from '../../src/trade/fillTables.ts';
 
@@ -75,4 +82,14 @@ test('the figure leaves out what cannot be drawn', () => {
   expect(fillSum(fields([row('1', '61')]), tables)?.drawn).toEqual([]);
   expect(fillSum(fields([row('4', '1')]), tables)?.drawn).toHaveLength(1);
   expect(fillSum(fields([row('4.01', '1')]), tables)?.drawn).toEqual([]);
+});
+
+test('the widths to choose from are those that any table or the rule for singles speaks of', () => {
+  const solid = { ...tables.multiconductor.solid, rows: [{ widthIn: 2, oneIn2: 1, severalIn2: 1 }] };
+  const spoken = {
+    ...tables,
+    multiconductor: { ...tables.multiconductor, solid },
+    singles: { ...tables.singles, widthsIn: [6, 3, 4] },
+  };
+  expect(widthsOf(spoken)).toEqual([2, 3, 4, 6]);
 });
