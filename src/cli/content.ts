@@ -2,6 +2,7 @@
 import { readLibrary } from '../schema/library.ts';
 import { contentFiles } from './contentFiles.ts';
 import { plain } from './envelope.ts';
+import { pathHere } from './input.ts';
 import { staleProofs } from './proofHashes.ts';
 import type { Group } from './verb.ts';
 
@@ -20,12 +21,10 @@ export const group: Group = {
         'Exit 0: no fault. Exit 1: faults (the answer is still ok:true).',
       ],
       run: (call) => {
-        const files = contentFiles(call.text('in'));
+        const folder = call.text('in');
+        const files = contentFiles(folder === undefined ? undefined : pathHere(folder));
         // The proofs are of this project's code and families; a folder that stands elsewhere has none.
-        const faults = [
-          ...readLibrary(files).faults,
-          ...(call.text('in') === undefined ? staleProofs() : []),
-        ];
+        const faults = [...readLibrary(files).faults, ...(folder === undefined ? staleProofs() : [])];
         const told = faults.map(({ file, field, value = null, message, todo }) => ({
           file,
           field,

@@ -13,7 +13,7 @@ export function contentFiles(folder: string = root): readonly ContentFile[] {
   if (!existsSync(join(folder, 'content'))) {
     throw new GivenError([
       {
-        field: 'in',
+        field: '--in',
         value: folder,
         message: 'it holds no folder content',
         todo: 'name the folder above content/',

@@ -13,13 +13,12 @@ import { check } from '../schema/faults.ts';
 import { type FileFault, readLibrary } from '../schema/library.ts';
 import { practiceOf } from '../schema/practice.ts';
 import { answersInput } from '../schema/sheet.ts';
-import { speaker } from '../schema/words.ts';
+import { FIRST_LANGUAGE, speaker } from '../schema/words.ts';
 import { type Fault, GivenError } from '../trade/given.ts';
 import { contentFiles } from './contentFiles.ts';
 import { bad, plain } from './envelope.ts';
 import type { Call, Group, Outcome, Verb } from './verb.ts';
 
-const LANGUAGES = ['en'];
 /** Form and colours of a figure that goes into a file. */
 const how = { form: 'desk', palette: paperPalette } as const;
 /** Only these files are read; what others say of them is for content check. */
@@ -28,16 +27,17 @@ const MOST_SEEDS = 100_000;
 
 interface Content {
   readonly practice: Practice;
-  readonly language: Language;
+  /** Every language of content/words, by its key. */
+  readonly languages: ReadonlyMap<string, Language>;
   /** Faults of families that could not be read. */
   readonly faults: readonly FileFault[];
 }
 
-function readContent(lang = 'en'): Content {
+function readContent(): Content {
   const { library, faults } = readLibrary(contentFiles().filter((f) => NEEDED.test(f.path)));
   return {
     practice: practiceOf(library),
-    language: { lang, speak: speaker(library.words.get(lang) ?? new Map()) },
+    languages: new Map([...library.words].map(([lang, words]) => [lang, { lang, speak: speaker(words) }])),
     faults: faults.filter((f) => f.file.startsWith('content/scenarios/')),
   };
 }
@@ -51,20 +51,23 @@ function familyOf(id: string, { practice, faults }: Content): Family | readonly 
   return [{ field: 'ID', value: id, message: 'there is no such family', todo: `name one of ${known}` }];
 }
 
-function langFaults(lang: string | undefined): readonly Fault[] {
-  if (lang === undefined || LANGUAGES.includes(lang)) return [];
-  const message =
-    lang === 'es' ? 'the texts are not written in this language yet' : 'this language is not known here';
-  return [{ field: '--lang', value: lang, message, todo: `write --lang ${LANGUAGES.join(' or ')}` }];
+function languageOf(lang: string, { languages }: Content): Language | readonly Fault[] {
+  const todo = `write --lang ${[...languages.keys()].sort().join(' or ')}`;
+  return (
+    languages.get(lang) ?? [
+      { field: '--lang', value: lang, message: 'there are no texts in this language', todo },
+    ]
+  );
 }
 
 /** The draw that a call names. @throws {GivenError} every fault of family, seed and language */
-function drawOfCall(call: Call): Content & { readonly draw: Draw } {
+function drawOfCall(
+  call: Call,
+): Pick<Content, 'practice'> & { readonly language: Language; readonly draw: Draw } {
   const [id = ''] = call.words;
   const seed = call.text('seed');
-  const lang = call.text('lang');
-  const wrongLang = langFaults(lang);
-  const content = readContent(wrongLang.length === 0 ? lang : 'en');
+  const content = readContent();
+  const language = languageOf(call.text('lang') ?? FIRST_LANGUAGE, content);
   const family = familyOf(id, content);
   const missing: Fault = {
     field: '--seed',
@@ -75,15 +78,19 @@ function drawOfCall(call: Call): Content & { readonly draw: Draw } {
   const faults = [
     ...(Array.isArray(family) ? (family as readonly Fault[]) : []),
     ...(wrongSeed === undefined ? [] : [{ ...wrongSeed, field: '--seed' }]),
-    ...wrongLang,
+    ...(Array.isArray(language) ? (language as readonly Fault[]) : []),
   ];
   if (faults.length > 0) throw new GivenError(faults);
-  return { ...content, draw: drawOf(family as Family, seed ?? '', content.practice.world) };
+  return {
+    practice: content.practice,
+    language: language as Language,
+    draw: drawOf(family as Family, seed ?? '', content.practice.world),
+  };
 }
 
 const drawOptions = {
   seed: { value: 'TEXT', line: 'any text of 1 to 64 signs; the same seed is the same draw everywhere' },
-  lang: { value: 'en', line: 'language of the texts; en when left out' },
+  lang: { value: 'LANG', line: `language of the texts; ${FIRST_LANGUAGE} when left out` },
 };
 
 const list: Verb = {
@@ -95,7 +102,7 @@ const list: Verb = {
     if (faults.length > 0) return { json: bad(faults), exit: 2 };
     const families = [...practice.families.values()].map((family) => ({
       id: family.id,
-      title: textOf(family.title, 'en', {}),
+      title: textOf(family.title, FIRST_LANGUAGE, {}),
       tasks: family.tasks,
       kinds: kindsOf(family),
     }));
@@ -210,7 +217,7 @@ const prove: Verb = {
       ...(call.words.length > 0 ? [] : content.faults),
     ];
     if (faults.length > 0) return { json: bad(faults), exit: 2 };
-    const means = { world: content.practice.world, languages: [content.language], how };
+    const means = { world: content.practice.world, languages: [...content.languages.values()], how };
     const families = (found as readonly Family[]).map((family) =>
       proveFamily(family, seeds as number, means),
     );

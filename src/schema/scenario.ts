@@ -10,6 +10,7 @@ import { inches } from '../trade/length.ts';
 import { above0, count } from './fields.ts';
 import { plainId as id, taskId } from './ids.ts';
 import { lengthAbove0, lengthFrom0 } from './length.ts';
+import { FIRST_LANGUAGE } from './words.ts';
 
 const name = z.string().regex(/^[A-Za-z][A-Za-z0-9]*$/, { error: 'a name is letters and digits' });
 const text = z
@@ -20,9 +21,9 @@ const text = z
 /** A text by language; English is always there. `{places}` are facts of the model. */
 export const texts = z
   .record(z.string().regex(/^[a-z]{2}$/, { error: 'a language is two small letters' }), text)
-  .refine((t) => t['en'] !== undefined, {
-    error: 'the text in en is missing',
-    params: { todo: 'write en: and the text' },
+  .refine((t) => t[FIRST_LANGUAGE] !== undefined, {
+    error: `the text in ${FIRST_LANGUAGE} is missing`,
+    params: { todo: `write ${FIRST_LANGUAGE}: and the text` },
   });
 
 /** One value that a seed chooses; exactly one kind. */

@@ -3,14 +3,12 @@ import { placesOf } from '../trade/say.ts';
 import { demands } from './demands.ts';
 import type { FileFault } from './shelf.ts';
 import type { Entries, Lost } from './shelves.ts';
+import { FIRST_LANGUAGE as first } from './words.ts';
 
 interface Text {
   readonly file: string;
   readonly text: string;
 }
-
-/** The language every other is held against. */
-const first = 'en';
 
 /** Which words are missing is not known while a file of them cannot be read, and is not guessed. */
 export function wordFaults(entries: Entries, lost: Lost): readonly FileFault[] {

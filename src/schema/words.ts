@@ -16,6 +16,9 @@ export const wordsShape = z.record(
 );
 export type WordsFile = z.infer<typeof wordsShape>;
 
+/** The language that every text has; the others are held against it, and it is taken when none is named. */
+export const FIRST_LANGUAGE = 'en';
+
 /** All texts of one language by `group.key`. */
 export type Words = ReadonlyMap<string, string>;
 

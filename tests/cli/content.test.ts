@@ -42,5 +42,12 @@ test('content with faults: exit 1, still ok, all of them with file, field, value
 
 test('a folder without content: exit 2', async () => {
   const { exit, one } = await trayhand(['content', 'check', '--in', join(folder, 'content')]);
-  expect([exit, one.ok, one.errors[0]?.field]).toEqual([2, false, 'in']);
+  expect([exit, one.ok, one.errors[0]?.field]).toEqual([2, false, '--in']);
+});
+
+test('a folder is named from where the command was called, as npm tells it', async () => {
+  const env = { npm_lifecycle_event: 'trayhand', INIT_CWD: folder };
+  const { exit, one } = await trayhand(['content', 'check', '--in', 'nowhere'], '', env);
+  expect([exit, one.errors[0]?.value]).toEqual([2, join(folder, 'nowhere')]);
+  expect((await trayhand(['content', 'check', '--in', '.'], '', env)).one.ok).toBe(true);
 });
