@@ -56,17 +56,28 @@ function textOf(path: string): string {
   return Buffer.from(text, 'utf8').equals(bytes) ? text : bytes.toString('latin1');
 }
 
-/** Writes an entry: its body and marker first, so that no header ever names a body that was not written. */
-export function writeFolder(folder: string, { put, append }: Written): void {
-  for (const [path, text] of Object.entries(put)) {
-    const at = join(folder, path);
-    makeFolder(folder, dirname(at));
-    // Bodies are named by their hash: one that is there already is the same.
-    if (!existsSync(at)) write(at, text, 'wx');
-  }
+/**
+ * Writes an entry: its body and marker first, so that no header ever names a body that was not written.
+ *
+ * @param before  the files it was worked out from
+ * @returns false, with no line written, when its chain has grown since: another process signed with the same key on the
+ *   same device, and a second entry of one number would be a fork
+ * @throws {GivenError} nothing can be written there
+ */
+export function writeFolder(folder: string, { put, append }: Written, before: RegisterFiles): boolean {
   const at = join(folder, append.path);
+  const stands = (): boolean => (is('file', at) ? textOf(at) : undefined) === before[append.path];
+  if (!stands()) return false;
+  for (const [path, text] of Object.entries(put)) {
+    const to = join(folder, path);
+    makeFolder(folder, dirname(to));
+    // Bodies are named by their hash: one that is there already is the same.
+    if (!existsSync(to)) write(to, text, 'wx');
+  }
   makeFolder(folder, dirname(at));
+  if (!stands()) return false;
   write(at, append.text, 'a');
+  return true;
 }
 
 /** @throws {GivenError} nothing can be written there */

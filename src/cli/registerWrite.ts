@@ -50,20 +50,21 @@ async function write(
   now: number,
   act: (register: Register, writing: Writing) => Promise<Written>,
 ): Promise<Outcome> {
-  let written: Written | undefined;
+  let entry: string | undefined;
   try {
-    if (options.isGood('at', 'map')) {
+    // Should another process sign with this key at the same moment, the entry is worked out anew on top of its.
+    while (entry === undefined && options.isGood('at', 'map')) {
       const register = await open(folder, now);
-      const writing = { signer, now, chance, device: options.call.text('device') };
-      if (signer !== undefined) written = await act(register, { ...writing, signer });
+      if (signer === undefined) break;
+      const written = await act(register, { signer, now, chance, device: options.call.text('device') });
+      if (options.faults.length > 0) break;
+      if (writeFolder(folder, written, register.files)) entry = written.entry;
     }
   } catch (cause) {
     options.takeNew(cause);
   }
   options.done();
-  if (written === undefined) throw new Error('what has no fault is written');
-  writeFolder(folder, written);
-  return { json: plain({ entry: written.entry }), exit: 0 };
+  return { json: plain({ entry }), exit: 0 };
 }
 
 export const folderOf = (call: Call): string => pathHere(call.words[0] ?? '');
@@ -124,7 +125,8 @@ export const beginVerb: Verb = {
     if (signer === undefined) throw new Error('options without a fault give a signer');
     const given = { zone: call.text('zone') ?? 'UTC', person: call.text('person') };
     const written = await begin(given, { signer, now, chance, device: call.text('device') }, dayIn);
-    writeFolder(folder, written);
+    if (!writeFolder(folder, written, {}))
+      throw new Error(`${written.append.path} came up while it was begun`);
     return { json: plain({ entry: written.entry }), exit: 0 };
   },
 };

@@ -47,7 +47,7 @@ let files: RegisterFiles = {};
 let written = 0;
 async function put(now: number, act: (writing: Writing) => Promise<Written>, signer: Signer): Promise<void> {
   const entry = await act({ signer, now, chance });
-  writeFolder(folder, entry);
+  if (!writeFolder(folder, entry, files)) throw new Error('somebody else writes into this folder');
   files = withWritten(files, entry);
   written += 1;
 }

@@ -393,6 +393,8 @@ describe('check, verify, board', () => {
       'at: no instant with an offset',
       'on: no day of the calendar',
     ]);
+    const keyless = ['register', 'appoint', at('nowhere'), ...withMap];
+    expect(said(await refused(dir, keyless)).at(-1)).toBe('DIR: no register is here');
     const headless = ['register', 'check', at('nowhere'), ...words(...given, ...late).slice(3)];
     expect(said(await refused(dir, headless))).toEqual([
       'on: no day of the calendar',

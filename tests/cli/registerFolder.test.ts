@@ -80,5 +80,14 @@ describe('a folder', () => {
 test('a path that runs through a file is refused with its reason', () => {
   writeFileSync(join(root, 'file'), '');
   const written = { entry: '', put: { 'bodies/x': '' }, append: { path: 'headers/x', text: '' } };
-  expect(() => writeFolder(join(root, 'file', 'register'), written)).toThrow(GivenError);
+  expect(() => writeFolder(join(root, 'file', 'register'), written, {})).toThrow(GivenError);
+});
+
+test('a chain that has grown since it was read is not written to: two entries of one number are a fork', () => {
+  const before = readFolder(dir);
+  const chain = Object.keys(before).find((path) => path.includes(kd.publicKey)) ?? '';
+  const written = { entry: '', put: {}, append: { path: chain, text: 'one\n' } };
+  expect(writeFolder(dir, written, before)).toBe(true);
+  expect(writeFolder(dir, written, before)).toBe(false);
+  expect(readFolder(dir)[chain]).toBe(`${before[chain]}one\n`);
 });
