@@ -1,6 +1,8 @@
 /** Faults between a procedure and what it names: its task, runs, sources. */
-import { resolveRun } from '../run/resolve.ts';
-import { GivenError } from '../trade/given.ts';
+import type { Catalogue } from '../run/catalogue.ts';
+import { resolveRun, stockFaults } from '../run/resolve.ts';
+import type { Run } from '../run/types.ts';
+import { type Fault, GivenError } from '../trade/given.ts';
 import { placesOf } from '../trade/say.ts';
 import { catalogueOf } from './catalogue.ts';
 import { shownBy } from './figure.ts';
@@ -194,12 +196,17 @@ export function runFaults({ runs, catalogues }: Entries, lost: Lost): readonly F
   if (lost.catalogues.size > 0) return [];
   const { catalogue } = catalogueOf(catalogues.map((c) => c.data));
   return runs.flatMap(({ file, data }) => {
-    try {
-      resolveRun(data.run, catalogue);
-      return [];
-    } catch (cause) {
-      if (!(cause instanceof GivenError)) throw cause;
-      return cause.faults.map((f) => ({ file, ...f, field: f.field === '' ? 'run' : `run.${f.field}` }));
-    }
+    const faults = runFaultsOf(data.run, catalogue);
+    return faults.map((f) => ({ file, ...f, field: f.field === '' ? 'run' : `run.${f.field}` }));
   });
+}
+
+/** A procedure's run must hang together, and be cut from lengths as they come. */
+function runFaultsOf(run: Run, catalogue: Catalogue): readonly Fault[] {
+  try {
+    return stockFaults(resolveRun(run, catalogue));
+  } catch (cause) {
+    if (cause instanceof GivenError) return cause.faults;
+    throw cause;
+  }
 }
