@@ -1,5 +1,5 @@
 /**
- * A run as RUN.md writes it, lengths already exact. Names of fields are those of the input; what a run *means*
+ * A run as content and commands write it, lengths already exact. Names of fields are those of the input; what a run *means*
  * (joints resolved, pieces, cuts) is worked out elsewhere and kept nowhere.
  * A field that may be left out may also be `undefined`, so that a reader can hand on what it found.
  */

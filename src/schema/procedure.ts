@@ -8,7 +8,7 @@ const text = z
 
 /**
  * A safety panel. `caution`: could hurt; `warning`: could kill or maim; `danger`: will; `notice`: no hurt to people,
- * but loss or a rule (LOOK of ANSI Z535.4: the signal words).
+ * but loss or a rule (the signal words of ANSI Z535.4).
  */
 const panel = z.strictObject({ signal: z.enum(['notice', 'caution', 'warning', 'danger']), text });
 export type Panel = z.infer<typeof panel>;
