@@ -61,6 +61,11 @@ function failed(cause: unknown): Outcome {
   return { json: bad([fault]), exit: 2 };
 }
 
+// A reader that closes early (`| head`) is no failure of ours.
+process.stdout.on('error', (cause: NodeJS.ErrnoException) => {
+  if (cause.code !== 'EPIPE') throw cause;
+});
+
 const outcome = await answer(process.argv.slice(2)).catch(failed);
 if (typeof outcome === 'string') process.stdout.write(outcome);
 else {
