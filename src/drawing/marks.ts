@@ -1,30 +1,22 @@
 /**
- * Small drawn marks of the look, each a whole `<svg>`: pages set them as they are. Presentation attributes only; colours
- * by palette. All but the cloud say nothing by themselves: the word stands beside them.
+ * Small drawn marks that carry letters or a number, each a whole `<svg>` that says nothing by itself: the word stands
+ * beside it. Presentation attributes only; colours by palette.
  */
-import { textWidth } from './glyphs.ts';
+import { decoration } from './signs.ts';
 import { escapeXml } from './svg.ts';
 import type { Palette } from './types.ts';
 
 const n = (v: number) => String(Math.round(v * 100) / 100);
 
-function svg(width: number, height: number, spoken: string, body: string): string {
-  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${n(width)} ${n(height)}" width="${n(width)}" height="${n(height)}" ${spoken}>${body}</svg>`;
-}
-
-const decoration = (width: number, height: number, body: string) =>
-  svg(width, height, 'aria-hidden="true" focusable="false"', body);
-
-/** A text about a middle, heavy unless it is a measure. */
+/** A heavy text about a middle. */
 function lettering(
   [x, y]: readonly [number, number],
   text: string,
   size: number,
   fill: string,
   { letter }: Palette,
-  weight = ' font-weight="750"',
 ): string {
-  return `<text x="${n(x)}" y="${n(y)}" text-anchor="middle" font-family="${escapeXml(letter)}" font-size="${n(size)}"${weight} fill="${fill}">${escapeXml(text)}</text>`;
+  return `<text x="${n(x)}" y="${n(y)}" text-anchor="middle" font-family="${escapeXml(letter)}" font-size="${n(size)}" font-weight="750" fill="${fill}">${escapeXml(text)}</text>`;
 }
 
 /** How a person stands in a task. */
@@ -66,57 +58,5 @@ export function numberedTriangle(number: number, where: keyof typeof TRIANGLES, 
     size[0],
     size[1],
     `<path d="${path}" fill="${palette.sheet}" stroke="${palette.mark}" stroke-width="2.5"/>${lettering(text, String(number), letters, palette.mark, palette)}`,
-  );
-}
-
-/** A dimension to rework, or near: in a revision cloud, its words the dimension itself. */
-export function cloudedDimension(text: string, palette: Palette): string {
-  const [edge, size, height] = [7, 17, 40];
-  const width = Math.round(textWidth(text, size) + 44);
-  const path = cloudPath(edge, edge, width - 2 * edge, height - 2 * edge);
-  return svg(
-    width,
-    height,
-    `role="img" aria-label="${escapeXml(text)}"`,
-    `<path d="${path}" fill="${palette.sheet}" stroke="${palette.mark}" stroke-width="2.5" stroke-linejoin="round"/>${lettering([width / 2, 26], text, size, palette.ink, palette, '')}`,
-  );
-}
-
-/** A revision cloud round a box: half circles bulging outwards, about 15 px each, two a side at least. */
-export function cloudPath(x: number, y: number, w: number, h: number): string {
-  const bump = 15.3;
-  const [across, down] = [Math.max(2, Math.round(w / bump)), Math.max(2, Math.round(h / bump))];
-  const [dx, dy] = [w / across, h / down];
-  const arc = (ex: number, ey: number) => {
-    const r = Math.max(Math.abs(ex), Math.abs(ey)) / 2;
-    return `a${n(r)} ${n(r)} 0 0 1 ${n(ex)} ${n(ey)}`;
-  };
-  return `M${n(x)} ${n(y)}${arc(dx, 0).repeat(across)}${arc(0, dy).repeat(down)}${arc(-dx, 0).repeat(across)}${arc(0, -dy).repeat(down)}Z`;
-}
-
-/** The alert triangle of a safety panel, in the colour of the panel's words; `ground` shows through its bar. */
-export function safetyTriangle(ground: string): string {
-  return decoration(
-    30,
-    27,
-    `<path d="M15 1L29.5 26H.5Z" fill="currentColor"/><path d="M13.2 9h3.6l-.8 9h-2z" fill="${ground}"/><circle cx="15" cy="21.6" r="1.9" fill="${ground}"/>`,
-  );
-}
-
-/** The arrow on a button: a dimension line with its head. It takes the colour of the button's words. */
-export function buttonArrow(): string {
-  return decoration(
-    34,
-    12,
-    '<path d="M0 6H24" fill="none" stroke="currentColor" stroke-width="2.5"/><path d="M34 6L20 1V11Z" fill="currentColor"/>',
-  );
-}
-
-/** The channel from its end, and its centre line. */
-export function logo({ mark }: Pick<Palette, 'mark'>): string {
-  return decoration(
-    34,
-    26,
-    `<path d="M4 3V20H30V3" fill="none" stroke="currentColor" stroke-width="4"/><path d="M17 0V26" fill="none" stroke="${mark}" stroke-width="1.6" stroke-dasharray="8 2.5 2.5 2.5"/>`,
   );
 }

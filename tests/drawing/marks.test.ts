@@ -1,15 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { cloudedDimension, cloudPath } from '../../src/drawing/cloud.ts';
 import { textWidth } from '../../src/drawing/glyphs.ts';
-import {
-  buttonArrow,
-  cloudedDimension,
-  cloudPath,
-  logo,
-  numberedTriangle,
-  safetyTriangle,
-  stateMark,
-} from '../../src/drawing/marks.ts';
+import { numberedTriangle, stateMark } from '../../src/drawing/marks.ts';
 import { pagePalette as p } from '../../src/drawing/palette.ts';
+import { buttonArrow, logo, safetyTriangle } from '../../src/drawing/signs.ts';
 
 const all = {
   'not shown': stateMark('not shown', '', p),
@@ -67,6 +61,22 @@ test('a clouded dimension says itself, escaped, and holds its text', () => {
   expect(svg).not.toMatch(/<b>|style|class=/);
   const width = (text: string) => Number(/width="(\d+)"/.exec(cloudedDimension(text, p))?.[1]);
   expect(width(`12'-11 15/16"`)).toBeGreaterThan(textWidth(`12'-11 15/16"`, 17) + 2 * 14);
+});
+
+test('a cloud is drawn whole: no arc reaches the edge of its picture', () => {
+  for (const text of ['1"', `1'-0"`, `12'-11 15/16"`]) {
+    const svg = cloudedDimension(text, p);
+    const edge = Number(/ d="M([\d.]+) /.exec(svg)?.[1]);
+    const stroke = Number(/stroke-width="([\d.]+)"/.exec(svg)?.[1]);
+    const arcs = [...svg.matchAll(/a([\d.]+) [\d.]+ 0 0 1 (-?[\d.]+) (-?[\d.]+)/g)];
+    expect(arcs.length).toBeGreaterThanOrEqual(8);
+    for (const [, r, x, y] of arcs) {
+      const chord = Math.max(Math.abs(Number(x)), Math.abs(Number(y)));
+      expect(2 * Number(r)).toBeGreaterThan(chord);
+      const bulge = Number(r) - Math.sqrt(Number(r) ** 2 - chord ** 2 / 4);
+      expect(bulge + stroke / 2).toBeLessThan(edge);
+    }
+  }
 });
 
 test('a triangle carries its number, in the accent', () => {

@@ -1,13 +1,8 @@
-/** What the pure rooms are handed in a browser: the clock, chance, the engine's signatures, the days of zones. */
+/** What the pure rooms are handed in a browser: the clock, chance, the zone. Signatures are in verify.ts: they weigh. */
 import type { Chance } from '../../register/keyFile.ts';
-import { verifierOf } from '../../register/webcrypto.ts';
-import { dayIn } from '../../schema/dayIn.ts';
-
-export { dayIn };
 export const now = (): number => Date.now();
 export const chance: Chance = (bytes) => crypto.getRandomValues(new Uint8Array(bytes));
 export const subtle = (): SubtleCrypto | undefined => globalThis.crypto?.subtle;
-export const verify = verifierOf(globalThis.crypto?.subtle);
 /** The zone that this device lives in. */
 export const ownZone = (): string => new Intl.DateTimeFormat().resolvedOptions().timeZone;
 /** A number for a draw or a bench that hardly anyone had before: four figures, so that it can be called across a bench. */

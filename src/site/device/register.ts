@@ -2,15 +2,15 @@
  * The register on this device: its files as one value, judged anew whenever it is opened. Names of people are a text
  * apart and never part of what is carried off as the register.
  */
-import { bundleText, readBundle } from '../../register/bundle.ts';
+import { bundleText } from '../../register/bundle.ts';
 import type { Day } from '../../register/days.ts';
-import { holdFiles, type RegisterFiles } from '../../register/held.ts';
-import { mergeRegisters } from '../../register/merge.ts';
+import type { RegisterFiles } from '../../register/held.ts';
 import { openRegister, type Register } from '../../register/register.ts';
 import { type Written, withWritten } from '../../register/write.ts';
 import { GivenError } from '../../trade/given.ts';
-import { dayIn, now, verify } from './edge.ts';
+import { now } from './edge.ts';
 import { openStore } from './store.ts';
+import { dayIn, verify } from './verify.ts';
 
 /** A register as opened, and the moment it was opened at: what is written next is written at that moment. */
 export interface Opened extends Register {
@@ -33,7 +33,11 @@ export async function keepWritten(before: RegisterFiles | undefined, written: Wr
   await keepFiles(before, withWritten(before ?? {}, written));
 }
 
-async function keepFiles(before: RegisterFiles | undefined, after: RegisterFiles): Promise<void> {
+/**
+ * Keeps the files that follow on `before`.
+ * @throws {GivenError} another window has written meanwhile
+ */
+export async function keepFiles(before: RegisterFiles | undefined, after: RegisterFiles): Promise<void> {
   const change = (await openStore()).transaction('register', 'readwrite');
   const kept = await change.store.get('files');
   const same =
@@ -53,32 +57,6 @@ async function keepFiles(before: RegisterFiles | undefined, after: RegisterFiles
   }
   await change.store.put(after, 'files');
   await change.done;
-}
-
-export interface BroughtIn {
-  readonly added: number;
-  readonly entries: number;
-  /** Lines and bodies of the file that are altered or cannot be read: they were left behind. */
-  readonly notTaken: number;
-}
-
-/**
- * Brings a register's file in: joined with the one here, or kept as it is when there is none.
- * @throws {GivenError} not a register's file, or a register that began differently
- * @throws {NoRegister} no beginning is in it
- */
-export async function bringIn(text: string): Promise<BroughtIn> {
-  const files = readBundle(text);
-  const asked = { now: now(), dayIn };
-  const there = await openRegister(files, { ...asked, verify });
-  const here = await (await openStore()).get('register', 'files');
-  if (here === undefined) {
-    await keepFiles(undefined, files);
-    return { added: there.judged.entries, entries: there.judged.entries, notTaken: 0 };
-  }
-  const merged = mergeRegisters(await holdFiles(here, verify), there.held, asked);
-  await keepFiles(here, merged.files);
-  return { added: merged.added, entries: merged.entries, notTaken: there.held.problems.length };
 }
 
 /** The register as one file, and that it was carried off now. */

@@ -1,33 +1,18 @@
 /** Signing on this device: open the register, open the key, write one entry, keep it, let the key go. */
-import { type BeginGiven, begin } from '../../register/begin.ts';
 import type { Judged } from '../../register/judged.ts';
 import type { KeyFile } from '../../register/keyFile.ts';
 import type { Writing, Written } from '../../register/write.ts';
 import { GivenError } from '../../trade/given.ts';
-import { chance, dayIn, now } from './edge.ts';
+import { chance } from './edge.ts';
 import { withKey } from './keys.ts';
 import { keepWritten, ownRegister } from './register.ts';
 import { sheetBeingAnswered } from './sheets.ts';
 
 /** @throws {GivenError} a sheet is being answered on this device: then nothing is signed on it */
-async function nobodyAnswers(): Promise<void> {
+export async function nobodyAnswers(): Promise<void> {
   if ((await sheetBeingAnswered()) === undefined) return;
   const todo = 'hand its answers over, or end it';
   throw new GivenError([{ field: 'device', message: 'a sheet is being answered on this device', todo }]);
-}
-
-/**
- * Begins this device's register with its key.
- * @returns the id of the entry
- * @throws {GivenError} what `begin` refuses, a wrong passphrase, a register that is here already
- */
-export async function beginHere(key: KeyFile, passphrase: string, given: BeginGiven): Promise<string> {
-  await nobodyAnswers();
-  const written = await withKey(key, passphrase, (signer) =>
-    begin(given, { signer, now: now(), chance }, dayIn),
-  );
-  await keepWritten(undefined, written);
-  return written.entry;
 }
 
 /**

@@ -1,4 +1,4 @@
-import { buttonArrow } from '../../drawing/marks.ts';
+import { buttonArrow } from '../../drawing/signs.ts';
 
 const drawn = { __html: buttonArrow() };
 

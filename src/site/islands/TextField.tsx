@@ -1,6 +1,10 @@
-import type { ReactNode } from 'react';
+import type { InputHTMLAttributes, ReactNode } from 'react';
 
-interface Props {
+interface Props
+  extends Pick<
+    InputHTMLAttributes<HTMLInputElement>,
+    'name' | 'list' | 'placeholder' | 'inputMode' | 'autoCapitalize' | 'aria-describedby'
+  > {
   readonly id: string;
   readonly label: string;
   readonly value: string;
@@ -9,40 +13,26 @@ interface Props {
   readonly hint?: string;
   /** What is wrong with it, said in the place of the hint. */
   readonly fault?: string | undefined;
-  /** An id or a zone: a phone must not raise its first letter. */
-  readonly plain?: boolean;
-  readonly numeric?: boolean;
-  readonly name?: string;
-  readonly placeholder?: string;
-  /** Ids of an own `<datalist>`, and of other words that belong to the field. */
-  readonly list?: string;
-  readonly describedBy?: string;
   /** What else stands under it, as a refusal. */
   readonly children?: ReactNode;
 }
 
-/** One line of text under its label. */
-export function TextField(props: Props) {
-  const { id, label, value, onValue, hint, fault, plain, numeric, name, placeholder, list, children } = props;
-  const below = hint !== undefined || fault !== undefined;
+/** One line of text under its label. An id or a zone wants `autoCapitalize="none"`. */
+export function TextField({ id, label, value, onValue, hint, fault, children, ...input }: Props) {
   return (
     <div>
       <label htmlFor={id}>{label}</label>
       <input
         id={id}
-        name={name}
         type="text"
-        list={list}
-        inputMode={numeric === true ? 'numeric' : undefined}
         autoComplete="off"
-        autoCapitalize={plain === true ? 'none' : undefined}
-        placeholder={placeholder}
         value={value}
         aria-invalid={fault === undefined ? undefined : true}
-        aria-describedby={props.describedBy ?? (below ? `${id}-hint` : undefined)}
+        aria-describedby={hint === undefined ? undefined : `${id}-hint`}
         onChange={(event) => onValue(event.currentTarget.value)}
+        {...input}
       />
-      {below && (
+      {hint !== undefined && (
         <p className="hint" id={`${id}-hint`}>
           {fault === undefined ? hint : <strong>{fault}</strong>}
         </p>

@@ -81,7 +81,7 @@ export function AppointSection({ device, map, refresh, speak, tell }: Props) {
             label={tell('register.person')}
             value={person}
             onValue={setPerson}
-            plain
+            autoCapitalize="none"
           >
             <Refused faults={doing.faults} fields={['person']} tell={tell} />
           </TextField>

@@ -1,6 +1,6 @@
 import { type FormEvent, useEffect, useState } from 'react';
+import { beginHere } from '../../device/begin.ts';
 import { ownZone } from '../../device/edge.ts';
-import { beginHere } from '../../device/sign.ts';
 import { shortKey } from '../../registerWords.ts';
 import type { Tell } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
@@ -57,7 +57,7 @@ export function BeginSection({ device, refresh, onDone, tell }: Props) {
               value={person}
               onValue={setPerson}
               hint={tell('register.ownIdHint')}
-              plain
+              autoCapitalize="none"
             >
               <Refused faults={doing.faults} fields={['person']} tell={tell} />
             </TextField>
@@ -67,7 +67,7 @@ export function BeginSection({ device, refresh, onDone, tell }: Props) {
               value={zone}
               onValue={setZone}
               hint={tell('register.zoneHint')}
-              plain
+              autoCapitalize="none"
             >
               <Refused faults={doing.faults} fields={['zone']} tell={tell} />
             </TextField>

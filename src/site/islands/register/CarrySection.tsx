@@ -1,8 +1,9 @@
 import { useState } from 'react';
 import { GivenError } from '../../../trade/given.ts';
 import { dayText } from '../../dates.ts';
+import { type BroughtIn, bringIn } from '../../device/bringIn.ts';
 import { saveFile } from '../../device/files.ts';
-import { type BroughtIn, bringIn, carryOff, keepNames } from '../../device/register.ts';
+import { carryOff, keepNames } from '../../device/register.ts';
 import { readPeople } from '../../people.ts';
 import { isBehind } from '../../registerWords.ts';
 import type { Tell } from '../../speak.ts';

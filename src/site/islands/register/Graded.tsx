@@ -5,7 +5,7 @@ import { tellDraw } from '../../../practice/show.ts';
 import type { Language } from '../../../practice/words.ts';
 import { answerText, type Given, type Outcome, outcomes } from '../../practice.ts';
 import type { Tell } from '../../speak.ts';
-import { Marked } from '../practice/Findings.tsx';
+import { Marked } from '../practice/Marked.tsx';
 
 interface Props {
   readonly sheet: Sheet;

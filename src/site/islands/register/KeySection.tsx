@@ -107,7 +107,7 @@ function MakeKey({ refresh, tell }: Omit<Props, 'device'>) {
           value={name}
           onValue={setName}
           hint={tell('register.deviceHint')}
-          plain
+          autoCapitalize="none"
         />
         <Passphrase
           id="key-pass"
@@ -146,7 +146,7 @@ function BringKey({ refresh, tell }: Omit<Props, 'device'>) {
         value={name}
         onValue={setName}
         hint={tell('register.deviceHint')}
-        plain
+        autoCapitalize="none"
       />
       <FileEntry
         label={tell('register.keyFile')}

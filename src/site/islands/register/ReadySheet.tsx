@@ -38,7 +38,7 @@ export function ReadySheet({ about, task, device, onDevice, onBegin, tell }: Pro
         onValue={onDevice}
         hint={tell('answerPage.deviceHint')}
         fault={tried && bad ? tell('answerPage.badDevice') : undefined}
-        plain
+        autoCapitalize="none"
       />
       <div className="buttons">
         <button className="button" type="submit">

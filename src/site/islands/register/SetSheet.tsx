@@ -153,7 +153,7 @@ export default function SetSheet({ lang, words, sheets, families, numbers, world
               onValue={setPerson}
               hint={tell('setPage.personHint')}
               fault={tried && badPerson ? tell('setPage.badPerson') : undefined}
-              plain
+              autoCapitalize="none"
             />
             <TextField
               id="set-bench"
@@ -163,7 +163,7 @@ export default function SetSheet({ lang, words, sheets, families, numbers, world
               onValue={setBenchText}
               hint={tell('setPage.benchHint')}
               fault={tried && bench === undefined ? tell('setPage.badBench') : undefined}
-              numeric
+              inputMode="numeric"
             />
           </div>
           <div className="buttons">

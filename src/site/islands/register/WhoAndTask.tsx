@@ -35,8 +35,8 @@ export function WhoAndTask(props: Props) {
         value={saw.person}
         onValue={(person) => onChange({ person })}
         list="witness-known"
-        describedBy="witness-who-refused"
-        plain
+        aria-describedby="witness-who-refused"
+        autoCapitalize="none"
       >
         <datalist id="witness-known">
           {known.map((id) => (
