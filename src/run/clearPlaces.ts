@@ -1,5 +1,5 @@
 /** Where a saw cut may stand instead, when it falls on a hole of the floor or too near one. */
-import type { Step } from '../trade/answer.ts';
+import type { Source, Step } from '../trade/answer.ts';
 import { fromInches, type Ticks } from '../trade/length.ts';
 import { mark } from '../trade/mark.ts';
 import type { HoleRow } from './catalogue.ts';
@@ -13,6 +13,7 @@ export interface CutAtHole {
   readonly shorter: Ticks | null;
   readonly longer: Ticks | null;
   readonly steps: readonly Step[];
+  readonly sources: readonly Source[];
 }
 
 /**
@@ -26,7 +27,7 @@ export interface CutAtHole {
 export function cutAtHole(cut: Ticks, holes: HoleRow, stock: Ticks): CutAtHole | null {
   const k = Math.max(0, Math.round((cut - holes.first) / holes.pitch));
   if (cut >= stock || holes.first + k * holes.pitch >= stock) return null;
-  const { result, steps } = mark({
+  const { result, steps, sources } = mark({
     at: cut,
     firstHole: holes.first,
     pitch: holes.pitch,
@@ -37,8 +38,8 @@ export function cutAtHole(cut: Ticks, holes: HoleRow, stock: Ticks): CutAtHole |
     place === null ? null : fromInches(place),
   );
   const found = { falls: cutOnHole(cut, holes, stock) ? 'on' : 'near', shorter: shorter ?? null } as const;
-  if (longer == null || longer <= stock) return { ...found, longer: longer ?? null, steps };
-  return { ...found, longer: null, steps: withoutLonger(steps) };
+  if (longer == null || longer <= stock) return { ...found, longer: longer ?? null, steps, sources };
+  return { ...found, longer: null, steps: withoutLonger(steps), sources };
 }
 
 /** The same working where the place beyond the hole is beyond the length as well. */

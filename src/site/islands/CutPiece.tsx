@@ -65,7 +65,7 @@ export default function CutPiece({ words, measured, insertion, stock, holes }: P
                 stock: formatLength(given.stock),
               })}
             </p>
-            {atHole !== null && <HoleLine found={atHole} tell={tell} />}
+            {atHole !== null && <HoleLine found={atHole} holes={holes} tell={tell} />}
           </>
         )}
         <p className="at-phone change">

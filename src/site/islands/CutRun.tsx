@@ -3,6 +3,7 @@ import { pagePalette } from '../../drawing/palette.ts';
 import { drawSplice } from '../../drawing/splice.ts';
 import { drawStrip } from '../../drawing/strip.ts';
 import type { How } from '../../drawing/types.ts';
+import type { HoleRow } from '../../run/catalogue.ts';
 import { formatLength, type Ticks } from '../../trade/length.ts';
 import type { SleeveSet } from '../items.ts';
 import { barsDesk, barsPhone } from '../pictures/bars.ts';
@@ -59,7 +60,7 @@ export default function CutRun({ words, set, example }: Props) {
     <>
       <section className="answer under" aria-live="polite" id="run-answer">
         {sum?.good === true ? (
-          <RunAnswer {...sum.value} atHoles={atHoles} tell={tell} />
+          <RunAnswer {...sum.value} atHoles={atHoles} holes={set.tray.webHoles} tell={tell} />
         ) : (
           <>
             <p className="huge">{tell(sum === undefined ? 'cutSheet.nothing' : 'cutSheet.cannot')}</p>
@@ -125,10 +126,11 @@ type Run = ReturnType<typeof runSum>;
 interface AnswerProps extends Run {
   readonly given: RunGiven;
   readonly atHoles: readonly PieceAtHole[];
+  readonly holes: HoleRow;
   readonly tell: Tell;
 }
 
-function RunAnswer({ given, result, atHoles, tell }: AnswerProps) {
+function RunAnswer({ given, result, atHoles, holes, tell }: AnswerProps) {
   const last = result.cuts.at(-1);
   const values = { lengths: result.lengths, cuts: result.cuts.length };
   const several = result.cuts.length > 1;
@@ -153,7 +155,7 @@ function RunAnswer({ given, result, atHoles, tell }: AnswerProps) {
         )}
       </p>
       {atHoles.map(({ piece, found }) => (
-        <HoleLine key={piece} piece={piece} found={found} tell={tell} />
+        <HoleLine key={piece} piece={piece} found={found} holes={holes} tell={tell} />
       ))}
     </>
   );

@@ -1,7 +1,8 @@
+import type { HoleRow } from '../../run/catalogue.ts';
 import type { CutAtHole } from '../../run/clearPlaces.ts';
 import { shortLength } from '../../trade/shortLength.ts';
 import type { Speak, Tell } from '../speak.ts';
-import { Worked } from './Worked.tsx';
+import { Sources, Worked } from './Worked.tsx';
 
 interface Props {
   readonly found: CutAtHole;
@@ -11,7 +12,8 @@ interface Props {
 }
 
 /** Under an answer: that the cut is at a hole, and where the nearest clear places are. */
-export function HoleLine({ found: { falls, shorter, longer }, piece, tell }: Props) {
+export function HoleLine({ found, holes, piece, tell }: Props & { readonly holes: HoleRow }) {
+  const { falls, shorter, longer } = found;
   const one = shorter ?? longer;
   return (
     <p>
@@ -24,7 +26,12 @@ export function HoleLine({ found: { falls, shorter, longer }, piece, tell }: Pro
         ? tell('cutSheet.clearAtTwo', { shorter: shortLength(shorter, 64), longer: shortLength(longer, 64) })
         : one === null
           ? tell('cutSheet.clearNone')
-          : tell('cutSheet.clearAtOne', { place: shortLength(one, 64) })}
+          : tell('cutSheet.clearAtOne', { place: shortLength(one, 64) })}{' '}
+      {tell('cutSheet.holesStand', {
+        width: shortLength(holes.width),
+        first: shortLength(holes.first),
+        pitch: shortLength(holes.pitch),
+      })}
     </p>
   );
 }
@@ -37,6 +44,7 @@ export function HoleSum({ found, piece, speak, tell }: Props & { readonly speak:
         {piece === undefined ? tell('cutSheet.holes') : tell('cutSheet.holesOf', { number: piece })}
       </h3>
       <Worked steps={found.steps} speak={speak} tell={tell} />
+      <Sources sources={found.sources} tell={tell} />
     </>
   );
 }
