@@ -124,10 +124,23 @@ function formFaults(given: CheckGiven): readonly (Fault | undefined)[] {
     among('manner', given.manner, manners),
     among('help-given', given.help, helps),
     ...(given.points ?? []).map((p, i) => among(`points[${i}].how`, p.how, hows)),
+    ...pointFaults(given),
     given.stopped === true && given.outcome !== 'not-yet'
       ? fault('stopped', true, 'a stopped attempt shows nothing', 'use it with not-yet only')
       : undefined,
   ];
+}
+
+/** A critical point stands once; with one of them missed nothing was shown. */
+function pointFaults({ points = [], outcome }: CheckGiven): readonly Fault[] {
+  const named = points.map(({ point }) => point);
+  return points.flatMap(({ point, how }, i): readonly Fault[] => {
+    const field = `points[${i}]`;
+    if (named.indexOf(point) < i) return [fault(field, point, 'this point stands twice', 'keep one')];
+    if (outcome !== 'shown' || how !== 'missed') return [];
+    const message = 'a critical point was missed: nothing was shown';
+    return [fault(field, point, message, 'sign not-yet')];
+  });
 }
 
 function signerFaults({ authority }: Judged, given: CheckGiven, { signer }: Writing): readonly Fault[] {
@@ -146,7 +159,7 @@ function signerFaults({ authority }: Judged, given: CheckGiven, { signer }: Writ
   return faults;
 }
 
-/** With critical points missed or a sheet that does not pass, nothing was shown. */
+/** With a sheet that does not pass, nothing was shown. */
 function evidenceFaults(given: CheckGiven, regrade: Regrade | undefined): readonly Fault[] {
   const { evidence, outcome } = given;
   if (evidence === undefined || evidence === null) return [];

@@ -204,6 +204,23 @@ export function readPublicKey(text: string): string {
   return key;
 }
 
+/**
+ * Reads the file that one person hands another: a public key, never a key file, whose secret half should have stayed.
+ * @throws {GivenError}
+ */
+export function readPublicFile(text: string): string {
+  const isText = /^\s*[0-9a-fA-F]{64}\s*$/.test(text);
+  if (!isText && keyShape(jsonOf(text)) === undefined) {
+    const message = 'this is the secret key file; never hand it out';
+    throw fault(
+      'publicKey',
+      message,
+      'ask for the public file, and have a new key made if this one went around',
+    );
+  }
+  return readPublicKey(text);
+}
+
 function publicHalf(value: Json): string {
   if (publicShape(value) !== undefined && keyShape(value) !== undefined) {
     throw fault('publicKey', 'no public key', 'give 64 hexadecimal digits or a public-key file');

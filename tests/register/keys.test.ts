@@ -5,6 +5,7 @@ import {
   makeKey,
   publicKeyText,
   readKeyFile,
+  readPublicFile,
   readPublicKey,
   unwrapKey,
   wrapKey,
@@ -123,5 +124,19 @@ describe('key files', () => {
   });
   test.each(['', 'my phone', 'x'.repeat(33), 'ä'])('%j is no device', (name) => {
     expect(() => makeKey(name, chance)).toThrow(/device/);
+  });
+});
+
+describe('the file that is handed to the owner', () => {
+  const open = makeKey('kd-phone', (n) => new Uint8Array(n).fill(7));
+  test('a public file and the bare digits are taken', () => {
+    expect(readPublicFile(publicKeyText(open.publicKey))).toBe(open.publicKey);
+    expect(readPublicFile(` ${open.publicKey}\n`)).toBe(open.publicKey);
+  });
+  test('a key file is not, wrapped or open: it says that it is the secret one', async () => {
+    const wrapped = await wrapKey(open, 'a long passphrase', crypto.subtle, (n) => new Uint8Array(n));
+    for (const key of [open, wrapped]) {
+      expect(() => readPublicFile(keyFileText(key))).toThrow('secret key file; never hand it out');
+    }
   });
 });
