@@ -2,15 +2,16 @@
 import { boardOf } from '../register/board.ts';
 import type { Problem } from '../register/held.ts';
 import { NoRegister } from '../register/judged.ts';
+import { readPeople } from '../register/people.ts';
 import { openRegister } from '../register/register.ts';
-import { isObject, personId } from '../register/shapes.ts';
 import type { Why } from '../register/standing.ts';
 import { isHeading, type TaskMap, taskOf } from '../register/taskMap.ts';
 import { dayIn } from '../schema/dayIn.ts';
+import { GivenError } from '../trade/given.ts';
 import { plain } from './envelope.ts';
 import { registerSpeak, siteRegrade } from './registerContent.ts';
 import { readFolder } from './registerFolder.ts';
-import { common, Options } from './registerOptions.ts';
+import { asWritten, common, Options } from './registerOptions.ts';
 import { appointVerb, beginVerb, checkVerb, folderOf, keyVerb, open, verify } from './registerWrite.ts';
 import type { Group, Verb } from './verb.ts';
 
@@ -111,23 +112,15 @@ function spoken<T>(value: T): T {
 function peopleOf(options: Options): readonly string[] {
   const given = options.json('people');
   if (given === undefined) return [];
-  const list = isObject(given) ? given['people'] : undefined;
-  const todo = 'write {"people":[{"id":"KD","name":"…"}]}';
-  if (!isObject(given) || !Array.isArray(list) || Object.keys(given).length !== 1) {
-    options.faults.push({ field: 'people', message: 'no list of people', todo });
+  try {
+    return readPeople(given).ids;
+  } catch (cause) {
+    if (!(cause instanceof GivenError)) throw cause;
+    options.faults.push(
+      ...cause.faults.map((f) => ({ ...f, field: f.field === 'people' ? f.field : `people.${f.field}` })),
+    );
     return [];
   }
-  return list.flatMap((row, i): readonly string[] => {
-    const field = `people.people[${i}]`;
-    const id = isObject(row) ? row['id'] : undefined;
-    const wrong = personId(id ?? null);
-    if (wrong !== undefined) options.faults.push({ field: `${field}.id`, value: id, message: wrong, todo });
-    for (const [name, value] of isObject(row) ? Object.entries(row) : []) {
-      if (name === 'id' || (name === 'name' && typeof value === 'string')) continue;
-      options.faults.push({ field: `${field}.${name}`, value, message: 'no such field', todo });
-    }
-    return wrong === undefined ? [id as string] : [];
-  });
 }
 
 function monthsOf({ call, faults }: Options, tasks: TaskMap): Readonly<Record<string, number>> {
@@ -168,5 +161,5 @@ const tasksVerb: Verb = {
 export const group: Group = {
   name: 'register',
   line: 'signed entries about what people were seen to do, and who stands where',
-  verbs: [keyVerb, beginVerb, appointVerb, checkVerb, verifyVerb, boardVerb, tasksVerb],
+  verbs: [keyVerb, beginVerb, appointVerb, checkVerb, verifyVerb, boardVerb, tasksVerb].map(asWritten),
 };

@@ -9,7 +9,7 @@ import { readTaskMap, type TaskMap } from '../register/taskMap.ts';
 import { type Fault, GivenError } from '../trade/given.ts';
 import { pathHere } from './input.ts';
 import { siteMap } from './registerContent.ts';
-import type { Call, Option } from './verb.ts';
+import type { Call, Option, Verb } from './verb.ts';
 
 /** Options that more than one verb takes. */
 export const common = {
@@ -139,6 +139,23 @@ export class Options {
     if (file === undefined) return undefined;
     return fileText('pass-file', file).replace(/\r?\n$/, '');
   }
+}
+
+/**
+ * A verb whose faults name its options as they are written on the command line: `--on`, `--map.tasks[0].id`. Inside,
+ * and in the register's own room, fields go by their bare names.
+ */
+export function asWritten(verb: Verb): Verb {
+  const run: Verb['run'] = async (call) => {
+    try {
+      return await verb.run(call);
+    } catch (cause) {
+      if (!(cause instanceof GivenError)) throw cause;
+      const isOption = (fault: Fault) => Object.hasOwn(verb.options ?? {}, nameOf(fault));
+      throw new GivenError(cause.faults.map((f) => (isOption(f) ? { ...f, field: `--${f.field}` } : f)));
+    }
+  };
+  return { ...verb, run };
 }
 
 /** The option that a fault is about: `map` of `map.tasks[0].id`. */

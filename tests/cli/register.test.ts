@@ -141,7 +141,7 @@ describe('key', () => {
     expect(file.device).toMatch(/^[A-Za-z0-9-]{1,32}$/);
     expect(file.publicKey).toBe(answer.json.result.publicKey);
     const again = await refused(folder, ['register', 'key', '--out', at('one.json')]);
-    expect(said(again)).toEqual(['out: there is a file of this name, and a key is never overwritten']);
+    expect(said(again)).toEqual(['--out: there is a file of this name, and a key is never overwritten']);
   });
   test('wrapped by a passphrase, it signs with it and not without', async () => {
     writeFileSync(at('pass'), 'a long phrase\n');
@@ -150,19 +150,19 @@ describe('key', () => {
     expect(readFileSync(at('shut.json'), 'utf8')).toContain('PBKDF2-SHA-256');
     const begin = (name: string, ...more: string[]) =>
       call('begin', at(name), '--owner', at('shut.json'), ...more);
-    expect(said(await begin('shut-1'))).toEqual(['pass-file: the key is wrapped']);
+    expect(said(await begin('shut-1'))).toEqual(['--pass-file: the key is wrapped']);
     expect(said(await begin('shut-1', '--pass-file', at('wrong')))).toEqual([
-      'pass-file: does not open this key',
+      '--pass-file: does not open this key',
     ]);
     expect(existsSync(at('shut-1'))).toBe(false);
     expect((await begin('shut-1', '--pass-file', at('pass'))).exit).toBe(0);
   });
   test.each([
-    [['key'], ['out: is missing']],
-    [['key', '--out', at('x.json'), '--device', 'my phone'], ['device: no name of a device']],
-    [['key', '--out', at('x.json'), '--pass-file', at('no-such')], ['pass-file: there is no such file']],
-    [['key', '--out', at('no/such/folder.json')], [expect.stringContaining('out: cannot be written')]],
-    [['key', '--out', at('x.json'), '--at', '2026-01-01'], ['at: no instant with an offset']],
+    [['key'], ['--out: is missing']],
+    [['key', '--out', at('x.json'), '--device', 'my phone'], ['--device: no name of a device']],
+    [['key', '--out', at('x.json'), '--pass-file', at('no-such')], ['--pass-file: there is no such file']],
+    [['key', '--out', at('no/such/folder.json')], [expect.stringContaining('--out: cannot be written')]],
+    [['key', '--out', at('x.json'), '--at', '2026-01-01'], ['--at: no instant with an offset']],
   ])('%j is refused', async (words, want) => {
     expect(said(await refused(folder, ['register', ...words]))).toEqual(want);
   });
@@ -185,10 +185,10 @@ describe('begin', () => {
       '--device',
       'a_b',
     ]);
-    expect(said(wrong).map((s) => s.split(':')[0])).toEqual(['zone', 'person', 'device']);
+    expect(said(wrong).map((s) => s.split(':')[0])).toEqual(['--zone', '--person', '--device']);
     expect(
       said(await refused(folder, ['register', 'begin', at('b2'), '--owner', at('map.json')]))[0],
-    ).toContain('owner: not a key file');
+    ).toContain('--owner: not a key file');
     expect(existsSync(at('b2'))).toBe(false);
   });
   test('UTC when no zone is given; two devices of one key do not get in each other’s way', async () => {
@@ -242,23 +242,27 @@ describe('appoint', () => {
     return ['register', 'appoint', dir, ...Object.entries(given).flatMap(([k, v]) => [`--${k}`, v])];
   };
   test.each([
-    ['a key that is not the owner’s', { key: at('kd.json') }, ['key: not the owner’s key']],
-    ['a key of somebody else', { witness: 'kd' }, ['person: the key is bound to KD for good']],
+    ['a key that is not the owner’s', { key: at('kd.json') }, ['--key: not the owner’s key']],
+    ['a key of somebody else', { witness: 'kd' }, ['--person: the key is bound to KD for good']],
     [
       'no key',
       { witness: '00'.repeat(32) },
-      ['witness: not a key that can be trusted (not canonical, or of small order)'],
+      ['--witness: not a key that can be trusted (not canonical, or of small order)'],
     ],
-    ['a heading', { tasks: 'T1,T9' }, ['tasks: a heading is not shown itself']],
-    ['unknown tasks, an outside ticket', { tasks: 'T7,W1' }, ['tasks: no such task', 'tasks: no such task']],
-    ['no day', { on: '2026-02-30' }, ['on: no day of the calendar']],
-    ['no id', { person: 'N N' }, ['person: an id wants 1 to 64 letters, digits, or -_.']],
+    ['a heading', { tasks: 'T1,T9' }, ['--tasks: a heading is not shown itself']],
+    [
+      'unknown tasks, an outside ticket',
+      { tasks: 'T7,W1' },
+      ['--tasks: no such task', '--tasks: no such task'],
+    ],
+    ['no day', { on: '2026-02-30' }, ['--on: no day of the calendar']],
+    ['no id', { person: 'N N' }, ['--person: an id wants 1 to 64 letters, digits, or -_.']],
     [
       'earlier than what it follows',
       { at: '2026-01-02T11:59:59Z' },
-      ['at: earlier than an entry that it follows (2026-01-02T12:00:00.000Z)'],
+      ['--at: earlier than an entry that it follows (2026-01-02T12:00:00.000Z)'],
     ],
-    ['an instant without an offset', { at: '2026-01-03T12:00:00' }, ['at: no instant with an offset']],
+    ['an instant without an offset', { at: '2026-01-03T12:00:00' }, ['--at: no instant with an offset']],
   ])('%s is refused', async (_, more, want) => {
     const given = 'witness' in more && more.witness === 'kd' ? { witness: keys['kd'] ?? '' } : more;
     expect(said(await refused(dir, words(given)))).toEqual(want);
@@ -266,19 +270,20 @@ describe('appoint', () => {
   test('everything missing is named at once', async () => {
     const answer = await refused(dir, ['register', 'appoint', dir]);
     expect(answer.json.errors.map((e) => e.field).sort()).toEqual([
-      'key',
-      'on',
-      'person',
-      'tasks',
-      'witness',
+      '--key',
+      '--on',
+      '--person',
+      '--tasks',
+      '--witness',
     ]);
   });
   test('an empty value is a missing one', async () => {
     for (const field of ['key', 'on', 'person', 'tasks', 'witness']) {
-      expect(said(await refused(dir, words({ [field]: '' }))).map((s) => s.split(':')[0])).toEqual([field]);
+      const found = said(await refused(dir, words({ [field]: '' })));
+      expect(found.map((s) => s.split(':')[0])).toEqual([`--${field}`]);
     }
     const board = await refused(dir, ['register', 'board', dir, '--on', '', '--known-on', '']);
-    expect(said(board)).toEqual(['on: is missing', 'known-on: no day of the calendar']);
+    expect(said(board)).toEqual(['--on: is missing', '--known-on: no day of the calendar']);
   });
   test('no register there', async () => {
     const answer = await run([...words({}).slice(0, 2), at('nowhere'), ...words({}).slice(3)]);
@@ -295,60 +300,60 @@ describe('check, verify, board', () => {
       'a witness for himself',
       'kd',
       ['--person', 'KD', '--task', 'T1', '--outcome', 'shown'],
-      ['person: nobody signs for himself'],
+      ['--person: nobody signs for himself'],
     ],
     [
       'a witness not appointed for the task',
       'lz',
       ['--person', 'DM', '--task', 'T4', '--outcome', 'shown'],
-      ['key: not appointed for T4 on 2026-02-02'],
+      ['--key: not appointed for T4 on 2026-02-02'],
     ],
-    ['a stranger', 'none', base, ['key: not appointed for T1 on 2026-02-02']],
-    ['the owner, who is no witness', 'owner', base, ['key: not appointed for T1 on 2026-02-02']],
+    ['a stranger', 'none', base, ['--key: not appointed for T1 on 2026-02-02']],
+    ['the owner, who is no witness', 'owner', base, ['--key: not appointed for T1 on 2026-02-02']],
     [
       'an unknown task',
       'kd',
       ['--person', 'DM', '--task', 'T7', '--outcome', 'shown'],
-      ['task: no such task'],
+      ['--task: no such task'],
     ],
     [
       'a heading',
       'kd',
       ['--person', 'DM', '--task', 'T9', '--outcome', 'shown'],
-      ['task: a heading is not shown itself'],
+      ['--task: a heading is not shown itself'],
     ],
     [
       'an outside ticket',
       'kd',
       ['--person', 'DM', '--task', 'W1', '--outcome', 'shown'],
-      ['task: no such task'],
+      ['--task: no such task'],
     ],
     [
       'unknown pair and value',
       'kd',
       ['--person', 'DM', '--task', 'T2', '--outcome', 'shown', '--variant', 'width=5,colour=red'],
-      ['variant.width: T2 knows no such width', 'variant.colour: T2 knows no such pair'],
+      ['--variant.width: T2 knows no such width', '--variant.colour: T2 knows no such pair'],
     ],
-    ['no pairs', 'kd', [...base, '--variant', 'width'], ['variant: no pair with its value']],
-    ['a pair twice', 'kd', [...base, '--variant', 'a=1,a=2'], ['variant: a stands twice']],
-    ['stopped and shown', 'kd', [...base, '--stopped'], ['stopped: a stopped attempt shows nothing']],
+    ['no pairs', 'kd', [...base, '--variant', 'width'], ['--variant: no pair with its value']],
+    ['a pair twice', 'kd', [...base, '--variant', 'a=1,a=2'], ['--variant: a stands twice']],
+    ['stopped and shown', 'kd', [...base, '--stopped'], ['--stopped: a stopped attempt shows nothing']],
     [
       'other choices',
       'kd',
       ['--person', 'DM', '--task', 'T1', '--outcome', 'maybe', '--manner', 'watched', '--help-given', 'some'],
-      ['outcome: no such choice', 'manner: no such choice', 'help-given: no such choice'],
+      ['--outcome: no such choice', '--manner: no such choice', '--help-given: no such choice'],
     ],
-    ['in sight: perhaps', 'kd', [...base, '--in-sight', 'perhaps'], ['in-sight: no such choice']],
+    ['in sight: perhaps', 'kd', [...base, '--in-sight', 'perhaps'], ['--in-sight: no such choice']],
     [
       'a revision to come',
       'kd',
       [...base, '--revision', '2'],
-      ['revision: not a revision of T1 in force by the day seen'],
+      ['--revision: not a revision of T1 in force by the day seen'],
     ],
-    ['no revision', 'kd', [...base, '--revision', '0'], ['revision: no number of a revision']],
-    ['measured, no list', 'kd', [...base, '--measured', mapFile], ['measured: no list']],
-    ['evidence that is none', 'kd', [...base, '--evidence', mapFile], [/^evidence/]],
-    ['evidence that says nothing', 'kd', [...base, '--evidence', nothingFile], ['evidence: no answers']],
+    ['no revision', 'kd', [...base, '--revision', '0'], ['--revision: no number of a revision']],
+    ['measured, no list', 'kd', [...base, '--measured', mapFile], ['--measured: no list']],
+    ['evidence that is none', 'kd', [...base, '--evidence', mapFile], [/^--evidence/]],
+    ['evidence that says nothing', 'kd', [...base, '--evidence', nothingFile], ['--evidence: no answers']],
     ['an option nobody knows', 'kd', [...base, '--colour=red'], ['--colour: there is no such option here']],
     ['an option twice', 'kd', [...base, '--person', 'EI'], ['--person: this stands twice']],
   ])('%s is refused', async (_, key, more, want) => {
@@ -384,20 +389,20 @@ describe('check, verify, board', () => {
     const given = ['--person', 'LZ', '--task', 'T4', '--outcome', 'maybe', '--on', '2026-02-30'];
     const late = ['--at', '2026-02-03T18:00:00Z'];
     expect(said(await refused(dir, words(...given, '--in-sight', 'perhaps', ...late)))).toEqual([
-      'on: no day of the calendar',
-      'in-sight: no such choice',
-      'outcome: no such choice',
-      'person: nobody signs for himself',
+      '--on: no day of the calendar',
+      '--in-sight: no such choice',
+      '--outcome: no such choice',
+      '--person: nobody signs for himself',
     ]);
     expect(said(await refused(dir, words(...given, '--at', 'now')))).toEqual([
-      'at: no instant with an offset',
-      'on: no day of the calendar',
+      '--at: no instant with an offset',
+      '--on: no day of the calendar',
     ]);
     const keyless = ['register', 'appoint', at('nowhere'), ...withMap];
     expect(said(await refused(dir, keyless)).at(-1)).toBe('DIR: no register is here');
     const headless = ['register', 'check', at('nowhere'), ...words(...given, ...late).slice(3)];
     expect(said(await refused(dir, headless))).toEqual([
-      'on: no day of the calendar',
+      '--on: no day of the calendar',
       'DIR: no register is here',
     ]);
   });
@@ -420,7 +425,7 @@ describe('check, verify, board', () => {
       ...withMap,
     ];
     expect(said(await refused(own, words('2026-02-03')))).toEqual([
-      'on: after the day of entry (2026-02-02 in America/Denver)',
+      '--on: after the day of entry (2026-02-02 in America/Denver)',
     ]);
     expect((await run(words('2026-02-02'))).exit).toBe(0);
   });
@@ -583,14 +588,14 @@ describe('check, verify, board', () => {
   });
 
   test.each([
-    [['--on', '2026-13-01'], ['on: no day of the calendar']],
-    [[], ['on: is missing']],
-    [['--on', '2026-02-01', '--months', 'T7=3'], ['months: T7 is no task that is shown itself']],
-    [['--on', '2026-02-01', '--months', 'T4=0'], ['months: no task with its months']],
-    [['--on', '2026-02-01', '--months', 'T9=3'], ['months: T9 is no task that is shown itself']],
-    [['--on', '2026-02-01', '--known-on', 'today'], ['known-on: no day of the calendar']],
-    [['--on', '2026-02-01', '--people', mapFile], ['people: no list of people']],
-    [['--on', '2026-02-01', '--at', 'now'], ['at: no instant with an offset']],
+    [['--on', '2026-13-01'], ['--on: no day of the calendar']],
+    [[], ['--on: is missing']],
+    [['--on', '2026-02-01', '--months', 'T7=3'], ['--months: T7 is no task that is shown itself']],
+    [['--on', '2026-02-01', '--months', 'T4=0'], ['--months: no task with its months']],
+    [['--on', '2026-02-01', '--months', 'T9=3'], ['--months: T9 is no task that is shown itself']],
+    [['--on', '2026-02-01', '--known-on', 'today'], ['--known-on: no day of the calendar']],
+    [['--on', '2026-02-01', '--people', mapFile], ['--people: no list of people']],
+    [['--on', '2026-02-01', '--at', 'now'], ['--at: no instant with an offset']],
   ])('board %j is refused', async (more, want) => {
     expect(said(await refused(dir, ['register', 'board', dir, ...withMap, ...more]))).toEqual(want);
   });
@@ -701,12 +706,12 @@ describe('tasks', () => {
     const answer = await call('tasks', '--map', at('bad-map.json'));
     expect(answer.exit).toBe(2);
     expect(answer.json.errors.map((e) => e.field)).toEqual([
-      'map.note',
-      'map.tasks[0].more',
-      'map.tasks[0].months',
-      'map.tasks[0].variants',
-      'map.tasks[2]',
-      'map.tasks[1].parts[0]',
+      '--map.note',
+      '--map.tasks[0].more',
+      '--map.tasks[0].months',
+      '--map.tasks[0].variants',
+      '--map.tasks[2]',
+      '--map.tasks[1].parts[0]',
     ]);
     writeFileSync(at('bad-map.json'), '{"tasks":[],"tasks":[]}');
     expect(said(await call('tasks', '--map', at('bad-map.json')))[0]).toContain('stands twice');

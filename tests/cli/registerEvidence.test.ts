@@ -96,7 +96,7 @@ test('answers that pass go with a showing, and still pass on the board', async (
 test('answers that do not pass are refused with a showing, and taken with not-yet', async () => {
   const before = everything();
   const refused = await check('EI', 'shown', answersFile('EI', 1));
-  expect([refused.exit, refused.one.errors.map((e) => e.field)]).toEqual([2, ['evidence']]);
+  expect([refused.exit, refused.one.errors.map((e) => e.field)]).toEqual([2, ['--evidence']]);
   expect(refused.one.errors[0]?.message).toContain('do not pass');
   expect(everything()).toEqual(before);
   expect((await check('EI', 'not-yet', answersFile('EI', 1))).exit).toBe(0);
@@ -104,7 +104,7 @@ test('answers that do not pass are refused with a showing, and taken with not-ye
 
 test('another person’s answers, or for another task, are no evidence', async () => {
   const other = await check('HV', 'shown', answersFile('DM', 0));
-  expect([other.exit, other.one.errors.map((e) => e.field)]).toEqual([2, ['evidence.person']]);
+  expect([other.exit, other.one.errors.map((e) => e.field)]).toEqual([2, ['--evidence.person']]);
   const task = await check('HV', 'not-yet', answersFile('HV', 0, 'T06'));
-  expect([task.exit, task.one.errors.map((e) => e.field)]).toEqual([2, ['evidence.task']]);
+  expect([task.exit, task.one.errors.map((e) => e.field)]).toEqual([2, ['--evidence.task']]);
 });
