@@ -1,8 +1,9 @@
 /**
  * Splices for a straight length: whole stock lengths one after the other, and one cut piece at the end.
  *
- * The last piece must go fully into its splice. Where the remainder is too short for that (or the length ends
- * inside an opening), the whole length before it is cut back and the last piece is the shortest that fits.
+ * The last piece is at least as long as its splice: a shorter one would stand wholly or mostly inside it (common
+ * practice, no source). Where the remainder is too short for that (or the length ends inside an opening), the whole
+ * length before it is cut back and the last piece is the shortest that may be.
  */
 import type { Answered, Step } from '../trade/answer.ts';
 import { type Fault, GivenError } from '../trade/given.ts';
@@ -50,7 +51,7 @@ export function spliceStraightRun(given: StraightGiven): Answered<FilledStraight
   const faults = straightFaults(given);
   if (faults.length > 0) throw new GivenError(faults);
   const opening = openingOf(splice);
-  const cuts = pieceLengths(length, stock, opening, leastLast(splice));
+  const cuts = pieceLengths(length, stock, opening, splice.length);
 
   const joints: ResolvedJoint[] = [];
   let along = 0;
@@ -71,11 +72,6 @@ export function spliceStraightRun(given: StraightGiven): Answered<FilledStraight
   return { result, steps: stepsOf(result, given, opening), sources: [] };
 }
 
-/** The shortest last piece that its splice holds: all of its insertion, or half of the plate. */
-function leastLast(splice: Splice): Ticks {
-  return splice.kind === 'socketed' ? splice.insertions[1] : ticks(Math.ceil(splice.length / 2));
-}
-
 function pieceLengths(length: number, stock: number, opening: number, least: number): readonly number[] {
   if (length <= stock) return [length];
   const whole = Math.floor((length + opening) / (stock + opening));
@@ -83,9 +79,8 @@ function pieceLengths(length: number, stock: number, opening: number, least: num
   const wholes = new Array<number>(whole).fill(stock);
   if (over === 0) return wholes;
   const last = over - opening;
-  if (last >= Math.max(1, least)) return [...wholes, last];
-  const short = Math.max(1, least);
-  return [...wholes.slice(0, -1), stock - (short - last), short];
+  if (last >= least) return [...wholes, last];
+  return [...wholes.slice(0, -1), stock - (least - last), least];
 }
 
 function straightFaults({ length, stock, kerf, splice }: StraightGiven): readonly Fault[] {
@@ -107,7 +102,7 @@ function straightFaults({ length, stock, kerf, splice }: StraightGiven): readonl
     }
   } else if (splice.gap < 0) bad('gap', splice.gap, 'a gap is below 0', 'give 0 or more');
   if (splice.length <= 0) bad('splice', splice.length, 'a splice has a length', 'give a length above 0');
-  const least = 2 * leastLast(splice);
+  const least = 2 * splice.length;
   if (stock <= least) {
     bad(
       'stock',
