@@ -5,9 +5,6 @@ import { dayText } from './dates.ts';
 import { speakDays } from './days.ts';
 import type { Speak, Tell } from './speak.ts';
 
-/** The beginning of a key or an id: enough to tell two apart across a table. */
-export const shortKey = (hex: string): string => hex.slice(0, 8);
-
 /** What a key may do in a register: own it, witness for tasks, or nothing; and to whom it is bound. */
 export function standingOfKey({ authority }: Judged, publicKey: string, tell: Tell): readonly string[] {
   const lines: string[] = [];

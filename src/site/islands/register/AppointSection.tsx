@@ -3,7 +3,7 @@ import { appoint } from '../../../register/appoint.ts';
 import { readPublicKey } from '../../../register/keyFile.ts';
 import type { TaskMap } from '../../../register/taskMap.ts';
 import { signHere } from '../../device/sign.ts';
-import { shortKey } from '../../registerWords.ts';
+import { shortKey } from '../../shortKey.ts';
 import type { Speak, Tell } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
 import { Refused } from '../Refused.tsx';

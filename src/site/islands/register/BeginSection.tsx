@@ -1,7 +1,7 @@
 import { type FormEvent, useEffect, useState } from 'react';
 import { beginHere } from '../../device/begin.ts';
 import { ownZone } from '../../device/edge.ts';
-import { shortKey } from '../../registerWords.ts';
+import { shortKey } from '../../shortKey.ts';
 import type { Tell } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
 import { Refused } from '../Refused.tsx';

@@ -1,5 +1,5 @@
 import type { RefObject } from 'react';
-import { shortKey } from '../../registerWords.ts';
+import { shortKey } from '../../shortKey.ts';
 import type { Tell } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
 

@@ -2,7 +2,8 @@ import type { Judged } from '../../../register/judged.ts';
 import { dayText } from '../../dates.ts';
 import type { Names } from '../../people.ts';
 import { spokenName } from '../../people.ts';
-import { problemRows, shortKey } from '../../registerWords.ts';
+import { problemRows } from '../../registerWords.ts';
+import { shortKey } from '../../shortKey.ts';
 import type { Speak, Tell } from '../../speak.ts';
 
 interface Props {
