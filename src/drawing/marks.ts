@@ -22,12 +22,15 @@ function lettering(
 /** How a person stands in a task. */
 export type MarkedState = 'shown' | 'show again' | 'practice only' | 'not shown';
 
+/** Letters in the box: two stand large, a longer mark becomes smaller and still fits. */
+const sizeOf = (text: string) => (text.length <= 2 ? 15 : Math.min(13, 50 / text.length));
+
 /** 45° lines inside the box, sparse. */
 const HATCH = 'M1.5 12.5L12.5 1.5M1.5 22.5L22.5 1.5M7.5 26.5L32.5 1.5M17.5 26.5L38.5 5.5M27.5 26.5L38.5 15.5';
 
 const STATES: Readonly<Record<MarkedState, (text: string, palette: Palette) => string>> = {
   shown: (text, palette) =>
-    `<rect x="0" y="0" width="40" height="28" fill="${palette.ink}"/>${lettering([20, 19.5], text, text.length > 2 ? 13 : 15, palette.sheet, palette)}`,
+    `<rect x="0" y="0" width="40" height="28" fill="${palette.ink}"/>${lettering([20, 19.5], text, sizeOf(text), palette.sheet, palette)}`,
   'show again': (text, palette) =>
     `<path d="M20 2L38.2 26.5H1.8Z" fill="${palette.sheet}" stroke="${palette.ink}" stroke-width="2.2"/>${lettering([20, 23.8], text, 14, palette.ink, palette)}`,
   'practice only': (_, { ink, sheet }) =>

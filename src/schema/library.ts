@@ -1,4 +1,5 @@
 import { catalogueOf } from './catalogue.ts';
+import { demoFiles, readDemo } from './demo.ts';
 import { faultsOf } from './faults.ts';
 import { crossFaults } from './references.ts';
 import { type ContentFile, type Entry, type FileFault, placeOn, readEntry, type Shelf } from './shelf.ts';
@@ -35,7 +36,7 @@ export function readLibrary(files: readonly ContentFile[]): {
       placeOn(shelves[k] as Shelf<unknown>, file.path),
     );
     if (key === undefined) {
-      if (!aside(file.path)) faults.push(misplaced(file.path));
+      if (!aside(file.path) && !demoFiles.includes(file.path)) faults.push(misplaced(file.path));
       continue;
     }
     const { entry, faults: found } = readEntry(shelves[key] as Shelf<never>, file, faultsOf);
@@ -45,17 +46,20 @@ export function readLibrary(files: readonly ContentFile[]): {
   }
   const read = entries as Entries;
   faults.push(...crossFaults(read, lost));
+  const library = libraryOf(read);
+  const { demo, faults: demoFaults } = readDemo(files, library.tasks);
+  faults.push(...demoFaults);
   return {
-    library: libraryOf(read),
+    library: { ...library, demo },
     faults: faults.sort((a, b) => (a.file < b.file ? -1 : a.file > b.file ? 1 : 0)),
   };
 }
 
-function libraryOf(entries: Entries): Library {
+function libraryOf(entries: Entries): Omit<Library, 'demo'> {
   const { catalogues, runs, words, ...others } = entries;
   const maps = Object.entries(others).map(([key, list]) => [key, byId(list as readonly Entry<unknown>[])]);
   return {
-    ...(Object.fromEntries(maps) as Omit<Library, 'catalogue' | 'runs' | 'words' | 'bodies'>),
+    ...(Object.fromEntries(maps) as Omit<Library, 'catalogue' | 'runs' | 'words' | 'bodies' | 'demo'>),
     catalogue: catalogueOf(catalogues.map((c) => c.data)).catalogue,
     runs: new Map(runs.map((r) => [r.id, r.data.run])),
     words: wordTables(words),
@@ -75,7 +79,7 @@ function byId<T>(entries: readonly Entry<T>[]): ReadonlyMap<string, T> {
 function aside(path: string): boolean {
   return (
     path.endsWith('/README.md') ||
-    path.startsWith('content/demo/') ||
+    path.startsWith('content/demo/register/') ||
     path === 'content/scenarios/proofs.json'
   );
 }

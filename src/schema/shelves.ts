@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { Catalogue } from '../run/catalogue.ts';
 import type { Run } from '../run/types.ts';
 import { catalogueShape } from './catalogue.ts';
+import type { Demo } from './demo.ts';
 import { plainId } from './ids.ts';
 import { pageShape } from './page.ts';
 import { procedureShape } from './procedure.ts';
@@ -67,4 +68,6 @@ export type Library = {
   readonly words: ReadonlyMap<string, Words>;
   /** Text of MDX files after their front matter, by file. */
   readonly bodies: ReadonlyMap<string, string>;
+  /** The demo works, where its files were given and hold. */
+  readonly demo: Demo | undefined;
 };

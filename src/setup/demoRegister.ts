@@ -23,7 +23,7 @@ import { type Writing, type Written, withWritten } from '../register/write.ts';
 import { dayIn } from '../schema/dayIn.ts';
 import { readLibrary } from '../schema/library.ts';
 import { taskMapOf } from '../schema/task.ts';
-import { crew, demo, grid, owner, people, special, tasks, witnesses } from './demoCrew.ts';
+import { crew, demo, grid, gridWitness, owner, people, special, tasks, witnesses } from './demoCrew.ts';
 
 const root = fileURLToPath(new URL('../../content/demo/', import.meta.url));
 const folder = `${root}register`;
@@ -92,7 +92,7 @@ let turn = 0;
 for (const [row, task] of tasks.entries()) {
   for (const [column, person] of crew.entries()) {
     const mark = grid[row]?.split(' ')[column];
-    const witness = mark === 'L' ? 'LZ' : 'KD';
+    const witness = gridWitness[mark ?? ''] ?? witnesses[0].id;
     for (const id of mark === '.' || mark === '*' ? [] : parts(task)) {
       turn += 1;
       const base = { person, task: id, outcome: 'shown' as const, on: dayFor(id, turn), witness };

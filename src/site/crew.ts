@@ -3,13 +3,16 @@
  * the components only set them. One and the same for the demo works at build time and for this device's register.
  */
 import type { PersonRow, TaskRow } from '../register/board.ts';
-import { fullVariant, isHeading, isTicket, variantText as keyOf, type MapTask } from '../register/taskMap.ts';
+import { byText } from '../register/bytes.ts';
+import { meetsNeed, type Need, waysOf } from '../register/needs.ts';
+import { isHeading, isTicket, type MapTask } from '../register/taskMap.ts';
 import { type CrewSource, governing, lineOf, markOf, reasonsOf } from './crewLines.ts';
 import { dayText } from './dates.ts';
 import { daysBetween, speakDays } from './days.ts';
-import { initialsOf, spokenName } from './people.ts';
+import { marksOf, spokenName } from './people.ts';
 import type { Tell } from './speak.ts';
 import { type StateKey, stateKeys, stateOf } from './states.ts';
+import { variantText } from './variants.ts';
 
 /** One person in one task. */
 export interface CrewCell {
@@ -55,26 +58,36 @@ export interface CrewView {
   readonly cell: (task: string, person: string) => CrewCell;
   /** Who can take the job, or `undefined` when nothing is needed. */
   readonly job:
-    | { readonly label: string; readonly ready: string; readonly lacks: readonly string[] }
+    | {
+        readonly label: string;
+        /** Full names, where they are known. */
+        readonly ready: string;
+        readonly lacks: readonly string[];
+        /** Which way of each task is judged; empty when no task needed has more than one. */
+        readonly ways: string;
+      }
     | undefined;
+  /** Whose name each mark stands for, people first, then who else signs; empty when no names are known. */
+  readonly nameKey: readonly { readonly mark: string; readonly name: string }[];
+  /** Said beside counts that leave a heading out. */
+  readonly countNote: string;
   readonly signers: readonly string[];
   readonly notes: readonly string[];
 }
 
-export interface Need {
-  readonly task: string;
-  readonly variant?: Readonly<Record<string, string>>;
-}
-export interface CrewAsked extends CrewSource {
+export interface CrewAsked extends Omit<CrewSource, 'marks'> {
   /** People of the board to show; all when left out. */
   readonly only?: readonly string[];
   /** What a job needs; `id` is left out where somebody only chose tasks. */
   readonly job?: { readonly id?: string; readonly needs: readonly Need[] };
 }
 
-export function crewView(asked: CrewAsked): CrewView {
-  const { board, judged, map, only, job, names, speak, tell } = asked;
+export function crewView(given: CrewAsked): CrewView {
+  const { board, judged, map, only, job, names, speak, tell } = given;
   const rows = board.people.filter(({ id }) => only?.includes(id) ?? true);
+  const signing = [...judged.authority.persons.values()].flatMap((persons) => [...persons]);
+  const marks = marksOf([...board.people.map(({ id }) => id), ...signing], names);
+  const asked: Asked = { ...given, marks };
   const parts = new Set(map.tasks.flatMap((task) => task.parts));
   const tasks = map.tasks.filter((task) => !isTicket(task.id));
   const cells = new Map(
@@ -87,7 +100,7 @@ export function crewView(asked: CrewAsked): CrewView {
     asOf: tell('crew.asOf', { day: dayText(tell, board.on) }),
     people: rows.map((row) => ({
       id: row.id,
-      short: initialsOf(row.id, names),
+      short: marks.get(row.id) ?? row.id,
       name: spokenName(row.id, names),
       count: countOf(single.filter((task) => stands(task.id, row)).length, single.length),
       tickets: ticketsText(row, tell),
@@ -102,6 +115,11 @@ export function crewView(asked: CrewAsked): CrewView {
     })),
     cell: (task, person) => cells.get(task)?.get(person) as CrewCell,
     job: job === undefined || job.needs.length === 0 ? undefined : jobText(asked, rows, job),
+    nameKey: [...new Set([...rows.map(({ id }) => id), ...signing.sort(byText)])].flatMap((id) => {
+      const name = names.get(id);
+      return name === undefined ? [] : [{ mark: marks.get(id) ?? id, name }];
+    }),
+    countNote: tasks.some(isHeading) ? tell('crew.countNote') : '',
     signers: board.signers.map(({ id, device, person, last, at }) => {
       const days = daysBetween(judged.view.dayIn(board.zone, Date.parse(at)), board.on);
       const age =
@@ -119,6 +137,8 @@ export function crewView(asked: CrewAsked): CrewView {
   };
 }
 
+interface Asked extends CrewAsked, CrewSource {}
+
 function ticketsText({ tickets }: PersonRow, tell: Tell): string {
   if (tickets.length === 0) return '';
   const list = tickets.map(({ ticket, until }) => tell('crew.ticket', { ticket, day: dayText(tell, until) }));
@@ -127,22 +147,19 @@ function ticketsText({ tickets }: PersonRow, tell: Tell): string {
 
 /** Who is shown for all of a job, and who lacks one thing only. Dates and showings alone: nothing else is judged. */
 function jobText(
-  { board, map, names, tell }: CrewAsked,
+  { board, map, names, speak, tell }: Asked,
   rows: readonly PersonRow[],
   job: NonNullable<CrewAsked['job']>,
 ) {
-  const holds = (row: PersonRow, need: Need): boolean => {
-    const task = map.tasks.find(({ id }) => id === need.task);
-    const stands = row.tasks[need.task];
-    if (task === undefined || stands === undefined || row.erased === true) return false;
-    if (need.variant === undefined) return stands.standing === 'shown';
-    const wanted = keyOf(fullVariant(task, need.variant));
-    return stands.variants.some((way) => keyOf(way.variant) === wanted && way.standing === 'shown');
-  };
-  const lacking = rows.map((row) => ({ row, lacks: job.needs.filter((need) => !holds(row, need)) }));
-  const ready = lacking.filter(({ lacks }) => lacks.length === 0).map(({ row }) => initialsOf(row.id, names));
+  const lacking = rows.map((row) => ({ row, lacks: job.needs.filter((need) => !meetsNeed(row, need, map)) }));
+  const ready = lacking.filter(({ lacks }) => lacks.length === 0).map(({ row }) => spokenName(row.id, names));
   const nearly = lacking.filter(({ lacks }) => lacks.length === 1 && job.needs.length > 1);
   const values = { tasks: job.needs.map(({ task }) => task).join(', '), day: dayText(tell, board.on) };
+  const ways = job.needs
+    .flatMap((need) => waysOf(map, need) ?? [])
+    .map(({ task, variant }) => ({ task: task.id, way: variantText(task, variant, speak) }))
+    .filter(({ way }) => way !== '')
+    .map((values) => tell('crew.way', values));
   return {
     label:
       job.id === undefined
@@ -150,12 +167,13 @@ function jobText(
         : tell('crew.needs', { ...values, job: job.id }),
     ready: ready.length === 0 ? tell('crew.nobody') : ready.join(', '),
     lacks: nearly.map(({ row, lacks }) =>
-      tell('crew.lacks', { person: initialsOf(row.id, names), task: lacks[0]?.task ?? '' }),
+      tell('crew.lacks', { person: spokenName(row.id, names), task: lacks[0]?.task ?? '' }),
     ),
+    ways: ways.length === 0 ? '' : tell('crew.ways', { list: ways.join('; ') }),
   };
 }
 
-function cellOf(asked: CrewAsked, task: MapTask, row: PersonRow): CrewCell {
+function cellOf(asked: Asked, task: MapTask, row: PersonRow): CrewCell {
   const { names, speak, tell } = asked;
   const stands = row.tasks[task.id] as TaskRow;
   const state = stateOf(stands.standing);

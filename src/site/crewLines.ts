@@ -8,7 +8,7 @@ import type { Stands } from '../register/standing.ts';
 import { isHeading, type MapTask, type TaskMap } from '../register/taskMap.ts';
 import { dayText } from './dates.ts';
 import { speakDays } from './days.ts';
-import { initialsOf, type Names, spokenName } from './people.ts';
+import { type Names, spokenName } from './people.ts';
 import type { Speak, Tell } from './speak.ts';
 import { stateOf } from './states.ts';
 import { variantText } from './variants.ts';
@@ -19,6 +19,8 @@ export interface CrewSource {
   readonly judged: Judged;
   readonly map: TaskMap;
   readonly names: Names;
+  /** What each person goes by in a box. */
+  readonly marks: ReadonlyMap<string, string>;
   readonly speak: Speak;
   readonly tell: Tell;
 }
@@ -49,12 +51,12 @@ function checksOf(asked: CrewSource, { entries }: Stands) {
 }
 
 function witnessOf(
-  { judged, names }: CrewSource,
+  { judged, names, marks }: CrewSource,
   entry: Placed,
 ): { readonly short: string; readonly name: string } {
   const [person] = judged.authority.persons.get(entry.header.signer) ?? [];
   if (person === undefined) return { short: '?', name: entry.header.signer.slice(0, 8) };
-  return { short: initialsOf(person, names), name: spokenName(person, names) };
+  return { short: marks.get(person) ?? person, name: spokenName(person, names) };
 }
 
 /** The check that is the showing: shown, not one that speaks against it. */

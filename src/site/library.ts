@@ -4,7 +4,7 @@
  */
 import { type FileFault, type Library, readLibrary } from '../schema/library.ts';
 
-const files = import.meta.glob<string>(['../../content/**/*', '!../../content/demo/**'], {
+const files = import.meta.glob<string>(['../../content/**/*', '!../../content/demo/register/**'], {
   eager: true,
   query: '?raw',
   import: 'default',

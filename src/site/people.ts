@@ -1,48 +1,68 @@
-/** Names of people: a file apart, by their ids. The register itself knows ids only. Pure. */
-import { isObject, personId } from '../register/shapes.ts';
-import { readJson } from '../register/strictJson.ts';
+/** Names of people on a page: as they are spoken of, and the marks they go by in a box. Pure. */
+import { type Names, type People, peopleOfText } from '../register/people.ts';
+import { GivenError } from '../trade/given.ts';
 
-/** Names by id; an id without a name has none here. */
-export type Names = ReadonlyMap<string, string>;
-
-export interface People {
-  readonly ids: readonly string[];
-  readonly names: Names;
-}
+export type { Names, People } from '../register/people.ts';
 
 export const nobody: People = { ids: [], names: new Map() };
 
-/** Reads `{"people":[{"id","name"?}]}`; `undefined` when it is not that. */
-export function readPeople(text: string): People | undefined {
+/** The names file as it was kept. One that an earlier version took and this one would not is no names, and is asked for anew. */
+export function keptPeople(text: string | undefined): People {
+  if (text === undefined) return nobody;
   try {
-    const value = readJson(text);
-    const list = isObject(value) ? value['people'] : undefined;
-    if (!Array.isArray(list)) return undefined;
-    const ids: string[] = [];
-    const names = new Map<string, string>();
-    for (const one of list) {
-      const id = isObject(one) ? one['id'] : undefined;
-      const name = isObject(one) ? one['name'] : undefined;
-      if (typeof id !== 'string' || personId(id) !== undefined) return undefined;
-      if (name !== undefined && typeof name !== 'string') return undefined;
-      ids.push(id);
-      if (name !== undefined && name.trim() !== '') names.set(id, name.trim());
-    }
-    return { ids, names };
-  } catch {
-    return undefined;
+    return peopleOfText(text);
+  } catch (cause) {
+    if (cause instanceof GivenError) return nobody;
+    throw cause;
   }
-}
-
-/** Two or three letters for a box: a name's initials, or the beginning of the id. */
-export function initialsOf(id: string, names: Names): string {
-  const words = (names.get(id) ?? '').split(/[\s-]+/).filter((word) => /^\p{L}/u.test(word));
-  if (words.length < 2) return [...id].slice(0, 3).join('');
-  return words
-    .slice(0, 3)
-    .map((word) => [...word][0]?.toUpperCase() ?? '')
-    .join('');
 }
 
 /** As a person is spoken of: the name where one is known. */
 export const spokenName = (id: string, names: Names): string => names.get(id) ?? id;
+
+/**
+ * What a person may go by in a box, the shortest first: of a name its initials, then more letters of its last word,
+ * then of the others; of an id its beginning. The last one is the id, which nobody shares.
+ */
+function marksFor(id: string, names: Names): readonly string[] {
+  const words = (names.get(id) ?? '').split(/[\s-]+/).filter((word) => /^\p{L}/u.test(word));
+  const signs = [...id];
+  if (words.length < 2)
+    return signs.map((_, i) => signs.slice(0, i + 1).join('')).slice(Math.min(2, signs.length - 1));
+  const letters = words.slice(0, 3).map((word) => [...word]);
+  const taken = letters.map(() => 1);
+  const mark = () =>
+    letters
+      .map((word, i) => {
+        const [first = '', ...others] = word.slice(0, taken[i]);
+        return first.toUpperCase() + others.join('');
+      })
+      .join('');
+  const marks = [mark()];
+  for (let i = letters.length - 1; i >= 0; i -= 1) {
+    while ((taken[i] as number) < (letters[i] as string[]).length) {
+      taken[i] = (taken[i] as number) + 1;
+      marks.push(mark());
+    }
+  }
+  return [...marks, id];
+}
+
+/**
+ * A mark each, no two alike: whoever shares one gets a longer one, all of them alike, so that the order of the ids
+ * changes nothing. Two people of one name go by their ids.
+ */
+export function marksOf(ids: Iterable<string>, names: Names): ReadonlyMap<string, string> {
+  const people = [...new Set(ids)].map((id) => ({ id, marks: marksFor(id, names), at: 0 }));
+  const markOf = ({ marks, at, id }: (typeof people)[number]): string => marks[at] ?? id;
+  for (;;) {
+    // Capitals and small letters look too alike in a box to tell people apart.
+    const groups = Map.groupBy(people, (person) => markOf(person).toLowerCase());
+    const grow = [...groups.values()]
+      .filter((group) => group.length > 1)
+      .flat()
+      .filter(({ marks, at }) => at < marks.length - 1);
+    if (grow.length === 0) return new Map(people.map((person) => [person.id, markOf(person)]));
+    for (const person of grow) person.at += 1;
+  }
+}

@@ -341,10 +341,10 @@ describe('three people, three devices, files between them', () => {
     expect(await page.getByRole('link', { name: /: Shown,/ }).count()).toBe(1);
     await page.locator('summary', { hasText: 'This job needs' }).click();
     await page.getByLabel('T05 Measure and mark').check();
-    await expect.poll(() => page.locator('.ready .huge').textContent()).toBe('DM');
+    await expect.poll(() => page.locator('.ready .huge').textContent()).toBe('Dana Mott');
     await page.getByLabel('T06 Cut and deburr').check();
     await expect.poll(() => page.locator('.ready .huge').textContent()).toBe('Nobody');
-    await page.getByText('DM lacks only T06.').waitFor();
+    await page.getByText('Dana Mott lacks only T06.').waitFor();
   });
 
   test('an altered line is not taken, another register is refused, and a lost register comes back from its file', async () => {

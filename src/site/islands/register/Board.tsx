@@ -3,11 +3,14 @@ import { teller, type WordTable } from '../../speak.ts';
 import { stateKeys } from '../../states.ts';
 import { BoardGrid } from './BoardGrid.tsx';
 import { BoardLists } from './BoardLists.tsx';
+import { Job } from './Job.tsx';
 import { Mark } from './Mark.tsx';
 
 interface Props {
   readonly view: CrewView;
   readonly words: WordTable;
+  /** The answer stands elsewhere on the page. */
+  readonly jobApart?: boolean;
 }
 
 const sample = { shown: 'KD', 'show-again': '2', 'practice-only': '', 'not-shown': '' } as const;
@@ -16,25 +19,12 @@ const sample = { shown: 'KD', 'show-again': '2', 'practice-only': '', 'not-shown
  * The crew board: who can take the job, the four marks, the grid, the lists, the signers. Holds no state and needs no
  * script: built into the demo's page, and drawn by the island for this device's register.
  */
-export function Board({ view, words }: Props) {
+export function Board({ view, words, jobApart = false }: Props) {
   const tell = teller(words);
   return (
     <>
       <p className="label as-of">{view.asOf}</p>
-      {view.job !== undefined && (
-        <section className="ready" aria-label={tell('crew.ask')}>
-          <div>
-            <p className="label">{view.job.label}</p>
-            <p className="huge">{view.job.ready}</p>
-          </div>
-          <div>
-            {view.job.lacks.map((text) => (
-              <p key={text}>{text}</p>
-            ))}
-            <p className="note">{tell('crew.lacksNote')}</p>
-          </div>
-        </section>
-      )}
+      {view.job !== undefined && !jobApart && <Job job={view.job} tell={tell} />}
       <ul className="key" aria-label={tell('crew.key')}>
         {stateKeys.map((state) => (
           <li key={state}>
@@ -55,6 +45,16 @@ export function Board({ view, words }: Props) {
       ) : (
         <>
           <BoardGrid view={view} tell={tell} />
+          {view.nameKey.length > 0 && (
+            <ul className="name-key" aria-label={tell('crew.names')}>
+              {view.nameKey.map(({ mark, name }) => (
+                <li key={mark}>
+                  <b>{mark}</b> {name}
+                </li>
+              ))}
+            </ul>
+          )}
+          {view.countNote !== '' && <p className="note count-note">{view.countNote}</p>}
           <BoardLists view={view} tell={tell} />
         </>
       )}

@@ -52,7 +52,14 @@ function OneTask({ task, view, tell }: Props & { readonly task: CrewTask }) {
                 <li key={person.id}>
                   <a className="board-row" href={`#${cell.anchor}`}>
                     <b>{person.short}</b>
-                    <span>{cell.line}</span>
+                    {person.name === person.short ? (
+                      <span>{cell.line}</span>
+                    ) : (
+                      <span>
+                        {person.name}
+                        <small>{cell.line}</small>
+                      </span>
+                    )}
                     <Mark state={cell.state} text={cell.mark} />
                   </a>
                 </li>

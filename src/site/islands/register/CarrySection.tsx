@@ -1,15 +1,19 @@
 import { useState } from 'react';
-import { GivenError } from '../../../trade/given.ts';
+import { peopleOfText } from '../../../register/people.ts';
 import { dayText } from '../../dates.ts';
 import { type BroughtIn, bringIn } from '../../device/bringIn.ts';
 import { saveFile } from '../../device/files.ts';
 import { carryOff, keepNames } from '../../device/register.ts';
-import { readPeople } from '../../people.ts';
 import { isBehind } from '../../registerWords.ts';
 import type { Tell } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
 import { FileEntry } from './FileEntry.tsx';
 import type { Device } from './useDevice.ts';
+
+/** The whole of a names file, in three lines. */
+const namesExample = `{"people": [
+  {"id": "p-17", "name": "Ann Pell"},
+  {"id": "p-18", "name": "Abe Poll"}]}`;
 
 interface Props {
   readonly device: Device;
@@ -72,13 +76,12 @@ export function CarrySection({ device, refresh, tell }: Props) {
       <p role="status">{brought}</p>
       <h3>{tell('register.names')}</h3>
       <p className="note">{tell('register.namesLine')}</p>
+      <p className="note">{tell('register.namesShape')}</p>
+      <pre className="example">{namesExample}</pre>
       <FileEntry
         label={tell('register.namesFile')}
         onText={async (text) => {
-          if (readPeople(text) === undefined) {
-            const message = tell('register.namesBad');
-            throw new GivenError([{ field: 'file', message, todo: tell('file.giveOther') }]);
-          }
+          peopleOfText(text);
           await keepNames(text);
           await refresh();
         }}

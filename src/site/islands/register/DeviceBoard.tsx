@@ -4,10 +4,12 @@ import { isDay } from '../../../register/days.ts';
 import type { TaskMap } from '../../../register/taskMap.ts';
 import { regradeWith } from '../../../schema/regrade.ts';
 import { crewView } from '../../crew.ts';
+import { dayText } from '../../dates.ts';
 import { namesText, type Opened, ownRegister } from '../../device/register.ts';
-import { nobody, readPeople } from '../../people.ts';
+import { keptPeople, nobody } from '../../people.ts';
 import { speaker, teller, type WordTable } from '../../speak.ts';
 import { Board } from './Board.tsx';
+import { Job } from './Job.tsx';
 import { TaskChoices } from './TaskChoices.tsx';
 import { type PracticeGiven, usePractice } from './usePractice.ts';
 
@@ -34,7 +36,7 @@ export default function DeviceBoard({ lang, words, map, sheets, families, world,
   useEffect(() => {
     const open = async () => {
       const opened = await ownRegister();
-      setPeople(readPeople((await namesText()) ?? '') ?? nobody);
+      setPeople(keptPeople(await namesText()));
       if (opened === undefined) return setState({ is: 'none' });
       const { view } = opened.judged;
       setDay(view.dayIn(view.zone, opened.at));
@@ -56,6 +58,12 @@ export default function DeviceBoard({ lang, words, map, sheets, families, world,
     const job = { needs: needs.map((task) => ({ task })) };
     return crewView({ board, judged, map, names: people.names, job, speak, tell });
   }, [state, on, map, people, regrade, needs, speak, tell]);
+
+  // The title block was set when the site was built: a board is dated by its own day.
+  useEffect(() => {
+    const dated = document.getElementById('sheet-dated');
+    if (dated !== null && state.is === 'here' && isDay(on)) dated.textContent = dayText(tell, on);
+  }, [state, on, tell]);
 
   if (state.is === 'reading') return <p role="status">{tell('register.reading')}</p>;
   if (state.is !== 'here') {
@@ -92,6 +100,7 @@ export default function DeviceBoard({ lang, words, map, sheets, families, world,
             {!isDay(on) && <strong>{tell('crew.dayBad')}</strong>}
           </p>
         </div>
+        {view?.job !== undefined && <Job job={view.job} tell={tell} />}
         <details className="opens">
           <summary>
             {tell('crew.choose')} <b>{needs.length}</b>
@@ -103,7 +112,7 @@ export default function DeviceBoard({ lang, words, map, sheets, families, world,
           </fieldset>
         </details>
       </div>
-      {view !== undefined && <Board view={view} words={words} />}
+      {view !== undefined && <Board view={view} words={words} jobApart />}
     </>
   );
 }

@@ -11,7 +11,7 @@ import { saveFile } from '../../device/files.ts';
 import { withoutSecret } from '../../device/keys.ts';
 import { carryOff, ownRegister } from '../../device/register.ts';
 import { signHere } from '../../device/sign.ts';
-import { initialsOf, spokenName } from '../../people.ts';
+import { marksOf, spokenName } from '../../people.ts';
 import { faultsFrom } from '../../refusals.ts';
 import { readAnswers } from '../../sheetFiles.ts';
 import { shortKey } from '../../shortKey.ts';
@@ -97,10 +97,10 @@ export default function Witness(props: Props) {
   const today = view.dayIn(view.zone, opened.at);
   const [mine] = authority.persons.get(key.publicKey) ?? [];
   const me = mine === undefined ? shortKey(key.publicKey) : spokenName(mine, people.names);
-  const initials = mine === undefined ? '?' : initialsOf(mine, people.names);
   const known = [
     ...new Set([...people.ids, ...view.list.flatMap((entry) => entry.header.about ?? [])]),
   ].sort();
+  const initials = mine === undefined ? '?' : (marksOf([...known, mine], people.names).get(mine) ?? mine);
   const now: Saw = saw.on === '' ? { ...saw, on: today } : saw;
   const barred = bars(now, task, grade);
   const outcome = outcomeOf(now, barred);

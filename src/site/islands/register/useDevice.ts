@@ -4,7 +4,7 @@ import { isKept } from '../../device/edge.ts';
 import { ownKey } from '../../device/keys.ts';
 import { lastCarried, namesText, type Opened, ownRegister } from '../../device/register.ts';
 import { type KeptSheet, sheetBeingAnswered } from '../../device/sheets.ts';
-import { nobody, type People, readPeople } from '../../people.ts';
+import { keptPeople, type People } from '../../people.ts';
 
 /** What this device keeps for the register, read together. */
 export interface Device {
@@ -27,7 +27,7 @@ async function readDevice(): Promise<Device> {
     sheetBeingAnswered(),
     isKept(),
   ]);
-  return { key, opened, people: readPeople(names ?? '') ?? nobody, carried, answering, kept };
+  return { key, opened, people: keptPeople(names), carried, answering, kept };
 }
 
 /** `undefined` until it is read; an error when this device keeps nothing. Read again on `refresh` and on coming back. */
