@@ -78,9 +78,20 @@ export function outcomes(
   });
 }
 
-/** A number typed plainly: digits with at most one point. Anything else is `undefined`; empty is `null`. */
-export function readNumber(text: string): number | null | undefined {
-  const plain = text.trim();
-  if (plain === '') return null;
+/** The unit of an ask as a person may write it after the number. */
+const unitsWritten: Readonly<Record<string, RegExp>> = {
+  in: /\s*(?:in\.?|")$/i,
+  in2: /\s*(?:in²|in\^?2|sq\.? ?in\.?)$/i,
+};
+
+/**
+ * A number typed plainly: digits with at most one point, the ask's own unit after it or not. Anything else is
+ * `undefined` (a comma may part thousands or decimals, so it is asked about, not guessed); empty is `null`.
+ */
+export function readNumber(text: string, unit = ''): number | null | undefined {
+  const written = text.trim();
+  if (written === '') return null;
+  const ending = unitsWritten[unit];
+  const plain = ending === undefined ? written : written.replace(ending, '');
   return /^\d*\.?\d+$/.test(plain) ? Number(plain) : undefined;
 }

@@ -97,7 +97,7 @@ export function readText(text: string): TapeReading {
   if (split !== undefined && typeof offer === 'number') {
     return not('feet', 'entry.splitText', { text, split }, offer);
   }
-  return not('feet', 'entry.notRead', { text });
+  return not('feet', text.includes(',') ? 'entry.comma' : 'entry.notRead', { text });
 }
 
 function not(field: Message['field'], key: SiteKey, values?: Values, offer?: Ticks): TapeReading {

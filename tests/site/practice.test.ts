@@ -74,3 +74,13 @@ test('a plain number, a blank, or neither', () => {
     undefined,
   ]);
 });
+
+test('the unit of the ask may stand after the number, another one may not', () => {
+  expect(['2.06 in2', '2.06in²', '2.06 in^2', '2.06 sq in', '2.06'].map((t) => readNumber(t, 'in2'))).toEqual(
+    Array(5).fill(2.06),
+  );
+  expect(readNumber('2.06 in', 'in2')).toBeUndefined();
+  expect(readNumber('2,06 in2', 'in2')).toBeUndefined();
+  expect(readNumber('5 in', 'in')).toBe(5);
+  expect(readNumber('5 in2', 'in')).toBeUndefined();
+});

@@ -54,6 +54,7 @@ describe('what cannot be read says what to write', () => {
     ['3.5', '1', 'feet', 'entry.feetWhole'],
     ['three', '', 'feet', 'entry.notRead'],
     ['4 -3', '', 'feet', 'entry.notRead'],
+    ['7,5', '', 'feet', 'entry.comma'],
   ])('%s ft %s in', (feet, inches, field, key) => {
     expect(readFields(fields(feet, inches))).toMatchObject({ read: 'not', message: { field, key } });
   });

@@ -75,7 +75,7 @@ export function FeetInches({
     spread(text);
   };
   const message = reading.read === 'not' ? reading.message : undefined;
-  const described = [`${id}-reads`, message === undefined ? '' : `${id}-message`, describedBy ?? '']
+  const described = [message === undefined ? `${id}-reads` : `${id}-message`, describedBy ?? '']
     .join(' ')
     .trim();
   const list = sixteenths.includes(fields.part) ? sixteenths : [...sixteenths, fields.part];
@@ -151,14 +151,16 @@ export function FeetInches({
         </p>
       )}
       {tape && reading.read === 'length' && <Tape reading={reading.length} speak={speak} />}
-      <p
-        className={scale === 'inches' ? 'spoken' : reading.read === 'length' ? 'reads' : 'reads off-paper'}
-        id={`${id}-reads`}
-      >
-        {reading.read === 'length'
-          ? tell('entry.reads', readBack(reading.length))
-          : tell('entry.readsNothing')}
-      </p>
+      {message === undefined && (
+        <p
+          className={scale === 'inches' ? 'spoken' : reading.read === 'length' ? 'reads' : 'reads off-paper'}
+          id={`${id}-reads`}
+        >
+          {reading.read === 'length'
+            ? tell('entry.reads', readBack(reading.length))
+            : tell('entry.readsNothing')}
+        </p>
+      )}
     </fieldset>
   );
 }

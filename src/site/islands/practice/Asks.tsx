@@ -46,13 +46,13 @@ function NumberAsk({ ask, answer, onAnswer, tell }: Props) {
   const [text, setText] = useState(typeof answer === 'number' ? String(answer) : '');
   const change = (next: string) => {
     setText(next);
-    onAnswer(readNumber(next) ?? undefined);
+    onAnswer(readNumber(next, ask.unit) ?? undefined);
   };
   // biome-ignore lint/correctness/useExhaustiveDependencies: once, when script takes the page over
   useEffect(() => {
     if (box.current !== null && box.current.value !== '') change(box.current.value);
   }, []);
-  const bad = readNumber(text) === undefined;
+  const bad = readNumber(text, ask.unit) === undefined;
   return (
     <fieldset>
       <legend>{unbroken(ask.prompt)}</legend>
@@ -73,7 +73,9 @@ function NumberAsk({ ask, answer, onAnswer, tell }: Props) {
         />
       </div>
       <p className="message" id={`${id}-message`}>
-        {bad && <strong>{tell('practicePage.numberNot')}</strong>}
+        {bad && (
+          <strong>{tell(text.includes(',') ? 'practicePage.numberComma' : 'practicePage.numberNot')}</strong>
+        )}
       </p>
     </fieldset>
   );
@@ -109,11 +111,13 @@ function ChoiceAsk({ ask, answer, onAnswer }: Props) {
 
 /** Rows that move up and down by buttons: no dragging, so gloves and keyboard do as well. Blank until the first move. */
 function OrderAsk({ ask, answer, onAnswer, tell }: Props) {
+  const id = useId();
   const list = useRef<HTMLOListElement>(null);
   const [said, setSaid] = useState('');
   const items = ask.items ?? [];
-  const order = Array.isArray(answer) ? (answer as readonly string[]) : items.map(({ id }) => id);
-  const textOf = (id: string) => items.find((item) => item.id === id)?.text ?? id;
+  const moved = Array.isArray(answer);
+  const order = moved ? (answer as readonly string[]) : items.map((item) => item.id);
+  const textOf = (wanted: string) => items.find((item) => item.id === wanted)?.text ?? wanted;
   const move = (from: number, to: number) => {
     const next = [...order];
     const [taken] = next.splice(from, 1);
@@ -131,27 +135,32 @@ function OrderAsk({ ask, answer, onAnswer, tell }: Props) {
     });
   };
   return (
-    <fieldset>
+    <fieldset aria-describedby={moved ? undefined : `${id}-unmoved`}>
       <legend>{unbroken(ask.prompt)}</legend>
-      <ol className="order" ref={list}>
-        {order.map((id, place) => (
-          <li key={id}>
+      <ol className={moved ? 'order' : 'order unmoved'} ref={list}>
+        {order.map((item, place) => (
+          <li key={item}>
             <b aria-hidden="true">{place + 1}</b>
-            <span>{textOf(id)}</span>
+            <span>{textOf(item)}</span>
             <Move
               up
               disabled={place === 0}
-              label={tell('practicePage.earlier', { item: textOf(id) })}
+              label={tell('practicePage.earlier', { item: textOf(item) })}
               onMove={() => move(place, place - 1)}
             />
             <Move
               disabled={place === order.length - 1}
-              label={tell('practicePage.later', { item: textOf(id) })}
+              label={tell('practicePage.later', { item: textOf(item) })}
               onMove={() => move(place, place + 1)}
             />
           </li>
         ))}
       </ol>
+      {!moved && (
+        <p className="hint off-paper" id={`${id}-unmoved`}>
+          {tell('practicePage.unmoved')}
+        </p>
+      )}
       <p className="spoken" role="status">
         {said}
       </p>

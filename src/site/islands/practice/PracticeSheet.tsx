@@ -14,6 +14,7 @@ import { AskEntry } from './Asks.tsx';
 import { DrawFigures } from './DrawFigures.tsx';
 import { Holds, Rework } from './Findings.tsx';
 import { Known } from './Known.tsx';
+import { type Held, heldBy } from './unread.ts';
 
 interface Props {
   readonly lang: string;
@@ -40,6 +41,8 @@ export default function PracticeSheet({ lang, words, family, world, seed: builtS
   /** Raised when entries must be drawn anew from `answers` (another draw, or tries brought back). */
   const [fresh, setFresh] = useState(0);
   const [way, setWay] = useState(false);
+  /** Why nothing was taped when it was asked for; gone with the next change. */
+  const [held, setHeld] = useState<Held | null>(null);
   const verdict = useRef<HTMLElement>(null);
   const touched = useRef(false);
 
@@ -57,6 +60,7 @@ export default function PracticeSheet({ lang, words, family, world, seed: builtS
     setTries(before);
     setAnswers(before.at(-1) ?? {});
     setWay(false);
+    setHeld(null);
     setFresh((n) => n + 1);
   };
   // The draw that the address names, else the last one tried on this device; unless someone has begun already.
@@ -80,12 +84,16 @@ export default function PracticeSheet({ lang, words, family, world, seed: builtS
 
   const answer = (id: string, value: Given[string] | undefined) => {
     if (value !== undefined) touched.current = true;
+    setHeld(null);
     setAnswers((old) => {
       const { [id]: _, ...others } = old;
       return value === undefined ? others : { ...others, [id]: value };
     });
   };
-  const tape = () => {
+  const tape = (form: HTMLFormElement) => {
+    const stopped = heldBy(form);
+    setHeld(stopped);
+    if (stopped !== null) return;
     setTries((old) => [...old, answers]);
     keepAttempt({ family: family.id, seed, generator: shown.generator, answers }).then(
       () => setKept(true),
@@ -143,7 +151,7 @@ export default function PracticeSheet({ lang, words, family, world, seed: builtS
             className="asks"
             onSubmit={(event) => {
               event.preventDefault();
-              tape();
+              tape(event.currentTarget);
             }}
           >
             {shown.asks.map((ask) => (
@@ -156,6 +164,9 @@ export default function PracticeSheet({ lang, words, family, world, seed: builtS
                 speak={speak}
               />
             ))}
+            <p className="held" role="status">
+              {held !== null && <strong>{tell(`practicePage.held-${held}`)}</strong>}
+            </p>
             <div className="buttons">
               <button className="button" type="submit">
                 {tell(tries.length === 0 ? 'practicePage.tape' : 'practicePage.tapeAgain')} <Arrow />
