@@ -31,22 +31,26 @@ export function taskFaults(map: TaskMap, id: string): readonly Fault[] {
   return [fault('task', id, 'a heading is not shown itself', `name its parts: ${task.parts.join(', ')}`)];
 }
 
-/** Signs a witness in for tasks, from a day on. @throws {GivenError} with all faults */
-export async function appoint(
+/** Every fault that keeps an appointment from being signed; empty when it may be. */
+export function appointFaults(
   judged: Judged,
   given: AppointGiven,
   map: TaskMap,
   writing: Writing,
-): Promise<Written> {
+): readonly Fault[] {
   const { authority } = judged;
   const { witness, person, tasks, on } = given;
   const key = isGoodPoint(witness);
   const bound = [...(authority.persons.get(witness) ?? [])];
-  refuseIf([
+  return [
     ...ownerFaults(judged, writing),
     ...writerFaults(judged, writing),
     ...personFaults(judged, person),
-    key ? undefined : fault('witness', witness, 'no public key that can be trusted', 'have "key" make one'),
+    key
+      ? undefined
+      : witness === ''
+        ? fault('witness', undefined, 'no public key is given', 'give the witness’s public key')
+        : fault('witness', witness, 'no public key that can be trusted', 'have "key" make one'),
     authority.retirements.some((r) => r.key === witness)
       ? fault(
           'witness',
@@ -68,7 +72,18 @@ export async function appoint(
       : tasks.flatMap((id) => taskFaults(map, id).map((f) => ({ ...f, field: 'tasks' })))),
     tasks.length === 0 ? fault('tasks', '', 'names no task', 'write all, or ids with commas') : undefined,
     isDay(on) ? undefined : fault('on', on, 'no day of the calendar', 'write it so: 2026-03-09'),
-  ]);
+  ].filter((one) => one !== undefined);
+}
+
+/** Signs a witness in for tasks, from a day on. @throws {GivenError} with all faults */
+export async function appoint(
+  judged: Judged,
+  given: AppointGiven,
+  map: TaskMap,
+  writing: Writing,
+): Promise<Written> {
+  refuseIf(appointFaults(judged, given, map, writing));
+  const { witness, person, tasks, on } = given;
   const body = { tasks: tasks === 'all' ? tasks : [...new Set(tasks)].sort(), on };
   return writeEntry(judged, { kind: 'appoint', about: person, key: witness, body }, writing);
 }

@@ -1,3 +1,4 @@
+import type { Fault } from '../trade/given.ts';
 import type { DayIn } from './days.ts';
 import { markerText } from './held.ts';
 import { MARKER } from './paths.ts';
@@ -11,30 +12,32 @@ export interface BeginGiven {
   readonly person?: string | undefined;
 }
 
-/**
- * Begins a register: its first entry, signed by its owner.
- * @throws {GivenError} a zone that nobody knows, an id that is none
- */
-export async function begin(given: BeginGiven, writing: Writing, dayIn: DayIn): Promise<Written> {
+/** Every fault that keeps a register from being begun; empty when it may be. `sign` of the signer is not called. */
+export function beginFaults(given: BeginGiven, writing: Writing, dayIn: DayIn): readonly Fault[] {
   const { zone, person } = given;
   const wrongPerson = person === undefined ? undefined : personId(person);
   const wrongDevice = deviceName(deviceOf(writing));
-  refuseIf([
+  const wrongZone = zone === '' ? 'no time zone is given' : 'no time zone of that name is known';
+  return [
     zoneIsKnown(zone, dayIn)
       ? undefined
-      : fault(
-          'zone',
-          zone,
-          'no time zone of that name is known',
-          'write a name such as UTC or America/Denver',
-        ),
+      : fault('zone', zone, wrongZone, 'write a name such as UTC or America/Denver'),
     wrongPerson === undefined
       ? undefined
       : fault('person', person, `an id ${wrongPerson}`, 'write another id'),
     wrongDevice === undefined
       ? undefined
       : fault('device', deviceOf(writing), `the device ${wrongDevice}`, 'name the device so'),
-  ]);
+  ].filter((one) => one !== undefined);
+}
+
+/**
+ * Begins a register: its first entry, signed by its owner.
+ * @throws {GivenError} a zone that nobody knows, an id that is none
+ */
+export async function begin(given: BeginGiven, writing: Writing, dayIn: DayIn): Promise<Written> {
+  refuseIf(beginFaults(given, writing, dayIn));
+  const { zone, person } = given;
   const written = await writeEntry(
     undefined,
     { kind: 'begin', about: person ?? null, body: { zone } },
