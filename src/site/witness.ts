@@ -83,11 +83,20 @@ export const isWhole = ({ manner, help, inSight }: Saw): boolean =>
 export const answersBelong = ({ answers, person, task }: Saw): boolean =>
   answers === null || (answers.person === person.trim() && answers.task === task);
 
+/** Pairs of the task for which the witness has not said how it was: none is taken for granted. */
+export const openPairs = ({ variant }: Saw, task: WitnessTask | undefined): readonly string[] =>
+  Object.keys(task?.variants ?? {}).filter((pair) => variant[pair] === undefined);
+
 /** What must be chosen before anything can be signed. */
-export function stillOpen(saw: Saw, outcome: Outcome | null): readonly SiteKey[] {
+export function stillOpen(
+  saw: Saw,
+  task: WitnessTask | undefined,
+  outcome: Outcome | null,
+): readonly SiteKey[] {
   const open: readonly (readonly [boolean, SiteKey])[] = [
     [saw.person.trim() === '', 'witness.openWho'],
     [saw.task === '', 'witness.openTask'],
+    [openPairs(saw, task).length > 0, 'witness.openPairs'],
     [!isDay(saw.on.trim()), 'witness.openDay'],
     [saw.manner === null, 'witness.openManner'],
     [saw.help === null, 'witness.openHelp'],
@@ -154,7 +163,7 @@ export function signatureSays({ saw, outcome, task, me, grade, sheetNumber, spea
     Object.keys(saw.points).length === 0
       ? ''
       : tell('witness.sayPoints', { seen: count('seen'), asked: count('asked'), missed: count('missed') }),
-    saw.measured.length === 0 ? '' : tell('witness.sayMeasured', { count: saw.measured.length }),
+    measuredText(saw, task, tell),
     saw.stopped ? tell('witness.sayStopped') : '',
   ].filter((clause) => clause !== '');
   return tell('witness.sentence', {
@@ -162,6 +171,13 @@ export function signatureSays({ saw, outcome, task, me, grade, sheetNumber, spea
     clauses: clauses.join('; '),
     end: endOf(saw, outcome, task, tell),
   });
+}
+
+/** How many were measured, against how many the task asks for. */
+function measuredText({ measured }: Saw, { measures }: WitnessTask, tell: Tell): string {
+  const count = measured.length;
+  if (measures > 0) return tell('witness.sayMeasuredOf', { count, n: measures });
+  return count === 0 ? '' : tell('witness.sayMeasured', { count });
 }
 
 function endOf(saw: Saw, outcome: Outcome, task: WitnessTask, tell: Tell): string {

@@ -86,6 +86,12 @@ const choose = (page: Page, group: string, option: string) =>
     .getByRole('radio', { name: option, exact: true })
     .check();
 
+/** Chooses the plain value of every pair of the task: none is taken for granted. */
+async function choosePlain(page: Page): Promise<void> {
+  const pairs = page.locator('select[id^="witness-"]:not(#witness-task)');
+  for (const pair of await pairs.all()) await pair.selectOption({ index: 1 });
+}
+
 /** Writes a length into the three fields by their first, as a text pasted whole. */
 async function write(page: Page, group: string, text: string): Promise<void> {
   const feet = page.getByRole('group', { name: group, exact: true }).getByLabel('Feet', { exact: true });
@@ -161,12 +167,19 @@ describe('three people, three devices, files between them', () => {
     const { page } = boss;
     await go(page, 'register');
     await makeKey(page, 'office-desk', phrase.boss);
+    // Everything empty: every field that wants something says so, and what is written stays.
+    await page.getByRole('button', { name: 'Begin the register' }).click();
+    await page.getByText('no time zone is given').waitFor();
+    await page.getByText('no passphrase is written').waitFor();
     await page.getByLabel('Your own id').fill('p-01');
     await page.getByLabel('Days are counted in').fill('UTC');
     await page.locator('#begin-pass').fill(phrase.boss);
     await page.getByRole('button', { name: 'Begin the register' }).click();
     await page.getByText('Every signature holds').waitFor();
 
+    const wrapped = await saved(page, 'Carry off the wrapped key');
+    await page.getByLabel('Public file of the witness’s key').setInputFiles(wrapped);
+    await page.getByText('this is the secret key file; never hand it out').waitFor();
     await page.getByLabel('Public file of the witness’s key').setInputFiles(publicFile);
     await page.getByLabel('The witness’s id').fill(trainer);
     await page.locator('#appoint-pass').fill(phrase.boss);
@@ -211,7 +224,15 @@ describe('three people, three devices, files between them', () => {
     }
     await learner.page.getByRole('button', { name: 'Look it over' }).click();
     blankFile = await saved(learner.page, 'Save the answers');
+    // Saved is not handed over: the person can look again, and saves again.
+    await learner.page.getByText('Saved as a file. Hand it to your trainer').waitFor();
+    await learner.page.getByRole('button', { name: 'Go back and look at the answers' }).click();
+    await learner.page.reload({ waitUntil: 'networkidle' });
+    await learner.page.getByRole('heading', { name: 'Before you hand it over' }).waitFor();
+    blankFile = await saved(learner.page, 'Save the answers');
     await learner.page.getByRole('button', { name: 'Put this sheet away' }).click();
+    await learner.page.getByLabel('Open the file you were given').setInputFiles(blankFile);
+    await learner.page.getByText('This is not a set sheet;').waitFor();
     await learner.page.getByLabel('Open the file you were given').setInputFiles(set);
     await learner.page.getByRole('button', { name: 'Begin', exact: true }).click();
     await learner.page.getByRole('heading', { name: 'Draw 1 of 6' }).waitFor();
@@ -248,6 +269,12 @@ describe('three people, three devices, files between them', () => {
       for (const [k, { text }] of rest) await write(page, texts[k] ?? '', text);
       expect(await page.getByText(/Holds|Rework/).count()).toBe(0);
       await page.getByRole('button', { name: i < 5 ? 'Next draw' : 'Look it over' }).click();
+      if (i !== 2) continue;
+      // A reload comes back to the draw that was open.
+      await context.setOffline(false);
+      await page.reload({ waitUntil: 'networkidle' });
+      await page.getByRole('heading', { name: 'Draw 4 of 6' }).waitFor();
+      await context.setOffline(true);
     }
     expect(await page.getByText('written', { exact: true }).count()).toBe(6);
     answersFile = await saved(page, 'Save the answers');
@@ -272,14 +299,19 @@ describe('three people, three devices, files between them', () => {
     await choose(page, speak({ say: 'T05.critical-waste-side' }), 'Seen');
 
     await page.getByLabel('Who', { exact: true }).fill(trainer);
+    await page.getByText('Not chosen yet.').first().waitFor();
+    await page.locator('#witness-cannot', { hasText: 'every choice under the task' }).waitFor();
+    await choosePlain(page);
+    expect(await page.getByText('Not chosen yet.').count()).toBe(0);
     await choose(page, 'Manner', 'Performed');
     await choose(page, 'Alone or with help', 'Alone');
     await choose(page, 'Done and answered in my sight', 'Yes');
     await choose(page, 'Outcome', 'Shown');
-    await page.getByText('nobody signs for himself').waitFor();
+    await page.locator('#witness-cannot', { hasText: 'nobody signs for himself' }).waitFor();
     expect(await page.getByRole('button', { name: /^Sign as/ }).isDisabled()).toBe(true);
 
     await page.getByLabel('Who', { exact: true }).fill(apprentice);
+    await page.getByText(`${apprentice} is new here`).first().waitFor();
     await page.getByLabel('Answers file, if a sheet was set').setInputFiles(answersFile);
     await page.getByText('It is passed.').waitFor();
     await page.getByLabel('Passphrase').fill('three sleeves no gap');
@@ -302,7 +334,7 @@ describe('three people, three devices, files between them', () => {
     expect(says).toContain(`saw ${apprentice} at T05`);
     expect(says).toContain('6 of 6 draws of sheet 5, bench 4711, hold, answered on dm-phone');
     expect(says).toContain(
-      'critical points: 4 seen, 0 asked, 0 missed; 3 measured: shown, good to the end of',
+      'critical points: 4 seen, 0 asked, 0 missed; 3 of 3 measured: shown, good to the end of',
     );
     await page.getByLabel('Passphrase').fill(phrase.trainer);
     await page.getByRole('button', { name: /^Sign as/ }).click();
@@ -367,6 +399,7 @@ describe('three people, three devices, files between them', () => {
     const stranger = await person();
     await go(stranger.page, 'register');
     await makeKey(stranger.page, 'other-desk', phrase.boss);
+    await stranger.page.getByRole('button', { name: /^Take this device’s: / }).click();
     await stranger.page.locator('#begin-pass').fill(phrase.boss);
     await stranger.page.getByRole('button', { name: 'Begin the register' }).click();
     await stranger.page.getByText('Every signature holds').waitFor();

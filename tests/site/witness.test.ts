@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { contentFiles } from '../../src/cli/contentFiles.ts';
 import { keyOf } from '../../src/practice/key.ts';
 import { type AnswersFile, regradeSheet, type SetFile, sheetDraws } from '../../src/practice/sheet.ts';
+import { fullVariant } from '../../src/register/taskMap.ts';
 import { readLibrary } from '../../src/schema/library.ts';
 import { practiceOf } from '../../src/schema/practice.ts';
 import { regradeWith } from '../../src/schema/regrade.ts';
@@ -14,6 +15,7 @@ import {
   bars,
   givenOf,
   nothingSeen,
+  openPairs,
   outcomeOf,
   outText,
   type Saw,
@@ -39,6 +41,7 @@ const seen = Object.fromEntries((t05.critical ?? []).map((point) => [point, 'see
 const whole: Saw = {
   ...nothingSeen,
   ...{ person: 'DM', task: 'T05', on: '2026-03-09', points: seen },
+  variant: fullVariant(t05, {}),
   ...{ manner: 'performed', help: 'alone', inSight: true, outcome: 'shown' },
 };
 
@@ -68,12 +71,18 @@ describe('what keeps Shown from being offered', () => {
 });
 
 test('nothing is chosen beforehand: everything is still open', () => {
-  expect(stillOpen(nothingSeen, null).map((key) => tell(key))).toEqual([
+  expect(stillOpen(nothingSeen, undefined, null).map((key) => tell(key))).toEqual([
     ...['who', 'task', 'day', 'manner', 'alone or with help', 'in your sight', 'outcome'],
   ]);
-  expect(stillOpen(whole, 'shown')).toEqual([]);
+  expect(stillOpen(whole, t05, 'shown')).toEqual([]);
+  const [pair = ''] = Object.keys(t05.variants);
+  const { [pair]: _, ...rest } = whole.variant;
+  for (const variant of [{}, rest]) {
+    expect(stillOpen({ ...whole, variant }, t05, 'shown')).toEqual(['witness.openPairs']);
+  }
+  expect(openPairs({ ...whole, variant: rest }, t05)).toEqual([pair]);
   const others = answersFile({ ...set, person: 'AW' }, 'aw-phone', draws, right);
-  expect(stillOpen({ ...whole, answers: others }, 'shown')).toEqual(['witness.openAnswers']);
+  expect(stillOpen({ ...whole, answers: others }, t05, 'shown')).toEqual(['witness.openAnswers']);
 });
 
 describe('what the signature will say', () => {
@@ -98,11 +107,11 @@ describe('what the signature will say', () => {
     const measured = [{ what: 'piece 1', wanted: `7'-8 5/8"`, got: `7'-8 9/16"`, tool: 'tape 14' }];
     expect(says({ answers, measured })).toBe(
       `${head}performed, alone; 6 of 6 draws of sheet 5, bench 12, hold, answered on dm-phone; ` +
-        'critical points: 4 seen, 0 asked, 0 missed; 1 measured: shown, good to the end of 9 March 2027.',
+        'critical points: 4 seen, 0 asked, 0 missed; 1 of 3 measured: shown, good to the end of 9 March 2027.',
     );
   });
   test('what is not done, alone and in sight is practice only', () => {
-    const end = '; critical points: 4 seen, 0 asked, 0 missed: held, as practice only.';
+    const end = '; critical points: 4 seen, 0 asked, 0 missed; 0 of 3 measured: held, as practice only.';
     expect(says({ help: 'with-help' })).toBe(`${head}performed, with help${end}`);
     expect(says({ manner: 'talked' })).toBe(`${head}talked through, alone${end}`);
     expect(says({ inSight: false })).toMatch(

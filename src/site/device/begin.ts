@@ -1,11 +1,16 @@
 /** Beginning a register on this device. Apart from sign.ts: only the register's page does it. */
-import { type BeginGiven, begin } from '../../register/begin.ts';
+import { type BeginGiven, begin, beginFaults } from '../../register/begin.ts';
 import type { KeyFile } from '../../register/keyFile.ts';
+import type { Fault } from '../../trade/given.ts';
 import { chance, now } from './edge.ts';
-import { withKey } from './keys.ts';
+import { withKey, withoutSecret } from './keys.ts';
 import { keepWritten } from './register.ts';
 import { nobodyAnswers } from './sign.ts';
 import { dayIn } from './verify.ts';
+
+/** What keeps a register from being begun with this key, before its passphrase is asked for. */
+export const beginHereFaults = (key: KeyFile, given: BeginGiven): readonly Fault[] =>
+  beginFaults(given, { signer: withoutSecret(key), now: now(), chance }, dayIn);
 
 /**
  * Begins this device's register with its key.

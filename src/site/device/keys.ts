@@ -5,7 +5,7 @@
 import { type KeyFile, makeKey, readKeyFile, unwrapKey, wrapKey } from '../../register/keyFile.ts';
 import type { Signer } from '../../register/keys.ts';
 import { deviceName } from '../../register/shapes.ts';
-import { GivenError } from '../../trade/given.ts';
+import { type Fault, GivenError } from '../../trade/given.ts';
 import { chance, subtle } from './edge.ts';
 import { openStore } from './store.ts';
 
@@ -23,6 +23,13 @@ function engine(): SubtleCrypto {
       todo: 'open the page over https, or on localhost',
     },
   ]);
+}
+
+/** What is wrong with the name of a device. */
+export function deviceFaults(device: string): readonly Fault[] {
+  if (deviceName(device) === undefined) return [];
+  const message = device === '' ? 'no name is written' : 'no name of a device';
+  return [{ field: 'device', value: device, message, todo: 'write 1 to 32 letters, digits, or -' }];
 }
 
 /**
@@ -46,10 +53,8 @@ export async function takeInKey(text: string, device: string): Promise<KeyFile> 
       { field: 'key', message: 'this key is not wrapped', todo: 'take one that has a passphrase' },
     ]);
   }
-  if (deviceName(device) !== undefined) {
-    const todo = 'write 1 to 32 letters, digits, or -';
-    throw new GivenError([{ field: 'device', value: device, message: 'no name of a device', todo }]);
-  }
+  const wrong = deviceFaults(device);
+  if (wrong.length > 0) throw new GivenError(wrong);
   const own = { ...key, device };
   await keep(own);
   return own;

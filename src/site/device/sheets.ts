@@ -36,6 +36,13 @@ export async function handOver(sheet: KeptSheet): Promise<KeptSheet> {
   return handed;
 }
 
+/** Takes it up again after it was saved: from now on it is being answered, and nothing is signed here meanwhile. */
+export async function takeUp(sheet: KeptSheet): Promise<KeptSheet> {
+  const open = { ...sheet, handed: null };
+  await keepAnswers(open);
+  return open;
+}
+
 /** Ends the sheet: what is written on it is gone from this device. */
 export async function putSheetAway(): Promise<void> {
   await (await openStore()).delete('sheet', 'set');

@@ -11,7 +11,7 @@ import { sheetBeingAnswered } from './sheets.ts';
 /** @throws {GivenError} a sheet is being answered on this device: then nothing is signed on it */
 export async function nobodyAnswers(): Promise<void> {
   if ((await sheetBeingAnswered()) === undefined) return;
-  const todo = 'hand its answers over, or end it';
+  const todo = 'save its answers as a file, or end it';
   throw new GivenError([{ field: 'device', message: 'a sheet is being answered on this device', todo }]);
 }
 

@@ -15,9 +15,11 @@ export interface KeptSheet {
   readonly device: string;
   /** Answers by place on the sheet, from 1. */
   readonly answers: Readonly<Record<number, Given>>;
+  /** The draw that stands open, from 1; one past the last is the look over all. */
+  readonly place?: number;
   /** ISO text. */
   readonly begun: string;
-  /** When the answers were handed over; `null` while it is being answered. */
+  /** When the answers were last saved as a file; `null` while it is being answered. */
   readonly handed: string | null;
 }
 

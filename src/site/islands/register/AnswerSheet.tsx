@@ -9,6 +9,7 @@ import {
   keepAnswers,
   ownSheet,
   putSheetAway,
+  takeUp,
 } from '../../device/sheets.ts';
 import type { Given } from '../../practice.ts';
 import { answersFile, answersName, fileText, readSet } from '../../sheetFiles.ts';
@@ -31,14 +32,21 @@ export default function AnswerSheet({ lang, words, sheets, families, world }: Pr
   const tell = useMemo(() => teller(words), [words]);
   const language = useMemo(() => ({ lang, speak }), [lang, speak]);
   const [kept, setKept] = useState<KeptSheet | null>(null);
+  // What was kept last, for a stroke and a step that come before the page is drawn anew.
+  const latest = useRef<KeptSheet | null>(null);
+  const hold = (next: KeptSheet | null) => {
+    latest.current = next;
+    setKept(next);
+  };
   const [set, setSet] = useState<SetFile | null>(null);
   const [device, setDevice] = useState('');
-  const [place, setPlace] = useState(1);
   const [stays, setStays] = useState(true);
   const top = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
     const bringBack = async () => {
-      setKept((await ownSheet()) ?? null);
+      const own = (await ownSheet()) ?? null;
+      latest.current = own;
+      setKept(own);
       setDevice((await deviceOfOwn()) ?? '');
     };
     bringBack().catch(() => setStays(false));
@@ -53,21 +61,23 @@ export default function AnswerSheet({ lang, words, sheets, families, world }: Pr
     [sheet, bench, practice],
   );
 
-  const store = (next: KeptSheet) => {
-    setKept(next);
+  const change = (part: Partial<KeptSheet>) => {
+    if (latest.current === null) return;
+    const next = { ...latest.current, ...part };
+    hold(next);
     keepAnswers(next).catch(() => setStays(false));
   };
+  const place = kept?.place ?? 1;
   const go = (to: number) => {
-    setPlace(to);
+    change({ place: to });
     requestAnimationFrame(() => {
       top.current?.focus();
       top.current?.scrollIntoView();
     });
   };
   const away = () => {
-    setKept(null);
+    hold(null);
     setSet(null);
-    setPlace(1);
     putSheetAway().catch(() => setStays(false));
   };
 
@@ -77,6 +87,7 @@ export default function AnswerSheet({ lang, words, sheets, families, world }: Pr
         <FileEntry
           label={tell('answerPage.open')}
           hint={tell('answerPage.openHint')}
+          wrong={tell('answerPage.notSet')}
           onText={(text) => setSet(readSet(text))}
           tell={tell}
         />
@@ -107,9 +118,9 @@ export default function AnswerSheet({ lang, words, sheets, families, world }: Pr
   }
   if (kept === null) {
     const start = () => {
-      void beginSheet(asked, device.trim()).then(setKept, () => {
+      void beginSheet(asked, device.trim()).then(hold, () => {
         setStays(false);
-        setKept({ set: asked, device: device.trim(), answers: {}, begun: '', handed: null });
+        hold({ set: asked, device: device.trim(), answers: {}, begun: '', handed: null });
       });
     };
     return (
@@ -126,8 +137,14 @@ export default function AnswerSheet({ lang, words, sheets, families, world }: Pr
   const file = answersFile(kept.set, kept.device, draws, kept.answers);
   const save = () => {
     saveFile(answersName(file), fileText(file));
-    setKept({ ...kept, handed: kept.handed ?? '' });
-    handOver(kept).then(setKept, () => setStays(false));
+    hold({ ...kept, handed: kept.handed ?? '' });
+    handOver(kept).then(hold, () => setStays(false));
+    requestAnimationFrame(() => top.current?.focus());
+  };
+  const look = () => {
+    const again = { ...kept, handed: null, place: draws.length + 1 };
+    hold(again);
+    takeUp(again).catch(() => setStays(false));
     requestAnimationFrame(() => top.current?.focus());
   };
   if (kept.handed !== null) {
@@ -147,7 +164,12 @@ export default function AnswerSheet({ lang, words, sheets, families, world }: Pr
         </div>
         <p className="note">{tell('answerPage.awayLine')}</p>
         <p className="way">
-          <button type="button" className="as-link" onClick={save}>
+          <button type="button" className="as-link offer" onClick={look}>
+            {tell('answerPage.lookAgain')}
+          </button>
+        </p>
+        <p className="way">
+          <button type="button" className="as-link offer" onClick={save}>
             {tell('answerPage.again')}
           </button>
         </p>
@@ -180,7 +202,9 @@ export default function AnswerSheet({ lang, words, sheets, families, world }: Pr
           world={world}
           language={language}
           given={kept.answers[shown.place] ?? {}}
-          onGiven={(given: Given) => store({ ...kept, answers: { ...kept.answers, [shown.place]: given } })}
+          onGiven={(given: Given) =>
+            change({ answers: { ...(latest.current?.answers ?? {}), [shown.place]: given } })
+          }
           onPlace={go}
           top={top}
           tell={tell}

@@ -1,7 +1,10 @@
 import { type FormEvent, useState } from 'react';
-import { appoint } from '../../../register/appoint.ts';
-import { readPublicKey } from '../../../register/keyFile.ts';
+import { appoint, appointFaults } from '../../../register/appoint.ts';
+import { readPublicFile } from '../../../register/keyFile.ts';
 import type { TaskMap } from '../../../register/taskMap.ts';
+import { GivenError } from '../../../trade/given.ts';
+import { chance } from '../../device/edge.ts';
+import { withoutSecret } from '../../device/keys.ts';
 import { signHere } from '../../device/sign.ts';
 import { shortKey } from '../../shortKey.ts';
 import type { Speak, Tell } from '../../speak.ts';
@@ -10,7 +13,7 @@ import { Refused } from '../Refused.tsx';
 import { TextField } from '../TextField.tsx';
 import { Came, useDoing } from './Doing.tsx';
 import { FileEntry } from './FileEntry.tsx';
-import { Passphrase, usePassphrase } from './Passphrase.tsx';
+import { emptyPassphrase, Passphrase, usePassphrase } from './Passphrase.tsx';
 import { TaskChoices } from './TaskChoices.tsx';
 import type { Device } from './useDevice.ts';
 
@@ -46,6 +49,13 @@ export function AppointSection({ device, map, refresh, speak, tell }: Props) {
     };
     void doing
       .run(async () => {
+        // Before the key is opened: a wrong passphrase hides nothing else that is wrong.
+        const looking = { signer: withoutSecret(key), now: opened.at, chance };
+        const faults = [
+          ...appointFaults(opened.judged, given, map, looking),
+          ...emptyPassphrase(passphrase, tell),
+        ];
+        if (faults.length > 0) throw new GivenError(faults);
         const entry = await signHere(key, passphrase, (judged, writing) =>
           appoint(judged, given, map, writing),
         );
@@ -62,7 +72,10 @@ export function AppointSection({ device, map, refresh, speak, tell }: Props) {
       <p>{tell('register.appointLine')}</p>
       <FileEntry
         label={tell('register.publicFile')}
-        onText={(text) => setWitness(readPublicKey(text))}
+        onText={(text) => {
+          setWitness('');
+          setWitness(readPublicFile(text));
+        }}
         tell={tell}
       />
       <p>

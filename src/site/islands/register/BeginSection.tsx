@@ -1,5 +1,6 @@
 import { type FormEvent, useEffect, useState } from 'react';
-import { beginHere } from '../../device/begin.ts';
+import { GivenError } from '../../../trade/given.ts';
+import { beginHere, beginHereFaults } from '../../device/begin.ts';
 import { ownZone } from '../../device/edge.ts';
 import { shortKey } from '../../shortKey.ts';
 import type { Tell } from '../../speak.ts';
@@ -7,7 +8,7 @@ import { Arrow } from '../Arrow.tsx';
 import { Refused } from '../Refused.tsx';
 import { TextField } from '../TextField.tsx';
 import { Came, useDoing } from './Doing.tsx';
-import { Passphrase, usePassphrase } from './Passphrase.tsx';
+import { emptyPassphrase, Passphrase, usePassphrase } from './Passphrase.tsx';
 import type { Device } from './useDevice.ts';
 
 interface Props {
@@ -25,17 +26,19 @@ export function BeginSection({ device, refresh, onDone, tell }: Props) {
   const [zone, setZone] = useState('');
   const pass = usePassphrase();
   const doing = useDoing(tell);
-  useEffect(() => setZone(ownZone()), []);
+  const [deviceZone, setDeviceZone] = useState('');
+  useEffect(() => setDeviceZone(ownZone()), []);
   const start = (event: FormEvent) => {
     event.preventDefault();
     if (key === undefined) return;
     const passphrase = pass.take();
     void doing.run(async () => {
       const who = person.trim();
-      const entry = await beginHere(key, passphrase, {
-        zone: zone.trim(),
-        ...(who === '' ? {} : { person: who }),
-      });
+      const given = { zone: zone.trim(), ...(who === '' ? {} : { person: who }) };
+      // Before the key is opened: a wrong passphrase hides nothing else that is wrong.
+      const faults = [...beginHereFaults(key, given), ...emptyPassphrase(passphrase, tell)];
+      if (faults.length > 0) throw new GivenError(faults);
+      const entry = await beginHere(key, passphrase, given);
       const text = tell('register.begun', { entry: shortKey(entry) });
       onDone(text);
       await refresh();
@@ -69,6 +72,11 @@ export function BeginSection({ device, refresh, onDone, tell }: Props) {
               hint={tell('register.zoneHint')}
               autoCapitalize="none"
             >
+              {deviceZone !== '' && zone !== deviceZone && (
+                <button type="button" className="as-link offer" onClick={() => setZone(deviceZone)}>
+                  {tell('register.zoneUse', { zone: deviceZone })}
+                </button>
+              )}
               <Refused faults={doing.faults} fields={['zone']} tell={tell} />
             </TextField>
             <div>

@@ -8,13 +8,15 @@ import { Refused } from '../Refused.tsx';
 interface Props {
   readonly label: string;
   readonly hint?: string;
+  /** Says in one sentence what the file is not, before what is wrong with it. */
+  readonly wrong?: string;
   /** Takes the file's text; what it throws is shown here. */
   readonly onText: (text: string) => void | Promise<void>;
   readonly tell: Tell;
 }
 
 /** The entry for a file that somebody hands over. */
-export function FileEntry({ label, hint, onText, tell }: Props) {
+export function FileEntry({ label, hint, wrong, onText, tell }: Props) {
   const id = useId();
   const [faults, setFaults] = useState<readonly Fault[]>([]);
   const [busy, setBusy] = useState(false);
@@ -52,6 +54,11 @@ export function FileEntry({ label, hint, onText, tell }: Props) {
         </p>
       )}
       {busy && <p role="status">{tell('file.busy')}</p>}
+      {wrong !== undefined && faults.length > 0 && (
+        <p className="message" role="alert">
+          <strong>{wrong}</strong>
+        </p>
+      )}
       <Refused faults={faults} id={`${id}-refused`} tell={tell} />
     </div>
   );

@@ -1,12 +1,13 @@
 import { type FormEvent, useState } from 'react';
 import { keyFileText, publicKeyText } from '../../../register/keyFile.ts';
-import { GivenError } from '../../../trade/given.ts';
+import { type Fault, GivenError } from '../../../trade/given.ts';
 import { saveFile } from '../../device/files.ts';
-import { makeOwnKey, takeInKey } from '../../device/keys.ts';
+import { deviceFaults, makeOwnKey, takeInKey } from '../../device/keys.ts';
 import { standingOfKey } from '../../registerWords.ts';
 import { shortKey } from '../../shortKey.ts';
 import type { Tell } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
+import { Refused } from '../Refused.tsx';
 import { TextField } from '../TextField.tsx';
 import { Came, useDoing } from './Doing.tsx';
 import { FileEntry } from './FileEntry.tsx';
@@ -80,6 +81,14 @@ export function KeySection({ device, refresh, tell }: Props) {
   );
 }
 
+/** What is wrong with a new passphrase. */
+function passphraseFaults(once: string, twice: string, tell: Tell): readonly Fault[] {
+  const short = [...once].length < SHORTEST;
+  if (!short && once === twice) return [];
+  const message = tell(short ? 'register.passShort' : 'register.passDiffers');
+  return [{ field: 'passphrase', message, todo: tell('register.passAnew') }];
+}
+
 function MakeKey({ refresh, tell }: Omit<Props, 'device'>) {
   const [name, setName] = useState('');
   const [first, again] = [usePassphrase(), usePassphrase()];
@@ -89,11 +98,8 @@ function MakeKey({ refresh, tell }: Omit<Props, 'device'>) {
     const [once, twice] = [first.take(), again.take()];
     void doing
       .run(async () => {
-        const short = [...once].length < SHORTEST;
-        if (short || once !== twice) {
-          const message = tell(short ? 'register.passShort' : 'register.passDiffers');
-          throw new GivenError([{ field: 'passphrase', message, todo: tell('register.passAnew') }]);
-        }
+        const faults = [...deviceFaults(name.trim()), ...passphraseFaults(once, twice, tell)];
+        if (faults.length > 0) throw new GivenError(faults);
         await makeOwnKey(name.trim(), once);
         return tell('register.keyMade');
       })
@@ -109,7 +115,9 @@ function MakeKey({ refresh, tell }: Omit<Props, 'device'>) {
           onValue={setName}
           hint={tell('register.deviceHint')}
           autoCapitalize="none"
-        />
+        >
+          <Refused faults={doing.faults} fields={['device']} tell={tell} />
+        </TextField>
         <Passphrase
           id="key-pass"
           label={tell('register.pass')}
@@ -125,12 +133,13 @@ function MakeKey({ refresh, tell }: Omit<Props, 'device'>) {
           field={again}
         />
       </div>
+      <Refused faults={doing.faults} fields={['passphrase']} tell={tell} />
       <div className="buttons">
         <button type="submit" className="button" disabled={doing.busy}>
           {tell('register.makeKey')} <Arrow />
         </button>
       </div>
-      <Came doing={doing} tell={tell} />
+      <Came doing={doing} without={['device', 'passphrase']} tell={tell} />
     </form>
   );
 }

@@ -47,6 +47,7 @@ export function MeasuredRows({ wants, rows, onRows, speak, tell }: Props) {
             : tell('witness.measuredWants', { count: rows.length, n: wants })}
         </span>
       </h2>
+      {wants > 0 && <p className="note">{tell('witness.measuredLine', { n: wants })}</p>}
       {rows.length > 0 && (
         <ul className="measured">
           {rows.map((row) => (

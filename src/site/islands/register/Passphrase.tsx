@@ -1,4 +1,6 @@
 import { type RefObject, useEffect, useRef } from 'react';
+import type { Fault } from '../../../trade/given.ts';
+import type { Tell } from '../../speak.ts';
 
 /** How long a passphrase that nobody touches may stand in its field, ms. */
 const IDLE = 120_000;
@@ -31,6 +33,12 @@ export function usePassphrase() {
   };
   return { box, touched, take };
 }
+
+/** The fault of a passphrase that is not written: known before a key is opened. */
+export const emptyPassphrase = (passphrase: string, tell: Tell): readonly Fault[] =>
+  passphrase === ''
+    ? [{ field: 'passphrase', message: tell('witness.passEmpty'), todo: tell('witness.passMissing') }]
+    : [];
 
 interface Props {
   readonly id: string;

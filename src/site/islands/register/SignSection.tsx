@@ -16,7 +16,10 @@ interface Props {
   readonly open: readonly SiteKey[];
   /** What the register refuses, as far as it stands beside no other field. */
   readonly faults: readonly Fault[];
-  readonly blocked: boolean;
+  /** Everything that the register refuses: while there is any, nothing can be signed. */
+  readonly refused: readonly Fault[];
+  /** An id that nobody here has heard of before. */
+  readonly newPerson: string | undefined;
   readonly grade: SheetGrade | undefined;
   readonly sheetNumber: number;
   readonly me: string;
@@ -28,10 +31,14 @@ interface Props {
 
 /** One sentence that says what will be signed, the passphrase, one button. */
 export function SignSection(props: Props) {
-  const { saw, task, outcome, open, faults, blocked, grade, sheetNumber, me, doing, onSign, speak, tell } =
-    props;
+  const { saw, task, outcome, open, faults, refused, newPerson, grade, sheetNumber } = props;
+  const { me, doing, onSign, speak, tell } = props;
   const pass = usePassphrase();
   const ready = outcome !== null && task !== undefined && open.length === 0;
+  const stillOpen = tell('witness.open', { list: open.map((key) => tell(key)).join(', ') });
+  const cannot = ready
+    ? refused.map(({ message, todo }) => tell('witness.cannotFor', { message, todo }))
+    : [stillOpen];
   const sign = (event: FormEvent) => {
     event.preventDefault();
     onSign(pass.take());
@@ -43,9 +50,7 @@ export function SignSection(props: Props) {
         {tell('witness.says')}
       </p>
       <blockquote className="says" aria-labelledby="witness-says">
-        {ready
-          ? signatureSays({ saw, outcome, task, me, grade, sheetNumber, speak, tell })
-          : tell('witness.open', { list: open.map((key) => tell(key)).join(', ') })}
+        {ready ? signatureSays({ saw, outcome, task, me, grade, sheetNumber, speak, tell }) : stillOpen}
       </blockquote>
       <Refused faults={faults} tell={tell} />
       <form onSubmit={sign} noValidate>
@@ -56,8 +61,17 @@ export function SignSection(props: Props) {
           field={pass}
         />
         <Refused faults={doing.faults} fields={['passphrase']} tell={tell} />
+        {newPerson !== undefined && <p className="note">{tell('witness.newHere', { id: newPerson })}</p>}
+        <p className="message" id="witness-cannot" role="status">
+          {cannot.length > 0 && <strong>{tell('witness.cannot', { why: cannot.join(' ') })}</strong>}
+        </p>
         <div className="buttons">
-          <button type="submit" className="button" disabled={!ready || blocked || doing.busy}>
+          <button
+            type="submit"
+            className="button"
+            aria-describedby="witness-cannot"
+            disabled={!ready || refused.length > 0 || doing.busy}
+          >
             {tell('witness.signAs', { me })} <Arrow />
           </button>
         </div>

@@ -16,6 +16,8 @@ interface Props {
   readonly tasks: readonly WitnessTask[];
   /** Ids that the register or the names file knows. */
   readonly known: readonly string[];
+  /** The id that is written is one of nobody known. */
+  readonly isNew: boolean;
   readonly names: Names;
   readonly faults: readonly Fault[];
   readonly onChange: (part: Partial<Saw>) => void;
@@ -25,8 +27,12 @@ interface Props {
 
 /** Who, which task in which variant, and the day it was seen. */
 export function WhoAndTask(props: Props) {
-  const { saw, on, today, zone, tasks, known, names, faults, onChange, speak, tell } = props;
+  const { saw, on, today, zone, tasks, known, isNew, names, faults, onChange, speak, tell } = props;
   const task = tasks.find(({ id }) => id === saw.task);
+  const choosePair = (pair: string, value: string) => {
+    const { [pair]: _, ...others } = saw.variant;
+    onChange({ variant: value === '' ? others : { ...others, [pair]: value } });
+  };
   return (
     <div className="fields">
       <TextField
@@ -45,6 +51,9 @@ export function WhoAndTask(props: Props) {
             </option>
           ))}
         </datalist>
+        <p className="hint" role="status">
+          {isNew && tell('witness.newHere', { id: saw.person.trim() })}
+        </p>
         <Refused faults={faults} fields={['person']} id="witness-who-refused" tell={tell} />
       </TextField>
       <div>
@@ -74,15 +83,20 @@ export function WhoAndTask(props: Props) {
           <label htmlFor={`witness-${pair}`}>{pairName(pair, speak)}</label>
           <select
             id={`witness-${pair}`}
-            value={saw.variant[pair] ?? values[0] ?? ''}
-            onChange={(event) => onChange({ variant: { ...saw.variant, [pair]: event.currentTarget.value } })}
+            value={saw.variant[pair] ?? ''}
+            aria-describedby={`witness-${pair}-open`}
+            onChange={(event) => choosePair(pair, event.currentTarget.value)}
           >
+            <option value="">{tell('witness.choose')}</option>
             {values.map((value) => (
               <option key={value} value={value}>
                 {valueName(pair, value, speak)}
               </option>
             ))}
           </select>
+          <p className="hint" id={`witness-${pair}-open`}>
+            {saw.variant[pair] === undefined && tell('witness.pairOpen')}
+          </p>
         </div>
       ))}
       <TextField

@@ -2,6 +2,7 @@ import { useMemo, useRef, useState } from 'react';
 import { regradeSheet } from '../../../practice/sheet.ts';
 import { boardOf } from '../../../register/board.ts';
 import { check, checkFaults } from '../../../register/check.ts';
+import { personId } from '../../../register/shapes.ts';
 import type { TaskMap } from '../../../register/taskMap.ts';
 import { regradeWith } from '../../../schema/regrade.ts';
 import { GivenError } from '../../../trade/given.ts';
@@ -33,6 +34,7 @@ import { useDoing } from './Doing.tsx';
 import { Guard } from './Guard.tsx';
 import { HowDone } from './HowDone.tsx';
 import { MeasuredRows } from './MeasuredRows.tsx';
+import { emptyPassphrase } from './Passphrase.tsx';
 import { Points } from './Points.tsx';
 import { Signed, type SignedEntry } from './Signed.tsx';
 import { SignSection } from './SignSection.tsx';
@@ -104,7 +106,8 @@ export default function Witness(props: Props) {
   const now: Saw = saw.on === '' ? { ...saw, on: today } : saw;
   const barred = bars(now, task, grade);
   const outcome = outcomeOf(now, barred);
-  const open = stillOpen(now, outcome);
+  const open = stillOpen(now, task, outcome);
+  const isNew = personId(now.person.trim()) === undefined && !known.includes(now.person.trim());
   const writing = { signer: withoutSecret(key), now: opened.at, chance };
   const faults =
     outcome === null || open.length > 0
@@ -118,10 +121,8 @@ export default function Witness(props: Props) {
     if (outcome === null || open.length > 0) return;
     const given = givenOf(now, outcome);
     const good = await doing.run(async () => {
-      if (passphrase === '') {
-        const message = tell('witness.passEmpty');
-        throw new GivenError([{ field: 'passphrase', message, todo: tell('witness.passMissing') }]);
-      }
+      const unwritten = emptyPassphrase(passphrase, tell);
+      if (unwritten.length > 0) throw new GivenError(unwritten);
       const entry = await signHere(key, passphrase, (register, how) =>
         check(register, given, map, how, regrade),
       );
@@ -178,6 +179,7 @@ export default function Witness(props: Props) {
           zone={view.zone}
           tasks={tasks}
           known={known}
+          isNew={isNew}
           names={people.names}
           faults={faults}
           onChange={change}
@@ -231,7 +233,8 @@ export default function Witness(props: Props) {
           me={me}
           doing={doing}
           onSign={(passphrase) => void sign(passphrase)}
-          blocked={faults.length > 0}
+          refused={faults}
+          newPerson={isNew ? now.person.trim() : undefined}
           speak={speak}
           tell={tell}
         />
