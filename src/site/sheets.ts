@@ -108,15 +108,20 @@ export function practiceLinks(library: Library, lang: Lang, tell: Tell, speak: S
   }));
 }
 
-export function teachLinks(lang: Lang, tell: Tell): readonly SheetLink[] {
-  const to = (path: 'set' | 'answer' | 'witness'): SheetLink => ({
+type Taught = 'set' | 'answer' | 'witness';
+
+export function teachLinks(
+  lang: Lang,
+  tell: Tell,
+  paths: readonly Taught[] = ['set', 'answer', 'witness'],
+): readonly SheetLink[] {
+  return paths.map((path) => ({
     href: pageAt(lang, path),
     number: ownSheets[path].number,
     name: tell(`teach.${path}`),
     line: tell(`teach.${path}Line`),
     revision: '',
-  });
-  return [to('set'), to('answer'), to('witness')];
+  }));
 }
 
 export function assignLinks(lang: Lang, tell: Tell): readonly SheetLink[] {

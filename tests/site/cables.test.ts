@@ -1,14 +1,18 @@
 import { describe, expect, test } from 'vitest';
 import {
   type CableRow,
+  fillLines,
   fillSum,
-  fillVerdict,
   readDiameter,
   rowFaults,
+  rowsShown,
+  standsAbove,
+  unlettered,
   widthsOf,
 } from '../../src/site/cables.ts';
 import type { Source } from '../../src/trade/answer.ts';
 import type { FillTables } from '../../src/trade/fillTables.ts';
+import { readLength } from '../../src/trade/length.ts';
 
 const source: Source = {
   id: 'test',
@@ -59,21 +63,95 @@ test('one row that cannot be read leaves no answer', () => {
   expect(fillSum(fields([]), tables)).toBeUndefined();
 });
 
-describe('the verdict in one line', () => {
-  // 2 cables of 1 in: 2 × π/4 = 1.5708 in² against 2 in²: 78.5 %; 3 of them 2.3562: 0.36 in² over (hand)
+const lines = (given: ReturnType<typeof fields> & { spare?: number }) => {
+  const sum = fillSum(given, tables);
+  if (sum === undefined) throw new Error('these rows can be read');
+  return fillLines(sum.answer.result, given);
+};
+
+describe('the answer in words: number against number, whose number, the share last', () => {
+  // 2 cables of 1 in: 2 × π/4 = 1.5708 in² against 2 in²: 78.5 %; 3 of them 2.3562: 117.8 % (hand)
   test.each([
-    ['2', 'fillSheet.within', { share: '78.5' }],
-    ['3', 'fillSheet.over', { over: '0.36' }],
-  ])('%s cables', (count, key, values) => {
-    const sum = fillSum(fields([row('1', count)]), tables);
-    expect(sum && fillVerdict(sum.answer.result, 0)).toEqual({ key, values });
+    ['2', 'fillSheet.withinArea', { used: '1.57', usable: '2' }, '78.5'],
+    ['3', 'fillSheet.overArea', { used: '2.36', usable: '2' }, '117.8'],
+  ])('%s cables', (count, key, values, share) => {
+    expect(lines(fields([row('1', count)]))).toEqual({
+      verdict: { key, values },
+      more: [{ key: 'fillSheet.speaks2', values: { table: 'V', width: '4' } }],
+      share: { key: 'fillSheet.share', values: { share } },
+    });
   });
 
-  test('a width without a row: ask the engineer, and the numbers for him stay', () => {
-    const sum = fillSum(fields([row('1', '2')], 2), tables);
-    expect(sum && fillVerdict(sum.answer.result, 0).key).toBe('fillSheet.refer');
-    expect(sum?.answer.result.areaIn2).toBeCloseTo(Math.PI / 2, 12);
-    expect(sum?.answer.result.allowedIn2).toBeNull();
+  test('one cable speaks from the other column', () => {
+    expect(lines(fields([row('1', '1')])).more[0]?.key).toBe('fillSheet.speaks1');
+  });
+
+  test('what is kept spare comes off the limit, and the limit is still said (2 − 25 % = 1.5)', () => {
+    const { verdict, more } = lines({ ...fields([row('1', '2')]), spare: 25 });
+    expect(verdict).toEqual({ key: 'fillSheet.overArea', values: { used: '1.57', usable: '1.5' } });
+    expect(more.at(-1)).toEqual({ key: 'fillSheet.lessArea', values: { spare: '25', limit: '2' } });
+  });
+
+  test('a hair over is never shown as the same number twice', () => {
+    // 2 of 1.1285 in: 2.00044 in² (hand: 2 × π × 1.1285² / 4)
+    expect(lines(fields([row('1.1285', '2')])).verdict).toEqual({
+      key: 'fillSheet.overArea',
+      values: { used: '2.0004', usable: '2' },
+    });
+  });
+
+  test('single conductors go by diameters against the width', () => {
+    const single = { ...row('0.5', '4'), make: 'single' as const };
+    expect(lines({ ...fields([single]), qualifiedOnly: true })).toMatchObject({
+      verdict: { key: 'fillSheet.withinWidth', values: { used: '2', usable: '4' } },
+      more: [{ key: 'fillSheet.speaksWidth' }],
+    });
+    expect(lines(fields([single])).verdict.key).toBe('fillSheet.refer');
+  });
+
+  test('a width without a row: ask the engineer, and the number for him stays', () => {
+    expect(lines(fields([row('1', '2')], 2))).toEqual({
+      verdict: { key: 'fillSheet.refer', values: {} },
+      more: [{ key: 'fillSheet.areaOnly', values: { area: '1.57' } }],
+      share: undefined,
+    });
+  });
+});
+
+describe('the table beside it', () => {
+  const tray = (widthIn: number) => ({ bottom: 'ventilated', widthIn }) as const;
+  test('the row of the channel speaks, in its column', () => {
+    expect(rowsShown({ column: 2 }, tray(4), tables)).toEqual([{ widthIn: 4, limits: [4, 2], speaks: 2 }]);
+  });
+  test('a width without a row stands in its place and asks', () => {
+    expect(rowsShown({ column: 1 }, tray(2), tables)).toEqual([
+      { widthIn: 2, limits: null, speaks: 1 },
+      { widthIn: 4, limits: [4, 2], speaks: null },
+    ]);
+  });
+  test('single conductors have no such table', () => {
+    expect(rowsShown({ column: null }, tray(4), tables)).toEqual([]);
+  });
+});
+
+describe('what is said of the figure', () => {
+  const inch = readLength('1');
+  const tray: Parameters<typeof standsAbove>[0]['tray'] = {
+    width: readLength('4'),
+    outsideWidth: readLength('4 1/4'),
+    depth: readLength('1 3/4'),
+    thickness: readLength('1/8'),
+    bottom: 'ventilated',
+    webHoles: { width: readLength('9/16'), first: inch, pitch: inch },
+  };
+  const given = (odIn: number) => ({ tray, cables: [{ odIn, count: 1 }] });
+  test('a cable above the legs (depth 1 3/4 less the floor 1/8 is 1.625)', () => {
+    expect(standsAbove(given(1.6))).toBe(false);
+    expect(standsAbove(given(1.65))).toBe(true);
+  });
+  test('a cable too small for its letter', () => {
+    expect(unlettered(given(1))).toBe(false);
+    expect(unlettered(given(0.3))).toBe(true);
   });
 });
 

@@ -37,3 +37,9 @@ test('one beside a hole is told from one on it, and a clear one has no word of h
   expect(clear).toContain(`Cut to 8'-1 5/8"`);
   expect(clear).not.toMatch(/\bholes?\b/i);
 });
+
+test('before anyone writes, the sheet says that it is an example, in the label and in the title', () => {
+  const text = page('92 5/8');
+  expect(text).toContain(`Example: Measured 7'-8 5/8"`);
+  expect(text).toContain(`Example: Cut to 8'-1 5/8"`);
+});

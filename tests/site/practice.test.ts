@@ -65,7 +65,7 @@ test('tries have names, then numbers', () => {
 });
 
 test('a plain number, a blank, or neither', () => {
-  expect(['1.25', ' .5 ', '', '1,2', '-1', '1e3'].map(readNumber)).toEqual([
+  expect(['1.25', ' .5 ', '', '1,2', '-1', '1e3'].map((text) => readNumber(text))).toEqual([
     1.25,
     0.5,
     null,

@@ -9,6 +9,7 @@ import { pieceSum } from '../sums.ts';
 import { lengthOf } from '../tape.ts';
 import { tried } from '../tried.ts';
 import { Arrow } from './Arrow.tsx';
+import { useExample } from './example.ts';
 import { FeetInches } from './FeetInches.tsx';
 import { Figure } from './Figure.tsx';
 import { HoleLine, HoleSum } from './Holes.tsx';
@@ -40,6 +41,10 @@ export default function CutPiece({ words, measured, insertion, stock, holes }: P
     setEnds(endCounts.find((count) => String(count) === values.get('ends')) ?? 1),
   );
 
+  const example = useExample(
+    length === measured && goesIn === insertion && stockLength === stock && ends === 1,
+  );
+  const said = (text: string) => (example ? tell('cutSheet.example', { text }) : text);
   const given =
     length === null || goesIn === null || stockLength === null
       ? undefined
@@ -57,9 +62,9 @@ export default function CutPiece({ words, measured, insertion, stock, holes }: P
         ) : (
           <>
             <p className="label">
-              {tell(`cutSheet.asked${ends}`, { measured: formatLength(given.toSpliceEdge) })}
+              {said(tell(`cutSheet.asked${ends}`, { measured: formatLength(given.toSpliceEdge) }))}
             </p>
-            <p className="huge">{tell('cutSheet.cutTo', { text: good.answer.result.text })}</p>
+            <p className="huge">{said(tell('cutSheet.cutTo', { text: good.answer.result.text }))}</p>
             <p>
               {tell(good.answer.result.fitsStock ? 'cutSheet.fits' : 'cutSheet.tooLong', {
                 stock: formatLength(given.stock),

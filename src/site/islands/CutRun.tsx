@@ -21,6 +21,7 @@ import {
 import { lengthOf, type TapeReading } from '../tape.ts';
 import { tried } from '../tried.ts';
 import { Arrow } from './Arrow.tsx';
+import { useExample } from './example.ts';
 import { FeetInches } from './FeetInches.tsx';
 import { Figure } from './Figure.tsx';
 import { HoleLine, HoleSum } from './Holes.tsx';
@@ -39,6 +40,14 @@ type Fields = { readonly [K in keyof RunGiven]: Ticks | null };
 const complete = (fields: Fields): fields is RunGiven =>
   Object.values(fields).every((value) => value !== null);
 
+const entries = [
+  ['length', 'cutSheet.runLength', 'feet', true],
+  ['insertion', 'cutSheet.insertion', 'inches', false],
+  ['gap', 'cutSheet.gap', 'inches', false],
+  ['kerf', 'cutSheet.kerf', 'inches', false],
+  ['stock', 'cutSheet.stock', 'feet', false],
+] as const;
+
 /** A whole run: lengths, cuts and splices from end to end, drawn to scale, with the sum both ways. */
 export default function CutRun({ words, set, example }: Props) {
   const speak = speaker(words);
@@ -46,21 +55,16 @@ export default function CutRun({ words, set, example }: Props) {
   const [fields, setFields] = useState<Fields>(example);
   const read = (name: keyof RunGiven) => (reading: TapeReading) =>
     setFields((old) => ({ ...old, [name]: lengthOf(reading) }));
+  const isExample = useExample(entries.every(([name]) => fields[name] === example[name]));
+  const said = (text: string) => (isExample ? tell('cutSheet.example', { text }) : text);
   const sum = complete(fields) ? tried(() => ({ given: fields, ...runSum(fields) })) : undefined;
   const atHoles = sum?.good === true ? cutsAtHoles(sum.value.result, sum.value.given.stock, set.tray) : [];
-  const entries = [
-    ['length', 'cutSheet.runLength', 'feet', true],
-    ['insertion', 'cutSheet.insertion', 'inches', false],
-    ['gap', 'cutSheet.gap', 'inches', false],
-    ['kerf', 'cutSheet.kerf', 'inches', false],
-    ['stock', 'cutSheet.stock', 'feet', false],
-  ] as const;
 
   return (
     <>
       <section className="answer under" aria-live="polite" id="run-answer">
         {sum?.good === true ? (
-          <RunAnswer {...sum.value} atHoles={atHoles} holes={set.tray.webHoles} tell={tell} />
+          <RunAnswer {...sum.value} atHoles={atHoles} holes={set.tray.webHoles} said={said} tell={tell} />
         ) : (
           <>
             <p className="huge">{tell(sum === undefined ? 'cutSheet.nothing' : 'cutSheet.cannot')}</p>
@@ -127,20 +131,28 @@ interface AnswerProps extends Run {
   readonly given: RunGiven;
   readonly atHoles: readonly PieceAtHole[];
   readonly holes: HoleRow;
+  /** Says that it is the example, while it is. */
+  readonly said: (text: string) => string;
   readonly tell: Tell;
 }
 
-function RunAnswer({ given, result, atHoles, holes, tell }: AnswerProps) {
+function RunAnswer({ given, result, atHoles, holes, said, tell }: AnswerProps) {
   const last = result.cuts.at(-1);
   const values = { lengths: result.lengths, cuts: result.cuts.length };
   const several = result.cuts.length > 1;
   return (
     <>
-      <p className="label">{tell('cutSheet.runAsked', { length: formatLength(given.length) })}</p>
+      <p className="label">{said(tell('cutSheet.runAsked', { length: formatLength(given.length) }))}</p>
       <p className="huge">
-        {tell(
-          result.lengths === 1 ? 'cutSheet.oneLength' : several ? 'cutSheet.lengthsCuts' : 'cutSheet.lengths',
-          values,
+        {said(
+          tell(
+            result.lengths === 1
+              ? 'cutSheet.oneLength'
+              : several
+                ? 'cutSheet.lengthsCuts'
+                : 'cutSheet.lengths',
+            values,
+          ),
         )}
         {last !== undefined && (
           <>

@@ -2,19 +2,24 @@ import { useId, useRef, useState } from 'react';
 import { pagePalette } from '../../drawing/palette.ts';
 import { drawSection } from '../../drawing/section.ts';
 import type { Tray } from '../../run/catalogue.ts';
+import type { FillResult } from '../../trade/fill.ts';
 import { EDITIONS, type FillTables } from '../../trade/fillTables.ts';
 import {
   type CableRow,
   type FillFields,
+  fillLines,
   fillSum,
-  fillVerdict,
-  hundredths,
   rowFaults,
+  rowsShown,
+  standsAbove,
+  unlettered,
   widthsOf,
 } from '../cables.ts';
-import { speaker, type Tell, teller, type WordTable } from '../speak.ts';
+import { type Speak, speaker, type Tell, teller, type WordTable } from '../speak.ts';
 import { Arrow } from './Arrow.tsx';
+import { useExample } from './example.ts';
 import { Figure } from './Figure.tsx';
+import { FillRows } from './FillRows.tsx';
 import { useTakenOver } from './taken.ts';
 import { Sources, Worked } from './Worked.tsx';
 
@@ -39,35 +44,28 @@ export default function FillSheet({ words, tables, trays, example }: Props) {
 
   const sum = fillSum(fields, tables);
   const tray = trays.find(({ widthIn }) => widthIn === fields.tray.widthIn)?.tray;
-  const verdict = sum === undefined ? undefined : fillVerdict(sum.answer.result, fields.spare);
+  const given =
+    sum === undefined || tray === undefined || sum.drawn.length === 0
+      ? undefined
+      : { tray: { ...tray, bottom: fields.tray.bottom }, cables: sum.drawn };
+  const isExample = useExample(JSON.stringify(fields) === JSON.stringify(example));
+  const said = (text: string) => (isExample ? tell('fillSheet.example', { text }) : text);
 
   return (
     <>
       <section className="answer" aria-live="polite" id="fill-answer">
         <p className="label">
-          {tell('fillSheet.asked', {
-            width: fields.tray.widthIn,
-            bottom: tell(`fillSheet.${fields.tray.bottom}`),
-          })}
+          {said(
+            tell('fillSheet.asked', {
+              width: fields.tray.widthIn,
+              bottom: tell(`fillSheet.${fields.tray.bottom}`),
+            }),
+          )}
         </p>
-        {sum === undefined || verdict === undefined ? (
+        {sum === undefined ? (
           <p className="huge">{tell('fillSheet.nothing')}</p>
         ) : (
-          <>
-            <p className="huge">{tell(verdict.key, verdict.values)}</p>
-            {sum.answer.result.why?.map((say) => (
-              <p key={say.say}>{speak(say)}</p>
-            ))}
-            <p>
-              {sum.answer.result.allowedIn2 === null
-                ? tell('fillSheet.areaOnly', { area: hundredths(sum.answer.result.areaIn2) })
-                : tell('fillSheet.areas', {
-                    area: hundredths(sum.answer.result.areaIn2),
-                    allowed: hundredths(sum.answer.result.allowedIn2),
-                    table: sum.answer.result.table,
-                  })}
-            </p>
-          </>
+          <Lines result={sum.answer.result} fields={fields} said={said} speak={speak} tell={tell} />
         )}
         <p className="at-phone change">
           <a className="button second" href="#fill-given">
@@ -77,19 +75,26 @@ export default function FillSheet({ words, tables, trays, example }: Props) {
       </section>
       <div className="columns">
         <div>
-          {sum !== undefined && tray !== undefined && sum.drawn.length > 0 && (
+          {given !== undefined && (
             <Figure
-              caption={tell('fillSheet.caption')}
+              caption={[
+                tell('fillSheet.caption'),
+                ...(standsAbove(given) ? [tell('fillSheet.above')] : []),
+                ...(unlettered(given) ? [tell('fillSheet.unlettered')] : []),
+              ].join(' ')}
               drawings={(['phone', 'desk'] as const).map((draft) =>
-                drawSection(
-                  { tray: { ...tray, bottom: fields.tray.bottom }, cables: sum.drawn },
-                  { form: draft, palette: pagePalette, speak },
-                ),
+                drawSection(given, { form: draft, palette: pagePalette, speak }),
               )}
             />
           )}
           {sum !== undefined && (
             <>
+              <FillRows
+                shown={rowsShown(sum.answer.result, fields.tray, tables)}
+                table={sum.answer.result.table}
+                bottom={tell(`fillSheet.${fields.tray.bottom}`)}
+                tell={tell}
+              />
               <h2 className="view-title">{tell('fillSheet.sum')}</h2>
               <Worked steps={sum.answer.steps} speak={speak} tell={tell} />
               <h2 className="view-title">{tell('fillSheet.sources')}</h2>
@@ -109,6 +114,31 @@ export default function FillSheet({ words, tables, trays, example }: Props) {
           </p>
         </form>
       </div>
+    </>
+  );
+}
+
+interface LinesProps {
+  readonly result: FillResult;
+  readonly fields: FillFields;
+  readonly said: (text: string) => string;
+  readonly speak: Speak;
+  readonly tell: Tell;
+}
+
+/** The answer: the number against the table's number, whose number that is, and the share last and small. */
+function Lines({ result, fields, said, speak, tell }: LinesProps) {
+  const { verdict, more, share } = fillLines(result, fields);
+  return (
+    <>
+      <p className="huge">{said(tell(verdict.key, verdict.values))}</p>
+      {result.why?.map((say) => (
+        <p key={say.say}>{speak(say)}</p>
+      ))}
+      {more.map(({ key, values }) => (
+        <p key={key}>{tell(key, values)}</p>
+      ))}
+      {share !== undefined && <p className="label">{tell(share.key, share.values)}</p>}
     </>
   );
 }
