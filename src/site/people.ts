@@ -20,15 +20,21 @@ export function keptPeople(text: string | undefined): People {
 /** As a person is spoken of: the name where one is known. */
 export const spokenName = (id: string, names: Names): string => names.get(id) ?? id;
 
+/** Signs up to which an id stands in a box as it is. */
+const WHOLE = 5;
+
 /**
  * What a person may go by in a box, the shortest first: of a name its initials, then more letters of its last word,
- * then of the others; of an id its beginning. The last one is the id, which nobody shares.
+ * then of the others; of a long id its
+ * beginning. The last one is the id, which nobody shares.
  */
 function marksFor(id: string, names: Names): readonly string[] {
   const words = (names.get(id) ?? '').split(/[\s-]+/).filter((word) => /^\p{L}/u.test(word));
   const signs = [...id];
-  if (words.length < 2)
-    return signs.map((_, i) => signs.slice(0, i + 1).join('')).slice(Math.min(2, signs.length - 1));
+  if (words.length < 2) {
+    const from = signs.length <= WHOLE ? signs.length : 3;
+    return signs.slice(from - 1).map((_, i) => signs.slice(0, from + i).join(''));
+  }
   const letters = words.slice(0, 3).map((word) => [...word]);
   const taken = letters.map(() => 1);
   const mark = () =>

@@ -134,6 +134,14 @@ describe('without script', () => {
       expect(text).toContain(said);
   });
 
+  test.each(['A4', 'Letter'])('the crew board is one sheet of %s', async (format) => {
+    const page = await browser.newPage();
+    await page.goto(`${site.url}en/crew/`, { waitUntil: 'networkidle' });
+    const paper = (await page.pdf({ format })).toString('latin1');
+    await page.close();
+    expect(paper.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
+  });
+
   test.each(builtPages.filter((page) => !computes(page)))('/%s loads no script', (path) => {
     expect(htmlOf(path)).not.toMatch(/<script|<link rel="modulepreload"/);
   });

@@ -126,10 +126,11 @@ describe('what people go by in a box', () => {
   const marks = (people: Readonly<Record<string, string>>, order = Object.keys(people)) =>
     Object.fromEntries(marksOf(order, new Map(Object.entries(people).filter(([, name]) => name !== ''))));
 
-  test('initials of a name, the beginning of an id without one', () => {
-    expect(marks({ 'p-1': 'Ana-Lucia de la Vega', 'q-17': '', KD: '' })).toEqual({
+  test('initials of a name; without one an id as it is, or the beginning of a long one', () => {
+    expect(marks({ 'p-1': 'Ana-Lucia de la Vega', 'q-17': '', KD: '', 'x7f-209ab': '' })).toEqual({
       'p-1': 'ALD',
-      'q-17': 'q-1',
+      'q-17': 'q-17',
+      'x7f-209ab': 'x7f',
       KD: 'KD',
     });
   });
@@ -138,10 +139,11 @@ describe('what people go by in a box', () => {
     const want = { a: 'APe', b: 'APo', c: 'CM' };
     expect(marks(people)).toEqual(want);
     expect(marks(people, ['c', 'b', 'a'])).toEqual(want);
-    expect(marks({ 'p-01': '', 'p-02': '', 'p-11': '' })).toEqual({
-      'p-01': 'p-01',
-      'p-02': 'p-02',
-      'p-11': 'p-1',
+    expect(marks({ 'crew-01': '', 'crew-02': '', 'crew-11': '', 'cress-1': '' })).toEqual({
+      'crew-01': 'crew-01',
+      'crew-02': 'crew-02',
+      'crew-11': 'crew-1',
+      'cress-1': 'cres',
     });
   });
   test('two of one name go by their ids; an id that looks like a mark stays itself', () => {
