@@ -17,6 +17,7 @@ export interface AppointGiven {
 
 /** What keeps an id from being a person that can be written about. */
 export function personFaults(judged: Judged, person: string): readonly Fault[] {
+  if (person === '') return [fault('person', undefined, 'no id is given', 'write the id of the person')];
   const wrong = personId(person);
   if (wrong !== undefined) return [fault('person', person, `an id ${wrong}`, 'write another id')];
   if (!judged.view.erased.has(person)) return [];
