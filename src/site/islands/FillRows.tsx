@@ -9,6 +9,9 @@ interface Props {
   readonly tell: Tell;
 }
 
+/** A limit as the table prints it, to a tenth at least. */
+const tenths = (area: number): string => (Number.isInteger(area) ? area.toFixed(1) : String(area));
+
 /** The table that is used, the row of the channel behind a bar, the number that speaks ringed. */
 export function FillRows({ shown, table, bottom, tell }: Props) {
   if (shown.length === 0) return null;
@@ -33,7 +36,7 @@ export function FillRows({ shown, table, bottom, tell }: Props) {
               {speaks !== null && <span className="spoken">{tell('fillSheet.inUse')}</span>}
             </th>
             {([1, 2] as const).map((column) => {
-              const text = limits === null ? tell('fillSheet.askRow') : String(limits[column - 1]);
+              const text = limits === null ? tell('fillSheet.askRow') : tenths(limits[column - 1] ?? 0);
               return (
                 <td className="num" key={column}>
                   {speaks === column ? <span className="ring">{text}</span> : text}

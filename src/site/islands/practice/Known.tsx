@@ -1,4 +1,5 @@
 import type { Shown } from '../../../practice/show.ts';
+import { sortLimits } from '../../limits.ts';
 import { type Tell, unbroken } from '../../speak.ts';
 
 interface Props {
@@ -9,12 +10,13 @@ interface Props {
 
 /** What is known beside the figures of a draw. */
 export function Known({ givens, heading: Heading, tell }: Props) {
+  const { others, tables, limits } = sortLimits(givens);
   return (
     <>
       <Heading className="view-title">{tell('practicePage.known')}</Heading>
       <table className="plain known">
         <tbody>
-          {givens.map(({ id, label, text }) => (
+          {others.map(({ id, label, text }) => (
             <tr key={id}>
               <th scope="row">{label}</th>
               <td className="given">{unbroken(text)}</td>
@@ -22,6 +24,35 @@ export function Known({ givens, heading: Heading, tell }: Props) {
           ))}
         </tbody>
       </table>
+      {limits.length > 0 && (
+        <table className="known-limits">
+          <caption>{tell('practicePage.limits', { tables: tables.join('; ') })}</caption>
+          <thead>
+            <tr>
+              <th scope="col">{tell('practicePage.bottom')}</th>
+              <th scope="col" className="num">
+                {tell('practicePage.width')}
+              </th>
+              <th scope="col" className="num">
+                {tell('practicePage.oneCable')}
+              </th>
+              <th scope="col" className="num">
+                {tell('practicePage.moreCables')}
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {limits.map(({ id, bottom, width, one, several }) => (
+              <tr key={id}>
+                <th scope="row">{bottom}</th>
+                <td className="num">{width}</td>
+                <td className="num">{one}</td>
+                <td className="num">{several}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
     </>
   );
 }

@@ -126,7 +126,7 @@ export default function PracticeSheet({ lang, words, family, world, seed: builtS
       <div className="columns draw">
         <div>
           <DrawFigures draw={draw} world={world} language={language} />
-          <Rework outcomes={found} critical={family.critical} tell={tell} />
+          <Rework outcomes={found} critical={family.critical} tell={tell} speak={speak} />
           {tries.length >= 2 && (
             <div className="way">
               <button type="button" className="as-link" aria-expanded={way} onClick={() => setWay(!way)}>
