@@ -13,6 +13,7 @@ import { useExample } from './example.ts';
 import { FeetInches } from './FeetInches.tsx';
 import { Figure } from './Figure.tsx';
 import { HoleLine, HoleSum } from './Holes.tsx';
+import { OnePiece } from './OnePiece.tsx';
 import { useTakenOver } from './taken.ts';
 import { Sources, Worked } from './Worked.tsx';
 
@@ -132,7 +133,9 @@ export default function CutPiece({ words, measured, insertion, stock, holes }: P
             tell={tell}
             speak={speak}
           />
-          <p className="hint paste">{tell('entry.paste')}</p>
+          <p className="hint paste">
+            <OnePiece text={tell('entry.paste')} />
+          </p>
           <FeetInches
             legend={tell('cutSheet.insertion')}
             initial={insertion}

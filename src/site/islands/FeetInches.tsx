@@ -12,6 +12,7 @@ import {
   type TapeReading,
   type TapeScale,
 } from '../tape.ts';
+import { OnePiece } from './OnePiece.tsx';
 import { Tape } from './Tape.tsx';
 
 interface Props {
@@ -138,7 +139,9 @@ export function FeetInches({
       </div>
       {message !== undefined && (
         <p className="message" id={`${id}-message`} role="alert">
-          <strong>{tell(message.key, message.values)}</strong>{' '}
+          <strong>
+            <OnePiece text={tell(message.key, message.values)} />
+          </strong>{' '}
           {message.offer !== undefined && (
             <button
               type="button"
