@@ -132,3 +132,42 @@ test('an order is moved by buttons alone, and a broken order says which step cam
   await expect.poll(() => page.locator('main').textContent()).not.toMatch(/Rework \d of/);
   await context.close();
 });
+
+test('what cannot be read is not taped as a blank: the focus goes to it, and its message says what to write', async () => {
+  const context = await browser.newContext({ viewport: { width: 360, height: 740 } });
+  const page = await context.newPage();
+  const tape = () => page.getByRole('button', { name: 'Put the tape on it' }).click();
+  const untaped = () => page.getByText('Nothing taped yet').waitFor();
+
+  await page.goto(`${site.url}en/practice/cut-with-insertion/?draw=4172`, { waitUntil: 'networkidle' });
+  const feet = page.getByLabel('Feet', { exact: true }).first();
+  await feet.fill('7 ft 17 3/8');
+  await tape();
+  await page.getByText('Not taped: one entry cannot be read yet.').waitFor();
+  await untaped();
+  expect(await feet.evaluate((box) => box === document.activeElement)).toBe(true);
+  const entry = await page.locator('fieldset', { has: feet }).textContent();
+  expect(entry).toContain(`It reads 8'-5\u00a03/8"`);
+  expect(entry).not.toContain('Nothing is written yet');
+
+  await page.goto(`${site.url}en/practice/fill-check/?draw=1`, { waitUntil: 'networkidle' });
+  await page.getByLabel(/in²/).fill('2,06');
+  await tape();
+  await untaped();
+  await page.getByText('Write it with a point').waitFor();
+  await page.getByLabel(/in²/).fill('2.06 in2');
+  await tape();
+  await page.getByRole('button', { name: 'Tape it again' }).waitFor();
+
+  await page.goto(`${site.url}en/practice/order-of-cutting/?draw=7`, { waitUntil: 'networkidle' });
+  await tape();
+  await untaped();
+  await page.getByText('Not taped: the order shown counts only after you move a row.').waitFor();
+  await page
+    .getByRole('button', { name: /^Later:/ })
+    .first()
+    .click();
+  await tape();
+  await page.getByRole('button', { name: 'Tape it again' }).waitFor();
+  await context.close();
+});
