@@ -227,6 +227,7 @@ describe('three people, three devices, files between them', () => {
     // Saved is not handed over: the person can look again, and saves again.
     await learner.page.getByText('Saved as a file. Hand it to your trainer').waitFor();
     await learner.page.getByRole('button', { name: 'Go back and look at the answers' }).click();
+    await learner.page.getByRole('heading', { name: 'Before you hand it over' }).waitFor();
     await learner.page.reload({ waitUntil: 'networkidle' });
     await learner.page.getByRole('heading', { name: 'Before you hand it over' }).waitFor();
     blankFile = await saved(learner.page, 'Save the answers');

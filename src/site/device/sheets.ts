@@ -30,18 +30,11 @@ export async function keepAnswers(sheet: KeptSheet): Promise<void> {
   await (await openStore()).put('sheet', sheet, 'set');
 }
 
-export async function handOver(sheet: KeptSheet): Promise<KeptSheet> {
-  const handed = { ...sheet, handed: new Date(now()).toISOString() };
-  await keepAnswers(handed);
-  return handed;
-}
+/** The sheet as it is once its answers were saved as a file. */
+export const asSaved = (sheet: KeptSheet): KeptSheet => ({ ...sheet, handed: new Date(now()).toISOString() });
 
 /** Takes it up again after it was saved: from now on it is being answered, and nothing is signed here meanwhile. */
-export async function takeUp(sheet: KeptSheet): Promise<KeptSheet> {
-  const open = { ...sheet, handed: null };
-  await keepAnswers(open);
-  return open;
-}
+export const asTakenUp = (sheet: KeptSheet): KeptSheet => ({ ...sheet, handed: null });
 
 /** Ends the sheet: what is written on it is gone from this device. */
 export async function putSheetAway(): Promise<void> {

@@ -3,13 +3,13 @@ import { type SetFile, sheetDraws } from '../../../practice/sheet.ts';
 import { saveFile } from '../../device/files.ts';
 import { deviceOfOwn } from '../../device/keys.ts';
 import {
+  asSaved,
+  asTakenUp,
   beginSheet,
-  handOver,
   type KeptSheet,
   keepAnswers,
   ownSheet,
   putSheetAway,
-  takeUp,
 } from '../../device/sheets.ts';
 import type { Given } from '../../practice.ts';
 import { answersFile, answersName, fileText, readSet } from '../../sheetFiles.ts';
@@ -137,15 +137,12 @@ export default function AnswerSheet({ lang, words, sheets, families, world }: Pr
   const file = answersFile(kept.set, kept.device, draws, kept.answers);
   const save = () => {
     saveFile(answersName(file), fileText(file));
-    hold({ ...kept, handed: kept.handed ?? '' });
-    handOver(kept).then(hold, () => setStays(false));
+    change(asSaved(kept));
     requestAnimationFrame(() => top.current?.focus());
   };
   const look = () => {
-    const again = { ...kept, handed: null, place: draws.length + 1 };
-    hold(again);
-    takeUp(again).catch(() => setStays(false));
-    requestAnimationFrame(() => top.current?.focus());
+    change(asTakenUp(kept));
+    go(draws.length + 1);
   };
   if (kept.handed !== null) {
     return (
