@@ -8,7 +8,7 @@ import type { Regrade } from '../register/checks.ts';
 import type { RegisterFiles } from '../register/held.ts';
 import { isBodyPath } from '../register/paths.ts';
 import type { TaskMap } from '../register/taskMap.ts';
-import type { Say } from '../trade/answer.ts';
+import { speakerOver } from '../trade/say.ts';
 import { contentFiles } from './contentFiles.ts';
 
 /** The site's own task map. */
@@ -24,12 +24,7 @@ const texts = new Map<string, string>(
   ),
 );
 
-/** @throws {Error} a sentence without its words: a fault of ours, which the tests find */
-export function registerSpeak({ say, values = {} }: Say): string {
-  const text = texts.get(say);
-  if (text === undefined) throw new Error(`no words for ${say}`);
-  return text.replaceAll(/\{(\w+)\}/g, (_, place: string) => String(values[place] ?? ''));
-}
+export const registerSpeak = speakerOver((key) => texts.get(key));
 
 /** Grades with the site's own sheets; `undefined` where there is no evidence to grade. */
 export async function siteRegrade(files: RegisterFiles, given?: Json): Promise<Regrade | undefined> {

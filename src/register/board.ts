@@ -6,7 +6,7 @@ import type { Day } from './days.ts';
 import type { Judged, SignerRow } from './judged.ts';
 import type { Placed } from './order.ts';
 import { isOnRecord, type On, rankOf, type Stands, standingOf, type Why } from './standing.ts';
-import { isHeading, isTicket, type MapTask, type TaskMap } from './taskMap.ts';
+import { isHeading, isTicket, type MapTask, monthsOf, type TaskMap } from './taskMap.ts';
 
 export interface VariantRow extends Stands {
   readonly variant: Variant;
@@ -84,7 +84,7 @@ function personRow(id: string, checks: readonly Check[], judged: Judged, asked: 
     tasks
       .filter((t) => !isHeading(t))
       .map((task): [string, TaskRow] => {
-        const months = asked.months?.[task.id] ?? task.months;
+        const months = asked.months?.[task.id] ?? monthsOf(task);
         const at: On = { judged, task, on: asked.on, months, unsure };
         return [task.id, erased ? { ...nothing, variants: [] } : taskRow(checks, at)];
       }),

@@ -16,8 +16,8 @@ export interface Revision {
 /** What the register needs to know of a task. */
 export interface MapTask {
   readonly id: string;
-  /** Months a showing is good for. */
-  readonly months: number;
+  /** Months a showing is good for; `null` for a heading, which is never shown itself. */
+  readonly months: number | null;
   /** Whether a second witness is wanted. */
   readonly second: boolean;
   readonly tickets: readonly string[];
@@ -27,6 +27,12 @@ export interface MapTask {
   /** With parts a task is a heading: its parts are shown, never itself. */
   readonly parts: readonly string[];
   readonly trainHours: number;
+}
+
+/** Months a showing of the task is good for. @throws {RangeError} for a heading: nothing is ever shown of one */
+export function monthsOf({ id, months }: MapTask): number {
+  if (months === null) throw new RangeError(`${id} is a heading`);
+  return months;
 }
 export interface TaskMap {
   readonly tasks: readonly MapTask[];

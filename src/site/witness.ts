@@ -7,7 +7,7 @@ import type { Help, Manner, Measured, Outcome, Point, Variant } from '../registe
 import type { JsonObject } from '../register/canonical.ts';
 import type { CheckGiven } from '../register/check.ts';
 import { addMonths, isDay } from '../register/days.ts';
-import { type MapTask, revisionOn } from '../register/taskMap.ts';
+import { type MapTask, monthsOf, revisionOn } from '../register/taskMap.ts';
 import { type Ticks, ticks } from '../trade/length.ts';
 import { shortLength } from '../trade/shortLength.ts';
 import { dayText } from './dates.ts';
@@ -184,7 +184,7 @@ function endOf(saw: Saw, outcome: Outcome, task: WitnessTask, tell: Tell): strin
   if (outcome === 'not-yet') return tell('witness.endNotYet');
   if (!isWhole(saw)) return tell('witness.endPractice');
   if (task.second) return tell('witness.endSecond');
-  return tell('witness.endShown', { until: dayText(tell, addMonths(saw.on.trim(), task.months)) });
+  return tell('witness.endShown', { until: dayText(tell, addMonths(saw.on.trim(), monthsOf(task))) });
 }
 
 /** How far a measure is out, in words; a length to 1/64 in. */

@@ -9,6 +9,7 @@ import { Arrow } from '../Arrow.tsx';
 import { AskEntry } from '../practice/Asks.tsx';
 import { DrawFigures } from '../practice/DrawFigures.tsx';
 import { Known } from '../practice/Known.tsx';
+import { heldBy } from '../practice/unread.ts';
 
 interface Props {
   readonly draw: Draw;
@@ -56,7 +57,8 @@ export function AnswerDraw(props: Props) {
           className="asks"
           onSubmit={(event) => {
             event.preventDefault();
-            onPlace(place + 1);
+            // A blank may stand; what is written and cannot be read is mended first.
+            if (heldBy(event.currentTarget) !== 'unread') onPlace(place + 1);
           }}
         >
           {shown.asks.map((ask) => (
