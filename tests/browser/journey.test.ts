@@ -272,6 +272,7 @@ describe('three people, three devices, files between them', () => {
       await page.getByRole('button', { name: i < 5 ? 'Next draw' : 'Look it over' }).click();
       if (i !== 2) continue;
       // A reload comes back to the draw that was open.
+      await page.getByRole('heading', { name: 'Draw 4 of 6' }).waitFor();
       await context.setOffline(false);
       await page.reload({ waitUntil: 'networkidle' });
       await page.getByRole('heading', { name: 'Draw 4 of 6' }).waitFor();

@@ -26,8 +26,12 @@ export async function beginSheet(set: SetFile, device: string): Promise<KeptShee
   return sheet;
 }
 
+/** Committed at once, without waiting for the put to come back: a page that is left in that moment would drop it. */
 export async function keepAnswers(sheet: KeptSheet): Promise<void> {
-  await (await openStore()).put('sheet', sheet, 'set');
+  const kept = (await openStore()).transaction('sheet', 'readwrite');
+  const put = kept.store.put(sheet, 'set');
+  kept.commit();
+  await Promise.all([put, kept.done]);
 }
 
 /** The sheet as it is once its answers were saved as a file. */
