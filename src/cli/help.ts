@@ -34,9 +34,10 @@ export function helpOfVerb(group: Group, verb: Verb): string {
   const usage = [
     ...(verb.words ?? []),
     ...(verb.takesInput ? ['[FILE|-]'] : []),
-    ...options.map(
-      ([name, o]) => `[--${name}${o.value === undefined ? '' : ` ${o.value}`}]${o.many ? '…' : ''}`,
-    ),
+    ...options.map(([name, o]) => {
+      const form = `--${name}${o.value === undefined ? '' : ` ${o.value}`}`;
+      return `${o.needed ? form : `[${form}]`}${o.many ? '…' : ''}`;
+    }),
   ];
   const manual = verb.manual?.() ?? [];
   return page([

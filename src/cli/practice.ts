@@ -89,7 +89,11 @@ function drawOfCall(
 }
 
 const drawOptions = {
-  seed: { value: 'TEXT', line: 'any text of 1 to 64 signs; the same seed is the same draw everywhere' },
+  seed: {
+    value: 'TEXT',
+    needed: true,
+    line: 'any text of 1 to 64 signs; the same seed is the same draw everywhere',
+  },
   lang: { value: 'LANG', line: `language of the texts; ${FIRST_LANGUAGE} when left out` },
 };
 

@@ -72,7 +72,7 @@ const boardVerb: Verb = {
   line: 'who stands where on a day',
   words: ['DIR'],
   options: {
-    on: { value: 'DATE', line: 'the day asked about' },
+    on: { value: 'DATE', needed: true, line: 'the day asked about' },
     'known-on': { value: 'DATE', line: 'only what was entered by the end of this day' },
     people: { value: 'FILE', line: '{"people":[{"id","name"?}]}: people to list even without entries' },
     months: { value: 'T04=6', line: 'months in place of the map’s; several with commas', many: true },

@@ -5,6 +5,8 @@ export interface Option {
   /** How the value is named in the manual, as `TEXT`. */
   readonly value?: string;
   readonly line: string;
+  /** The verb cannot do without it; its help shows it without brackets. */
+  readonly needed?: boolean;
   /** May stand more than once. */
   readonly many?: true;
 }
