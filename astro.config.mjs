@@ -1,7 +1,7 @@
 import mdx from '@astrojs/mdx';
 import react from '@astrojs/react';
 import { defineConfig } from 'astro/config';
-import { proven } from './src/setup/proven.ts';
+import { sound } from './src/setup/sound.ts';
 
 export default defineConfig({
   site: 'https://trayhand.example',
@@ -22,7 +22,7 @@ export default defineConfig({
       },
     },
   },
-  integrations: [mdx(), react(), proven()],
+  integrations: [mdx(), react(), sound()],
   // One language now; the address carries it from the first day so that the second moves no page.
   i18n: {
     locales: ['en'],
