@@ -1,0 +1,36 @@
+/** Tables and limits that a run is judged by. They come from content/rules and content/site; no figure stands in code. */
+import type { Source } from '../trade/answer.ts';
+import type { FillTables } from '../trade/fillTables.ts';
+import type { JumperTable } from '../trade/jumper.ts';
+import type { Ticks } from '../trade/length.ts';
+import type { RadiusTable } from '../trade/radius.ts';
+
+/** A figure with where it comes from: a document, common practice, or what the site has adopted. */
+export interface Limit<Value> {
+  readonly value: Value;
+  readonly source: Source;
+}
+
+export interface InstallLimits {
+  /** Farthest a support may stand from a face that needs one: 24 in. */
+  readonly supportWithin: Limit<Ticks>;
+  /** Farthest a splice may stand from its nearest support, as a share of the span: 1/4. */
+  readonly spliceShare: Limit<number>;
+  /** How far an insertion may differ from the catalogue's: 1/16 in. */
+  readonly insertionOff: Limit<Ticks>;
+  /** Widest opening of a butt joint: 1/8 in. */
+  readonly buttGap: Limit<Ticks>;
+  /** How far an expansion gap may differ from the wanted one: 1/16 in. */
+  readonly expansionOff: Limit<Ticks>;
+  /** Movement that an expansion splice takes up: 1 in. */
+  readonly movement: Limit<Ticks>;
+  /** Longest open gap to equipment or another tray, by edition; null: not judged. */
+  readonly openGap: Readonly<Record<2017 | 2020 | 2023, Limit<Ticks> | null>>;
+}
+
+export interface RunTables {
+  readonly fill: FillTables;
+  readonly jumper: JumperTable;
+  readonly radius: RadiusTable;
+  readonly limits: InstallLimits;
+}
