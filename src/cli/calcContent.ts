@@ -12,7 +12,7 @@ export interface CalcContent {
 }
 
 /** Only these files are read, so that a call answers at once; what other files say of them is for content check. */
-const NEEDED = new RegExp(`^content/(?:rules/|sources/|words/${FIRST_LANGUAGE}/steps\\.json$)`);
+const NEEDED = new RegExp(`^content/(?:rules/|sources/|words/${FIRST_LANGUAGE}/[a-z]+\\.json$)`);
 
 export function calcContent(): CalcContent {
   const { library } = readLibrary(contentFiles().filter((f) => NEEDED.test(f.path)));
