@@ -1,5 +1,5 @@
-/** Every sentence that this room says, by its key in content/words; each language must have them all. */
-export const tradeSays = [
+/** Sentences of lengths, cutting, marking and fill. */
+export const channelSays = [
   'length.inches',
   'length.metric',
   'length.exact',
@@ -50,3 +50,6 @@ export const tradeSays = [
   'fill.bothRefer',
   'fill.refer',
 ] as const;
+
+/** Every sentence that this room says, by its key in content/words; each language must have them all. */
+export const tradeSays = [...channelSays] as const;

@@ -1,23 +1,20 @@
-import { describe, expect, test } from 'vitest';
-import { speaker } from '../../src/schema/words.ts';
-import type { Answered, Say } from '../../src/trade/answer.ts';
+import type { Answered } from '../../src/trade/answer.ts';
 import { convert } from '../../src/trade/convert.ts';
 import { cut } from '../../src/trade/cut.ts';
 import { fill } from '../../src/trade/fill.ts';
 import { fromInches, ticks } from '../../src/trade/length.ts';
 import { mark } from '../../src/trade/mark.ts';
-import { placesOf } from '../../src/trade/say.ts';
-import { tradeSays } from '../../src/trade/says.ts';
-import { fillTables, library } from './tables.ts';
+import { channelSays } from '../../src/trade/says.ts';
+import { holdSays } from './sayings.ts';
+import { fillTables } from './tables.ts';
 
-const words = library.words.get('en') ?? new Map<string, string>();
 const holes = { firstHole: fromInches(6), pitch: fromInches(6), holeWidth: fromInches(1) };
 const multi = { make: 'multiconductor', odIn: 1, count: 1 } as const;
 const byArea = { make: 'multiconductor', areaIn2: 3, count: 2 } as const;
 const single = { make: 'single', odIn: 1, count: 3 } as const;
 const channel = (bottom: 'ventilated' | 'solid', widthIn: number) => ({ tray: { bottom, widthIn } });
 
-/** One call or more for every sentence of the room. */
+/** One call or more for every sentence of these calculators. */
 const answers: readonly Answered<object>[] = [
   convert({ text: fromInches(7) }),
   convert({ text: ticks(1) }),
@@ -36,31 +33,5 @@ const answers: readonly Answered<object>[] = [
   fill({ ...channel('ventilated', 4), cables: [single, multi], qualifiedOnly: true }, fillTables),
   fill({ ...channel('ventilated', 4), cables: [single, byArea], qualifiedOnly: true }, fillTables),
 ];
-const said: readonly Say[] = answers.flatMap(({ result, steps }) => [
-  ...steps,
-  ...('why' in result ? (result.why as readonly Say[]) : []),
-]);
 
-describe('sentences of the working', () => {
-  test('every sentence listed is said, and every sentence said is listed', () => {
-    expect([...new Set(said.map((s) => s.say))].sort()).toEqual([...tradeSays].sort());
-  });
-
-  test('each has words, and its values are exactly the places of its words', () => {
-    for (const { say, values = {} } of said) {
-      const text = words.get(say) ?? '';
-      expect([say, text === '']).toEqual([say, false]);
-      expect([
-        say,
-        ...Object.keys(values)
-          .filter((v) => placesOf(text).includes(v))
-          .sort(),
-      ]).toEqual([say, ...placesOf(text)]);
-    }
-  });
-
-  test('a number in a sentence is short; the value beside it is not rounded', () => {
-    const speak = speaker(words);
-    for (const line of said.map(speak)) expect(line).not.toMatch(/\d\.\d{5}/);
-  });
-});
+holdSays(channelSays, answers);
