@@ -1,3 +1,5 @@
+import { sticksSays } from './sticks/says.ts';
+
 /** Sentences of lengths, cutting, marking and fill. */
 export const channelSays = [
   'length.inches',
@@ -52,4 +54,4 @@ export const channelSays = [
 ] as const;
 
 /** Every sentence that this room says, by its key in content/words; each language must have them all. */
-export const tradeSays = [...channelSays] as const;
+export const tradeSays = [...channelSays, ...sticksSays] as const;

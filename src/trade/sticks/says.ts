@@ -1,0 +1,21 @@
+/** Sentences of the cutting plan. */
+export const sticksSays = [
+  'sticks.pieces',
+  'sticks.fits',
+  'sticks.byHand',
+  'sticks.plan',
+  'sticks.offcuts',
+  'sticks.reusable',
+  'sticks.settings',
+  'sticks.weigh',
+  'sticks.proven',
+  'sticks.weighStock',
+  'sticks.provenStock',
+  'sticks.none',
+  'sticks.best',
+  'sticks.levels',
+  'sticks.rounded',
+  'sticks.short',
+  'sticks.shortProven',
+  'sticks.shortFound',
+] as const;

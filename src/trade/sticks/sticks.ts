@@ -1,0 +1,61 @@
+/**
+ * Which sticks to cut which pieces from. Of all plans that give exactly the pieces wanted the best is, in this order:
+ * least new stock; most taken from off-cuts; the longest single remainder worth keeping; fewest set-ups; fewest stop
+ * settings. `proven` stands only with a certificate that anybody can check with whole numbers (`check.ts` does).
+ *
+ * Bounds: Martello and Toth, Discrete Applied Mathematics 28 (1990); Gilmore and Gomory, Operations Research 9 (1961).
+ */
+import type { Answered } from '../answer.ts';
+import { type Bound, boundOf, NOTHING } from './certificate.ts';
+import { byHand } from './firstFit.ts';
+import { type Job, jobOf } from './job.ts';
+import { KnapsackTable } from './knapsack.ts';
+import { knownWeights } from './martello.ts';
+import type { Budget, SticksGiven, SticksResult } from './types.ts';
+import { givenSteps, workingOf } from './working.ts';
+import { writeFound } from './write.ts';
+
+/**
+ * @throws {GivenError} a piece longer than every bar, more pieces than any job has
+ */
+export function sticks(given: SticksGiven, _budget: Budget = {}): Answered<SticksResult> {
+  const job = jobOf(given);
+  const table = new KnapsackTable(Math.max(...job.bars.map((b) => b.room), 1));
+  let bound: Bound = NOTHING;
+  for (const weights of knownWeights(job)) {
+    const next = boundOf(job, weights, table);
+    if (next.ticks > bound.ticks) bound = next;
+  }
+  const hand = bound.ticks === Number.POSITIVE_INFINITY ? null : byHand(job);
+  if (hand === null) return infeasible(job, bound);
+  const found = { plan: hand, bound, levels: 1 };
+  const result = writeFound(job, found);
+  return {
+    result: job.rounded ? { ...result, why: [{ say: 'sticks.rounded' }] } : result,
+    steps: workingOf(job, found, hand),
+    sources: [],
+  };
+}
+
+function infeasible(job: Job, bound: Bound): Answered<SticksResult> {
+  const why = bound.ticks === Number.POSITIVE_INFINITY ? 'sticks.shortProven' : 'sticks.shortFound';
+  return {
+    result: {
+      feasible: false,
+      lengthsUsed: null,
+      newStockIn: null,
+      lowerBoundIn: null,
+      proven: false,
+      provenLevels: 0,
+      cutFromOffcutsIn: null,
+      longestReusableIn: null,
+      setups: null,
+      stopSettings: null,
+      lengths: [],
+      certificate: null,
+      why: [{ say: 'sticks.short' }, { say: why }, ...(job.rounded ? [{ say: 'sticks.rounded' }] : [])],
+    },
+    steps: givenSteps(job),
+    sources: [],
+  };
+}
