@@ -1,15 +1,12 @@
 /** Tables and limits that a run is judged by. They come from content/rules and content/site; no figure stands in code. */
-import type { Source } from '../trade/answer.ts';
+import type { Edition, PerEdition } from '../trade/editions.ts';
 import type { FillTables } from '../trade/fillTables.ts';
 import type { JumperTable } from '../trade/jumper.ts';
 import type { Ticks } from '../trade/length.ts';
+import type { Limit } from '../trade/limit.ts';
 import type { RadiusTable } from '../trade/radius.ts';
 
-/** A figure with where it comes from: a document, common practice, or what the site has adopted. */
-export interface Limit<Value> {
-  readonly value: Value;
-  readonly source: Source;
-}
+export type { Limit } from '../trade/limit.ts';
 
 export interface InstallLimits {
   /** Farthest a support may stand from a face that needs one: 24 in. */
@@ -25,7 +22,7 @@ export interface InstallLimits {
   /** Movement that an expansion splice takes up: 1 in. */
   readonly movement: Limit<Ticks>;
   /** Longest open gap to equipment or another tray, by edition; null: not judged. */
-  readonly openGap: Readonly<Record<2017 | 2020 | 2023, Limit<Ticks> | null>>;
+  readonly openGap: PerEdition<Limit<Ticks> | null>;
 }
 
 export interface RunTables {
@@ -33,4 +30,6 @@ export interface RunTables {
   readonly jumper: JumperTable;
   readonly radius: RadiusTable;
   readonly limits: InstallLimits;
+  /** Taken where the run names no edition: the one the site has adopted, else the newest. */
+  readonly edition: Edition;
 }

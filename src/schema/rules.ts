@@ -1,85 +1,57 @@
-/** Tables and limits: content/rules/ID.yaml, each naming its source entry; and the tables that fill is judged by. */
+/**
+ * Tables and limits: content/rules/ID.yaml, each naming its source entry. A kind of rule is a file of rules/ and a line
+ * here; what the core takes of all of them is made in tradeTables.ts.
+ */
 import { z } from 'zod';
-import {
-  type Bottom,
-  type ByEdition,
-  EDITIONS,
-  type Edition,
-  type FillTable,
-  type FillTables,
-} from '../trade/fillTables.ts';
+import type { Source } from '../trade/answer.ts';
+import { type ByEdition, EDITIONS, type Edition } from '../trade/editions.ts';
+import type { Bottom, FillTables } from '../trade/fillTables.ts';
 import type { Fault } from '../trade/given.ts';
-import { above0 } from './fields.ts';
-import { plainId } from './ids.ts';
-import { type Cited, cite, citedShape, type SourceEntry } from './source.ts';
+import { ampacityTable } from './rules/ampacity.ts';
+import { editionChanges } from './rules/changes.ts';
+import { expansionTable } from './rules/expansion.ts';
+import { channelFill, channelSingles } from './rules/fill.ts';
+import { groundPath } from './rules/groundpath.ts';
+import { installLimits } from './rules/installLimits.ts';
+import { jumperSize } from './rules/jumper.ts';
+import type { Cite } from './rules/kind.ts';
+import { bendRadius } from './rules/radius.ts';
+import { openGap } from './rules/transition.ts';
+import { dangerNotice, sharedTray } from './rules/voltage.ts';
+import { type Cited, type CitedOnce, cite, type Lacking, placesCited, type SourceEntry } from './source.ts';
 
-const bottom = z.enum(['ventilated', 'solid']);
-/** Number of the table as it is cited in results. */
-const table = z.string().min(1);
-
-function rising<T>(of: (row: T) => number) {
-  return (rows: readonly T[]) => rows.every((row, i) => i === 0 || of(row) > of(rows[i - 1] as T));
-}
-
-const channelFill = z.strictObject({
-  id: plainId,
-  kind: z.literal('channel fill'),
-  bottom,
-  table,
-  source: citedShape,
-  /** Inside width; the greatest area of one cable alone; the greatest sum of areas of several. */
-  rows: z
-    .array(z.strictObject({ widthIn: above0, oneIn2: above0, severalIn2: above0 }))
-    .min(1)
-    .refine(
-      rising((r: { widthIn: number }) => r.widthIn),
-      { error: 'widths must rise from row to row', params: { todo: 'put the rows in order' } },
-    )
-    .refine((rows) => rows.every((r) => r.severalIn2 <= r.oneIn2), {
-      error: 'several cables are allowed more than one alone',
-      params: { todo: 'look whether the two columns are exchanged' },
-    }),
-});
-
-const channelSingles = z.strictObject({
-  id: plainId,
-  kind: z.literal('channel singles'),
-  /** The one kind of bottom that may hold single conductors. */
-  bottom,
-  table,
-  /** Inside widths that the rule names. */
-  widthsIn: z
-    .array(above0)
-    .min(1)
-    .refine(
-      rising((w: number) => w),
-      { error: 'widths must rise', params: { todo: 'put them in order' } },
-    ),
-  source: citedShape,
-  /** Where the condition on who services the place stands. */
-  qualified: citedShape,
-  /** Where the adding of shares of both makes stands. */
-  together: citedShape,
-});
-
-export const ruleShape = z.discriminatedUnion('kind', [channelFill, channelSingles]);
+export const ruleShape = z.discriminatedUnion('kind', [
+  channelFill.shape,
+  channelSingles.shape,
+  jumperSize.shape,
+  groundPath.shape,
+  expansionTable.shape,
+  bendRadius.shape,
+  openGap.shape,
+  ampacityTable.shape,
+  dangerNotice.shape,
+  sharedTray.shape,
+  installLimits.shape,
+  editionChanges.shape,
+]);
 export type Rule = z.infer<typeof ruleShape>;
-type RuleOf<K extends Rule['kind']> = Extract<Rule, { kind: K }>;
+export type RuleOf<K extends Rule['kind']> = Extract<Rule, { kind: K }>;
 
 /** A fault of one rule, by its id. */
 export interface RuleFault extends Fault {
   readonly rule: string;
 }
 
-/** Sources that a rule names, by field. */
-export function citedBy(rule: Rule): readonly (readonly [field: string, cited: Cited])[] {
-  const own = [['source', rule.source]] as const;
-  return rule.kind === 'channel singles'
-    ? [...own, ['qualified', rule.qualified], ['together', rule.together]]
-    : own;
+/** Sources that a rule names, by field, wherever in it they stand. */
+export function citedBy(value: unknown, field = ''): readonly (readonly [string, Cited | CitedOnce])[] {
+  if (typeof value !== 'object' || value === null) return [];
+  if ('id' in value && 'where' in value) return [[field, value as Cited | CitedOnce]];
+  return Object.entries(value).flatMap(([key, inner]) =>
+    citedBy(inner, Array.isArray(value) ? `${field}[${key}]` : field === '' ? key : `${field}.${key}`),
+  );
 }
 
-const MISSING = {
+const LACKING: Readonly<Record<Lacking, Pick<Fault, 'message' | 'todo'>>> = {
   entry: { message: 'content/sources has no such entry', todo: 'name an entry, or write its file' },
   where: {
     message: 'the entry lists no such place under took',
@@ -87,9 +59,9 @@ const MISSING = {
   },
   edition: {
     message: 'the entry lacks an edition that answers may name',
-    todo: `list the editions ${EDITIONS.join(', ')}`,
+    todo: `list the editions ${EDITIONS.join(', ')}, or name under edition one that is listed`,
   },
-} as const;
+};
 
 /** Faults of the sources that rules name: every one must be there, in every edition that an answer may cite. */
 export function citationFaults(
@@ -98,10 +70,42 @@ export function citationFaults(
 ): readonly RuleFault[] {
   return [...rules].flatMap((rule) =>
     citedBy(rule).flatMap(([field, cited]) => {
-      const missing = EDITIONS.map((e) => cite(cited, String(e), sources)).find((s) => typeof s === 'string');
-      return missing === undefined ? [] : [{ rule: rule.id, field, value: cited, ...MISSING[missing] }];
+      const lacking = placesCited(cited)
+        .map(({ where, edition }) => cite({ id: cited.id, where }, edition, sources))
+        .find((s) => typeof s === 'string');
+      return lacking === undefined ? [] : [{ rule: rule.id, field, value: cited, ...LACKING[lacking] }];
     }),
   );
+}
+
+/** Rules and their sources, to be read kind by kind. */
+export interface RuleBook extends Cite {
+  /** The one rule of a kind, or the one of several that a test picks. @throws {Error} when there is not exactly one */
+  readonly the: <K extends Rule['kind']>(kind: K, picks?: (rule: RuleOf<K>) => boolean) => RuleOf<K>;
+}
+
+/** @throws {Error} when a source is not there: content check finds it first */
+export function ruleBook(rules: Iterable<Rule>, sources: ReadonlyMap<string, SourceEntry>): RuleBook {
+  const all = [...rules];
+  const faults = citationFaults(all, sources);
+  if (faults.length > 0)
+    throw new Error(faults.map((f) => `rule ${f.rule}: ${f.field}: ${f.message}`).join('\n'));
+  const source = (id: string, { where, edition }: { where: string; edition: string }): Source =>
+    cite({ id, where }, edition, sources) as Source;
+  return {
+    each: (cited) => {
+      const places = placesCited(cited).map((p) => [Number(p.edition), source(cited.id, p)] as const);
+      return Object.fromEntries(places) as Record<Edition, Source> satisfies ByEdition;
+    },
+    one: (cited) => source(cited.id, cited),
+    the: <K extends Rule['kind']>(kind: K, picks: (rule: RuleOf<K>) => boolean = () => true) => {
+      const found = all.filter((r): r is RuleOf<K> => r.kind === kind && picks(r as RuleOf<K>));
+      const [rule] = found;
+      if (rule === undefined || found.length > 1)
+        throw new Error(`content/rules holds ${found.length} rules of the kind ${kind}; one is wanted`);
+      return rule;
+    },
+  };
 }
 
 /**
@@ -109,46 +113,18 @@ export function citationFaults(
  * @throws {Error} when a table is missing or given twice, or a source is not there: content check finds it first
  */
 export function fillTablesOf(rules: Iterable<Rule>, sources: ReadonlyMap<string, SourceEntry>): FillTables {
-  const all = [...rules];
-  const faults = citationFaults(all, sources);
-  if (faults.length > 0)
-    throw new Error(faults.map((f) => `rule ${f.rule}: ${f.field}: ${f.message}`).join('\n'));
-  const singles = only(
-    all.filter((r) => r.kind === 'channel singles'),
-    'channel singles',
-  );
+  return fillTablesIn(ruleBook(rules, sources));
+}
+
+/** As `fillTablesOf`, of rules that are read already. */
+export function fillTablesIn(book: RuleBook): FillTables {
+  const table = (bottom: Bottom) =>
+    channelFill.read(
+      book.the('channel fill', (r) => r.bottom === bottom),
+      book,
+    );
   return {
-    multiconductor: {
-      ventilated: tableOf('ventilated', all, sources),
-      solid: tableOf('solid', all, sources),
-    },
-    singles: {
-      table: singles.table,
-      bottom: singles.bottom,
-      widthsIn: singles.widthsIn,
-      sources: byEdition(singles.source, sources),
-      qualified: byEdition(singles.qualified, sources),
-    },
-    together: byEdition(singles.together, sources),
+    multiconductor: { ventilated: table('ventilated'), solid: table('solid') },
+    ...channelSingles.read(book.the('channel singles'), book),
   };
-}
-
-function tableOf(of: Bottom, rules: readonly Rule[], sources: ReadonlyMap<string, SourceEntry>): FillTable {
-  const found = rules.filter(
-    (r): r is RuleOf<'channel fill'> => r.kind === 'channel fill' && r.bottom === of,
-  );
-  const rule = only(found, `channel fill, ${of}`);
-  return { table: rule.table, rows: rule.rows, sources: byEdition(rule.source, sources) };
-}
-
-function only<T extends Rule>(found: readonly T[], what: string): T {
-  const [rule, second] = found;
-  if (rule === undefined || second !== undefined)
-    throw new Error(`content/rules holds ${found.length} rules for ${what}; one is wanted`);
-  return rule;
-}
-
-function byEdition(cited: Cited, sources: ReadonlyMap<string, SourceEntry>): ByEdition {
-  const rows = EDITIONS.map((edition) => [edition, cite(cited, String(edition), sources)] as const);
-  return Object.fromEntries(rows) as Record<Edition, Exclude<ReturnType<typeof cite>, string>>;
 }

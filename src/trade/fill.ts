@@ -6,6 +6,7 @@
 import type { Answered, Say, Source, Step } from './answer.ts';
 import { figure, figures } from './figure.ts';
 import { type Bottom, type Edition, type FillTable, type FillTables, NEWEST } from './fillTables.ts';
+import { HAIR } from './hair.ts';
 
 export type { Bottom, Edition, FillTables } from './fillTables.ts';
 
@@ -49,9 +50,6 @@ export interface FillResult {
   /** Why it is referred. */
   readonly why?: readonly Say[];
 }
-
-/** Room for what a sum of decimals loses on its way. */
-const HAIR = 1e-9;
 
 export function fill(given: FillGiven, tables: FillTables): Answered<FillResult> {
   const { tray, cables, spare = 0, edition = NEWEST } = given;

@@ -1,16 +1,9 @@
 /** The tables that fill is judged by. They are content (content/rules), read by src/schema/rules.ts. */
-import type { Source } from './answer.ts';
+import type { ByEdition } from './editions.ts';
 
-/** Editions of NFPA 70 whose tables are known here. */
-export const EDITIONS = [2017, 2020, 2023] as const;
-export type Edition = (typeof EDITIONS)[number];
-/** The edition taken when none is named. */
-export const NEWEST: Edition = 2023;
+export { type ByEdition, EDITIONS, type Edition, NEWEST } from './editions.ts';
 
 export type Bottom = 'ventilated' | 'solid';
-
-/** Where each edition says it. */
-export type ByEdition = Readonly<Record<Edition, Source>>;
 
 export interface FillRow {
   /** Inside width of the channel. */
