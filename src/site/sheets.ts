@@ -5,6 +5,9 @@
 import type { Library } from '../schema/library.ts';
 import type { Page } from '../schema/page.ts';
 import type { Block } from './block.ts';
+import { type GroupId, groups } from './calculators/groups.ts';
+import { sumPages } from './calculators/pages.ts';
+import { type SumId, sumIds } from './calculators/sum.ts';
 import { familiesOf, practiceNumber } from './families.ts';
 import { pageAt } from './paths.ts';
 import { proceduresOf } from './procedures.ts';
@@ -36,11 +39,18 @@ const sheet = (
   };
 };
 
+/** The sheets of the calculators, by the name of each. */
+const sumSheets = Object.fromEntries(
+  sumIds.map((id) => [id, sheet(sumPages[id].number, 1, sumPages[id].status)]),
+) as Readonly<Record<SumId, OwnSheet>>;
+
 export const ownSheets = {
+  ...sumSheets,
   home: sheet('TH-00', 1, 'sheet.sample'),
   install: sheet('TH-I00', 1, 'sheet.sample'),
   cut: sheet('TH-C01', 1, 'sheet.training'),
   fill: sheet('TH-C02', 1, 'sheet.worked'),
+  settings: sheet('TH-I01', 1, 'deviceSheet.status', 'deviceSheet.works'),
   teach: sheet('TH-P00', 1, 'sheet.sample'),
   set: sheet('TH-S01', 1, 'sheet.training', 'deviceSheet.works'),
   answer: sheet('TH-S02', 1, 'sheet.training', 'deviceSheet.works'),
@@ -87,15 +97,38 @@ export function procedureLinks(library: Library, lang: Lang, tell: Tell, speak: 
   }));
 }
 
-export function sumLinks(lang: Lang, tell: Tell): readonly SheetLink[] {
-  return (['cut', 'fill'] as const).map((sum) => ({
-    href: pageAt(lang, `install/${sum}`),
-    number: ownSheets[sum].number,
-    name: tell(`${sum}Sheet.title`),
-    line: tell(`install.${sum}Line`),
-    revision: tell('sheet.rev', { revision: ownSheets[sum].revision }),
+/** The calculators, by the part of the job they belong to. */
+export interface SumGroup {
+  readonly id: GroupId;
+  readonly name: string;
+  readonly sheets: readonly SheetLink[];
+}
+
+export function sumGroups(lang: Lang, tell: Tell): readonly SumGroup[] {
+  return groups.map(([id, sums]) => ({
+    id,
+    name: tell(`sums.${id}`),
+    sheets: sums.map((sum) => {
+      const own = sum === 'cut' || sum === 'fill';
+      return {
+        href: pageAt(lang, own ? `install/${sum}` : `install/sums/${sum}`),
+        number: ownSheets[sum].number,
+        name: own ? tell(`${sum}Sheet.title`) : tell(`${sum}Sum.title`),
+        line: own ? tell(`install.${sum}Line`) : tell(`${sum}Sum.line`),
+        revision: tell('sheet.rev', { revision: ownSheets[sum].revision }),
+      };
+    }),
   }));
 }
+
+/** The sheet on which a device is told how to show figures. */
+export const settingsLink = (lang: Lang, tell: Tell): SheetLink => ({
+  href: pageAt(lang, 'settings'),
+  number: ownSheets.settings.number,
+  name: tell('settingsSheet.title'),
+  line: tell('settingsSheet.line'),
+  revision: tell('sheet.rev', { revision: ownSheets.settings.revision }),
+});
 
 /** Practice families, in the order of the tasks they exercise. The number carries the first task. */
 export function practiceLinks(library: Library, lang: Lang, tell: Tell, speak: Speak): readonly SheetLink[] {

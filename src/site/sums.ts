@@ -6,11 +6,12 @@
 import type { SpliceGiven } from '../drawing/splice.ts';
 import type { Tray } from '../run/catalogue.ts';
 import { type CutAtHole, cutAtHole } from '../run/clearPlaces.ts';
+import { FREE_FACE } from '../run/faces.ts';
 import { placeSplice } from '../run/joints.ts';
 import { piecesOf } from '../run/pieces.ts';
 import type { FilledStraight, StraightGiven } from '../run/spliceStraight.ts';
 import { spliceStraightRun } from '../run/spliceStraight.ts';
-import type { Face, Piece, ResolvedJoint, SocketedJoint, StraightLeg } from '../run/straight.ts';
+import type { Piece, ResolvedJoint, SocketedJoint, StraightLeg } from '../run/straight.ts';
 import type { Answered } from '../trade/answer.ts';
 import { type CutGiven, type CutResult, cut } from '../trade/cut.ts';
 import { OPENING } from '../trade/habits.ts';
@@ -20,7 +21,6 @@ import type { SleeveSet } from './items.ts';
 import type { Bar } from './pictures/bars.ts';
 import type { Tell } from './speak.ts';
 
-const open: Face = { kind: 'free', joint: 'free', insertion: ticks(0), open: ticks(0) };
 /** Channel beyond the joints of the figure, so that the eye sees it go on. */
 const beyond = fromInches(30);
 
@@ -51,14 +51,14 @@ export function pieceSum(given: CutGiven & { readonly insertion: Ticks }): Piece
   const joints: readonly ResolvedJoint[] = at.map((place, k) =>
     placeSplice(`S${k + 1}`, ticks(place), splice, null),
   );
-  const pieces = piecesOf('1', ticks(end), open, joints, open);
+  const pieces = piecesOf('1', ticks(end), FREE_FACE, joints, FREE_FACE);
   const piece = pieces[insertedEnds === 2 ? 1 : 0];
   if (piece === undefined) throw new Error('a leg has at least one piece');
   const leg: StraightLeg = {
     leg: '1',
     length: ticks(end),
-    start: open,
-    end: open,
+    start: FREE_FACE,
+    end: FREE_FACE,
     joints,
     pieces,
     supports: [],

@@ -1,9 +1,18 @@
 import { expect, test } from 'vitest';
 import { contentFiles } from '../../src/cli/contentFiles.ts';
 import { readLibrary } from '../../src/schema/library.ts';
+import { groups } from '../../src/site/calculators/groups.ts';
+import { sumIds } from '../../src/site/calculators/sum.ts';
 import { familiesOf, practiceNumber } from '../../src/site/families.ts';
 import { procedureSheet, proceduresOf } from '../../src/site/procedures.ts';
-import { assignLinks, ownSheets, pagesOf, sumLinks, teachLinks } from '../../src/site/sheets.ts';
+import {
+  assignLinks,
+  ownSheets,
+  pagesOf,
+  settingsLink,
+  sumGroups,
+  teachLinks,
+} from '../../src/site/sheets.ts';
 import { teller } from '../../src/site/speak.ts';
 import { table } from './wordTable.ts';
 
@@ -22,11 +31,20 @@ test('no two sheets go by one number', () => {
 });
 
 test('a list names the number that the sheet itself bears', () => {
-  const links = [...teachLinks('en', tell), ...assignLinks('en', tell), ...sumLinks('en', tell)];
-  expect(links.map(({ href, number }) => [href.split('/').at(-2), number])).toEqual(
-    (['set', 'answer', 'witness', 'crew', 'register', 'cut', 'fill'] as const).map((name) => [
-      name,
-      ownSheets[name].number,
-    ]),
+  const sums = sumGroups('en', tell).flatMap(({ sheets }) => sheets);
+  const links = [...teachLinks('en', tell), ...assignLinks('en', tell), ...sums, settingsLink('en', tell)];
+  const own: Readonly<Record<string, { readonly number: string }>> = ownSheets;
+  expect(links.map(({ number }) => number)).toEqual(
+    links.map(({ href }) => own[href.split('/').at(-2) ?? '']?.number),
   );
+  expect(links.map(({ href }) => href.split('/').at(-2))).toEqual([
+    ...['set', 'answer', 'witness', 'crew', 'register'],
+    ...groups.flatMap(([, ids]) => ids),
+    'settings',
+  ]);
+});
+
+test('every calculator stands in one group, once', () => {
+  const listed = groups.flatMap(([, ids]) => ids as readonly string[]);
+  expect([...listed].sort()).toEqual(['cut', 'fill', ...sumIds].sort());
 });

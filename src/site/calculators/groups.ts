@@ -1,0 +1,22 @@
+/** The sums in the order of the job, for the lists. */
+import type { SumId } from './sum.ts';
+
+/** Sums that have a sheet of their own making. */
+export type OwnSum = 'cut' | 'fill';
+export const groups = [
+  ['measure', ['length']],
+  ['cut', ['cut', 'mark']],
+  ['hang', []],
+  ['join', []],
+  ['bond', []],
+  ['fill', ['fill']],
+] as const satisfies readonly (readonly [string, readonly (SumId | OwnSum)[]])[];
+
+export type GroupId = (typeof groups)[number][0];
+
+/** The part of the job that a sum belongs to. */
+export function groupOf(id: SumId): GroupId {
+  const found = groups.find(([, ids]) => (ids as readonly string[]).includes(id));
+  if (found === undefined) throw new Error(`no group holds the sum ${id}`);
+  return found[0];
+}
