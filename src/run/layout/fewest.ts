@@ -1,0 +1,115 @@
+/**
+ * Fewest supports of one line, exactly.
+ *
+ * Places are gone through in order. What has been laid up to a support is summed up by two numbers: how many supports,
+ * and where the last piece of channel begins. Fewer and farther is never worse, because all that is asked of a piece
+ * later is that it be not too long; so only those labels are kept that no other beats in both. The first support has
+ * its own label, since no splice may stand in the span behind it; the last span takes none either. The work grows with
+ * the number of places times those within one span of each.
+ */
+import { cutsOf, type LineLayout, type LineProblem } from './line.ts';
+import { lastSplice, NOWHERE } from './spliceAt.ts';
+
+/** Labels of all places, in columns. */
+interface Labels {
+  readonly count: number[];
+  /** Where the last piece begins. */
+  readonly begin: number[];
+  readonly place: number[];
+  /** Label of the support before, -1 at the first. */
+  readonly before: number[];
+  /** Splice in the span before, or `NOWHERE`. */
+  readonly splice: number[];
+}
+
+interface Finish {
+  readonly count: number;
+  readonly place: number;
+  /** Label of the last support but one; -1: one support bears the line. */
+  readonly before: number;
+}
+
+/**
+ * @returns a lay-out with the fewest supports, or null when there is none
+ */
+export function fewestSupports(problem: LineProblem): LineLayout | null {
+  const { places, firstBy, lastFrom, channel, splice, stock } = problem;
+  const [first, last] = channel;
+  // One splice a span: a longer span would hold a piece longer than the stock.
+  const span = Math.min(problem.maxSpan, 2 * stock + splice.length);
+  const reach = stock + splice.before;
+  const half = splice.length / 2;
+
+  const labels: Labels = { count: [], begin: [], place: [], before: [], splice: [] };
+  const add = (count: number, begin: number, place: number, before: number, at: number) => {
+    labels.count.push(count);
+    labels.begin.push(begin);
+    labels.place.push(place);
+    labels.before.push(before);
+    labels.splice.push(at);
+  };
+  /** Labels of a place are `starts[i]` up to `starts[i + 1]`. */
+  const starts = new Int32Array(places.length + 1);
+  let finish: Finish | null = null;
+
+  // The best found so far for the place at hand, by number of supports.
+  const bestBegin: number[] = [];
+  const bestBefore: number[] = [];
+  const bestSplice: number[] = [];
+  let low = 0;
+
+  for (let i = 0; i < places.length; i++) {
+    const x = places[i] as number;
+    starts[i] = labels.count.length;
+    const ends = x >= lastFrom;
+    if (x <= firstBy) {
+      add(1, first, i, -1, NOWHERE);
+      if (ends && last - first <= stock) finish = better(finish, { count: 1, place: i, before: -1 });
+    }
+    while ((places[low] as number) < x - span) low++;
+    let fewest = Number.POSITIVE_INFINITY;
+    let most = 0;
+    for (let k = starts[low] as number; k < (starts[i] as number); k++) {
+      const count = (labels.count[k] as number) + 1;
+      const begin = labels.begin[k] as number;
+      if (ends && last - begin <= stock) finish = better(finish, { count, place: i, before: k });
+      let at = NOWHERE;
+      if (count > 2) at = lastSplice(splice, places[labels.place[k] as number] as number, x, begin + reach);
+      const next = at === NOWHERE ? begin : at + splice.behind;
+      fewest = Math.min(fewest, count);
+      most = Math.max(most, count);
+      if (next > (bestBegin[count] ?? NOWHERE)) {
+        bestBegin[count] = next;
+        bestBefore[count] = k;
+        bestSplice[count] = at;
+      }
+    }
+    let farthest = NOWHERE;
+    for (let count = fewest; count <= most; count++) {
+      const begin = bestBegin[count] ?? NOWHERE;
+      bestBegin[count] = NOWHERE;
+      if (begin <= farthest) continue;
+      farthest = begin;
+      // Neither may this piece end at the line's end, nor can a splice still be reached.
+      if (last - begin > stock && begin + reach < x + half) continue;
+      add(count, begin, i, bestBefore[count] as number, bestSplice[count] as number);
+    }
+    starts[i + 1] = labels.count.length;
+  }
+  return finish === null ? null : trace(problem, labels, finish);
+}
+
+const better = (a: Finish | null, b: Finish): Finish => (a === null || b.count < a.count ? b : a);
+
+function trace(problem: LineProblem, labels: Labels, finish: Finish): LineLayout {
+  const supports = [problem.places[finish.place] as number];
+  const splices: number[] = [];
+  for (let k = finish.before; k >= 0; k = labels.before[k] as number) {
+    supports.push(problem.places[labels.place[k] as number] as number);
+    const at = labels.splice[k] as number;
+    if (at !== NOWHERE) splices.push(at);
+  }
+  supports.reverse();
+  splices.reverse();
+  return { supports, splices, cuts: cutsOf(problem, splices) };
+}
