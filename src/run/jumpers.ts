@@ -1,9 +1,9 @@
 /** Where a run needs a jumper, why, of what size, and whether the one that is there is large enough. */
 import type { Source } from '../trade/answer.ts';
-import { NEWEST } from '../trade/fillTables.ts';
 import { compareSizes, isSize, jumper, type Size } from '../trade/jumper.ts';
 import { type Ticks, ticks } from '../trade/length.ts';
 import type { Catalogue } from './catalogue.ts';
+import { editionOf } from './edition.ts';
 import type { ResolvedLeg, ResolvedRun } from './resolved.ts';
 import type { RunTables } from './tables.ts';
 import type { Jumper } from './types.ts';
@@ -37,17 +37,13 @@ export interface JumperSize {
 }
 
 /** Smallest copper jumper for the circuits over a leg. */
-export function jumperSize(
-  leg: ResolvedLeg,
-  resolved: ResolvedRun,
-  { jumper: table }: RunTables,
-): JumperSize {
+export function jumperSize(leg: ResolvedLeg, resolved: ResolvedRun, tables: RunTables): JumperSize {
   const devicesA = resolved
     .cablesOver(leg)
     .flatMap(({ deviceA }) => (deviceA === undefined ? [] : [deviceA]));
   if (devicesA.length === 0) return { size: null, sources: [] };
-  const edition = resolved.run.limits?.edition ?? NEWEST;
-  const { result, sources } = jumper({ devicesA, metal: 'copper', edition }, table);
+  const edition = editionOf(resolved, tables);
+  const { result, sources } = jumper({ devicesA, metal: 'copper', edition }, tables.jumper);
   return { size: result.size, sources };
 }
 

@@ -1,0 +1,52 @@
+/** Jumpers: missing, too small, or where none is needed. A jumper that is not needed is not held against a size. */
+import { type JumperPlace, jumperPlaces, jumperSize } from '../jumpers.ts';
+import { JUMPER_PLACES } from '../sources.ts';
+import type { Found, Rule, Scope } from './finding.ts';
+
+const found = ({ leg, at, given, size, reason }: JumperPlace): Found => ({
+  leg: leg.leg,
+  at,
+  measured: given,
+  limit: reason === null ? null : size,
+  values: { ...(given === null ? {} : { given }), ...(size === null ? {} : { size }) },
+});
+
+function places({ resolved, catalogue, tables }: Scope): readonly JumperPlace[] {
+  return jumperPlaces(resolved, catalogue, tables);
+}
+
+const missing: Rule = {
+  id: 'jumper-missing',
+  source: () => JUMPER_PLACES,
+  find: (scope) =>
+    places(scope)
+      .filter(({ reason, given }) => reason !== null && given === null)
+      .map((place) => ({
+        ...found(place),
+        variant: `${place.reason?.replace(' ', '-')}`,
+        todo: place.size === null ? 'unsized' : 'sized',
+      })),
+};
+
+const needless: Rule = {
+  id: 'jumper-needless',
+  source: () => JUMPER_PLACES,
+  find: (scope) =>
+    places(scope)
+      .filter(({ reason, given }) => reason === null && given !== null)
+      .map(found),
+};
+
+const small: Rule = {
+  id: 'jumper-small',
+  source: () => JUMPER_PLACES,
+  find: (scope) =>
+    places(scope)
+      .filter(({ reason, given, holds }) => reason !== null && given !== null && holds === false)
+      .map((place) => {
+        const [source = JUMPER_PLACES] = jumperSize(place.leg, scope.resolved, scope.tables).sources;
+        return { ...found(place), source };
+      }),
+};
+
+export const bondingRules: readonly Rule[] = [missing, needless, small];

@@ -1,0 +1,118 @@
+/** What a rule is, what it finds, and what it may look at. */
+import type { Say, Source } from '../../trade/answer.ts';
+import { inches, type Ticks, ticks } from '../../trade/length.ts';
+import { shortLength } from '../../trade/shortLength.ts';
+import type { Catalogue } from '../catalogue.ts';
+import type { ResolvedRun } from '../resolved.ts';
+import type { RunTables } from '../tables.ts';
+
+/** Rules in the order in which findings of one place are listed. */
+export const RULE_IDS = [
+  'span-too-long',
+  'splice-past-quarter',
+  'two-splices-in-span',
+  'splice-in-end-span',
+  'splice-on-support',
+  'fitting-unsupported',
+  'expansion-unsupported',
+  'end-unsupported',
+  'insertion-short',
+  'insertion-long',
+  'ends-butted',
+  'hole-wrong',
+  'cut-in-hole',
+  'jumper-missing',
+  'jumper-needless',
+  'jumper-small',
+  'gap-wrong',
+  'anchor-none',
+  'anchor-many',
+  'anchor-off-middle',
+  'fill-over',
+  'fill-no-row',
+  'radius-small',
+  'power-with-signal',
+  'air-with-cables',
+  'open-gap-long',
+  'used-as-step',
+  'metals-mixed',
+  'wrong-hand',
+] as const;
+export type RuleId = (typeof RULE_IDS)[number];
+
+export type Unit = 'in' | 'in2' | null;
+
+export interface Finding {
+  readonly rule: RuleId;
+  readonly leg: string;
+  /** Ticks from the leg's first working point (the middle of a span may be half a tick); null: the whole leg. */
+  readonly at: number | null;
+  readonly measured: number | string | null;
+  readonly limit: number | string | null;
+  readonly unit: Unit;
+  readonly source: Source;
+  /** What is wrong. */
+  readonly say: Say;
+  /** What to do. */
+  readonly todo: Say;
+}
+
+export interface Scope {
+  readonly resolved: ResolvedRun;
+  readonly catalogue: Catalogue;
+  readonly tables: RunTables;
+}
+
+/** What a finder hands back: its rule fills in the rest. */
+export interface Found {
+  readonly leg: string;
+  readonly at: number | null;
+  readonly measured?: number | string | null;
+  readonly limit?: number | string | null;
+  readonly unit?: Unit;
+  /** Where it stands, if not where the rule says. */
+  readonly source?: Source;
+  readonly values?: Say['values'];
+  /** Which of the rule's sentences, where it has several: `none` says `inspect.RULE-none`. */
+  readonly variant?: string;
+  /** The same for what to do: `sized` says `inspect.RULE-todo-sized`. */
+  readonly todo?: string;
+}
+
+export interface Rule {
+  readonly id: RuleId;
+  readonly source: (scope: Scope) => Source;
+  readonly find: (scope: Scope) => readonly Found[];
+}
+
+/** Findings of a rule, its sentences by the rule's id: `inspect.RULE` says it, `inspect.RULE-todo` what to do. */
+export function findingsOf({ id, source, find }: Rule, scope: Scope): readonly Finding[] {
+  const key = (...parts: readonly (string | undefined)[]) =>
+    `inspect.${[id, ...parts.filter((part) => part !== undefined)].join('-')}`;
+  return find(scope).map(({ variant, todo, values = {}, ...found }) => {
+    const place = found.at === null ? {} : { at: text(found.at) };
+    const said = { leg: found.leg, ...place, ...values };
+    return {
+      rule: id,
+      leg: found.leg,
+      at: found.at,
+      measured: found.measured ?? null,
+      limit: found.limit ?? null,
+      unit: found.unit ?? null,
+      source: found.source ?? source(scope),
+      say: { say: key(variant), values: said },
+      todo: { say: key('todo', todo), values: said },
+    };
+  });
+}
+
+/** A length measured against its limit, both said. */
+export function lengths(measured: number, limit: number): Pick<Found, 'measured' | 'limit' | 'unit'> {
+  return { measured: inchesOf(measured), limit: inchesOf(limit), unit: 'in' };
+}
+
+/** Inches of ticks that need not be whole. */
+export const inchesOf = (length: number): number => inches(length as Ticks);
+
+/** A length in a sentence; half a tick is not seen in it. */
+export const text = (length: number): string => shortLength(ticks(Math.round(length)));
