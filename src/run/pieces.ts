@@ -11,7 +11,8 @@ interface Stop {
 }
 
 function faceStop(joint: 'start' | 'end', at: Ticks, face: Face): Stop {
-  return { at, end: { joint, kind: face.joint, takeOut: NONE, insertion: face.insertion, share: NONE } };
+  const { takeOut, insertion, share } = face;
+  return { at, end: { joint, kind: face.joint, takeOut, insertion, share } };
 }
 
 function jointStop(joint: ResolvedJoint, side: 0 | 1): Stop {

@@ -1,152 +1,59 @@
-/** From a run as given to its joints and pieces, or every fault of it. */
+/** From a run as given to all that follows from it without judging it, or every fault of it. */
 import { type Fault, GivenError } from '../trade/given.ts';
-import { KERF, SOCKET } from '../trade/habits.ts';
-import { formatLength, type Ticks, ticks } from '../trade/length.ts';
+import { KERF, MOVEMENT } from '../trade/habits.ts';
+import { formatLength, type Ticks } from '../trade/length.ts';
+import { assemble } from './assemble.ts';
 import type { Catalogue, Tray } from './catalogue.ts';
-import { type BuiltJoint, isBuilt, resolveJoint } from './joints.ts';
-import { notYet } from './notYet.ts';
-import { piecesOf } from './pieces.ts';
-import type { Face, ResolvedJoint, ResolvedRun, StraightLeg } from './straight.ts';
-import type { End, Leg, Run, Support } from './types.ts';
-
-const NONE = ticks(0);
+import { channelsOf } from './channels.ts';
+import { framesOf } from './frames.ts';
+import { legWorker } from './legs.ts';
+import { namedFaults, sideFaults } from './named.ts';
+import type { ResolvedRun } from './resolved.ts';
+import { type Bad, collector, treeOf } from './tree.ts';
+import type { Run } from './types.ts';
+import { wantedGap } from './wantedGap.ts';
 
 /**
- * Joints and pieces of a run.
+ * Legs in space, fittings, joints, pieces, supports, lines and sections of a run.
  *
- * @throws {GivenError} every fault: what is wrong, what does not hang together, what is not built yet
+ * @throws {GivenError} every fault of the run, each at its field
  */
 export function resolveRun(run: Run, catalogue: Catalogue): ResolvedRun {
+  const faults: Fault[] = [];
+  const bad = collector(faults);
+  const tray = trayOf(run, catalogue, bad);
+  const wanted = wantedOf(run, bad);
+  const tree = treeOf(run.legs, catalogue, bad);
+  namedFaults(run, tree, bad);
+  sideFaults(run, tree, bad);
+  const trays = channelsOf(tree.order, tray, catalogue, bad);
+  const placed = framesOf(tree.order, bad);
+  const work = legWorker(run, { trays, placed, catalogue, wanted }, bad);
+  const worked = tree.order.map(work);
+  if (faults.length > 0 || tray === null) throw new GivenError(faults);
+  return assemble(run, worked, { tray, stock: run.stock ?? tray.length, kerf: run.kerf ?? KERF.length });
+}
+
+function trayOf(run: Run, catalogue: Catalogue, bad: Bad): Tray | null {
   const tray = catalogue.get(run.tray);
-  const faults: Fault[] = [...notYet(run), ...namesFaults(run)];
-  if (tray?.kind !== 'tray') {
-    faults.push({
-      field: 'tray',
-      value: run.tray,
-      message: 'the catalogue has no such tray',
-      todo: `name one of ${[...catalogue.values()].flatMap((i) => (i.kind === 'tray' ? [i.id] : [])).join(' ')}`,
-    });
+  if (tray?.kind === 'tray') return tray;
+  const known = [...catalogue.values()].flatMap((i) => (i.kind === 'tray' ? [i.id] : []));
+  bad('tray', run.tray, 'the catalogue has no such tray', `name one of ${known.join(' ')}`);
+  return null;
+}
+
+/** The gap of an expansion splice now; null where no temperatures tell it. */
+function wantedOf({ temps }: Run, bad: Bad): Ticks | null {
+  if (temps === undefined) return null;
+  if (temps.highF < temps.lowF) {
+    bad(
+      'temps.highF',
+      temps.highF,
+      'the highest temperature is below the lowest',
+      'write the colder one in lowF',
+    );
   }
-  const leg = run.legs[0];
-  if (faults.length > 0 || tray?.kind !== 'tray' || leg === undefined) throw new GivenError(faults);
-
-  const resolved = resolveLeg(run, leg, tray, catalogue);
-  return { run, tray, stock: run.stock ?? tray.length, kerf: run.kerf ?? KERF.length, legs: [resolved] };
-}
-
-/** Names that must stand for a leg, and the leg that must stand somewhere. */
-function namesFaults({ legs, joints = [], ends = [], supports = [] }: Run): readonly Fault[] {
-  const faults: Fault[] = [];
-  const bad = (field: string, value: unknown, message: string, todo: string) =>
-    faults.push({ field, value, message, todo });
-  if (legs.length === 0) bad('legs', [], 'a run has at least one leg', 'give its first leg, from start');
-  legs.forEach(({ id, from, length }, k) => {
-    if (id === 'start' || id.includes(':')) {
-      bad(
-        `legs[${k}].id`,
-        id,
-        'this name has a meaning of its own',
-        'name the leg without a colon, and not start',
-      );
-    }
-    if (k === 0 && from !== 'start') {
-      bad(`legs[${k}].from`, from, 'the first leg leaves the start', 'write start');
-    }
-    if (length <= 0) bad(`legs[${k}].length`, length, 'a leg has a length', 'give a length above 0');
-  });
-  const ids = new Set(legs.map((l) => l.id));
-  const known = legs.map((l) => l.id).join(' ');
-  for (const [name, list] of Object.entries({ joints, ends, supports })) {
-    list.forEach(({ leg }, i) => {
-      if (!ids.has(leg)) bad(`${name}[${i}].leg`, leg, 'the run has no such leg', `name one of ${known}`);
-    });
-  }
-  ends.forEach(({ leg }, i) => {
-    if (ends.findIndex((e) => e.leg === leg) < i) {
-      bad(`ends[${i}].leg`, leg, 'this leg has an end already', 'give one end a leg');
-    }
-  });
-  return faults;
-}
-
-function resolveLeg(run: Run, leg: Leg, tray: Tray, catalogue: Catalogue): StraightLeg {
-  const faults: Fault[] = [];
-  const start = faceOf(run.start.kind, run.start.joint, NONE);
-  const given: Pick<End, 'kind' | 'joint' | 'open'> = run.ends?.find((e) => e.leg === leg.id) ?? {
-    kind: 'free',
-    joint: 'free',
-  };
-  const end = faceOf(given.kind, given.joint, given.open ?? NONE);
-
-  const numbered = (run.joints ?? [])
-    .map((joint, i) => ({ joint, field: `joints[${i}]` }))
-    .filter(
-      (one): one is { joint: BuiltJoint; field: string } => one.joint.leg === leg.id && isBuilt(one.joint),
-    )
-    .sort((a, b) => a.joint.at - b.joint.at);
-  const joints: ResolvedJoint[] = [];
-  numbered.forEach(({ joint, field }, i) => {
-    const answer = resolveJoint(joint, `S${i + 1}`, field, tray, catalogue);
-    if ('faults' in answer) faults.push(...answer.faults);
-    else joints.push(answer);
-  });
-  faults.push(...supportFaults(run.supports ?? [], leg));
-  if (faults.length > 0) throw new GivenError(faults);
-
-  const pieces = piecesOf(leg.id, leg.length, start, joints, end);
-  pieces.forEach(({ cut }, i) => {
-    if (cut > 0) return;
-    // The joint behind the piece is to blame; the last piece has only the joint before it.
-    const at = numbered[i] ?? numbered[i - 1];
-    const field = at === undefined ? `legs[${run.legs.indexOf(leg)}].length` : `${at.field}.at`;
-    faults.push({
-      field,
-      value: at === undefined ? leg.length : at.joint.at,
-      message: `piece ${i + 1} would be ${formatLength(cut)} long`,
-      todo:
-        at === undefined
-          ? 'give the leg more length'
-          : 'move the joint so that channel is left on both sides',
-    });
-  });
-  if (faults.length > 0) throw new GivenError(faults);
-  const supports = (run.supports ?? []).filter((s) => s.leg === leg.id).sort((a, b) => a.at - b.at);
-  return { leg: leg.id, length: leg.length, start, end, joints, pieces, supports };
-}
-
-function faceOf(kind: Face['kind'], joint: End['joint'], open: Ticks): Face {
-  if (joint === 'expansion') throw new Error('notYet refuses an expansion joint before it comes here');
-  return { kind, joint, insertion: joint === 'socketed' ? SOCKET.length : NONE, open };
-}
-
-function supportFaults(supports: readonly Support[], leg: Leg): readonly Fault[] {
-  return supports.flatMap(({ leg: on, at, way }, i): readonly Fault[] => {
-    if (on !== leg.id) return [];
-    const off = at < 0 || at > leg.length;
-    const plumb = leg.dir === 'U' || leg.dir === 'D';
-    return [
-      ...(off
-        ? [
-            {
-              field: `supports[${i}].at`,
-              value: at,
-              message: 'the support is not under the channel',
-              todo: `place it between 0 and ${formatLength(leg.length)}`,
-            },
-          ]
-        : []),
-      ...(way === 'vertical' && !plumb
-        ? [
-            {
-              field: `supports[${i}].way`,
-              value: way,
-              message: 'a vertical support holds a leg that goes up or down',
-              todo: 'write horizontal',
-            },
-          ]
-        : []),
-    ];
-  });
+  return wantedGap(temps, MOVEMENT.length);
 }
 
 /**
@@ -154,11 +61,11 @@ function supportFaults(supports: readonly Support[], leg: Leg): readonly Fault[]
  * Kept apart from resolving: a run may be drawn that cannot be cut.
  */
 export function stockFaults({ legs, stock }: ResolvedRun): readonly Fault[] {
-  return legs.flatMap(({ length, pieces }, k) =>
+  return legs.flatMap(({ length, pieces, field }) =>
     pieces
       .filter(({ cut }) => cut > stock)
       .map(({ id, cut }) => ({
-        field: `legs[${k}].length`,
+        field: `${field}.length`,
         value: length,
         message: `piece ${id} would be ${formatLength(cut)}, longer than a length of ${formatLength(stock)}`,
         todo: 'put another splice into the leg',

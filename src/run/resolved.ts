@@ -7,9 +7,9 @@ import type { Ticks } from '../trade/length.ts';
 import type { Branch, Elbow, Hinge, Reducer, Tray } from './catalogue.ts';
 import type { ResolvedJoint, StraightLeg } from './straight.ts';
 import type { End, Leg, Run, RunCable, Start, Support } from './types.ts';
+import type { Vec } from './vector.ts';
 
-/** East, north, up. */
-export type Vec = readonly [number, number, number];
+export type { Vec } from './vector.ts';
 
 /** How the channel lies: three unit vectors at right angles. `left` is left along the travel: open × along. */
 export interface Frame {
@@ -62,6 +62,8 @@ export interface ResolvedLeg extends StraightLeg {
   readonly fittingAfter: ResolvedFitting | null;
   readonly turn: Turn;
   readonly way: WayOut;
+  /** In order along the leg. */
+  readonly supports: readonly PlacedSupport[];
   /** What the run gives at the leg's end: null where a fitting stands; a last leg without an entry ends free. */
   readonly givenEnd: End | null;
   /** Path of that entry, `ends[1]`; the leg's own where there is none. */

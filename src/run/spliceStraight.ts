@@ -9,9 +9,10 @@ import type { Answered, Step } from '../trade/answer.ts';
 import { type Fault, GivenError } from '../trade/given.ts';
 import { formatLength, type Ticks, ticks } from '../trade/length.ts';
 import { shortLength } from '../trade/shortLength.ts';
+import { FREE_FACE } from './faces.ts';
 import { openingOf, placeSplice, type Splice } from './joints.ts';
 import { piecesOf } from './pieces.ts';
-import type { Face, Piece, ResolvedJoint, StraightLeg } from './straight.ts';
+import type { Piece, ResolvedJoint, StraightLeg } from './straight.ts';
 
 export interface StraightGiven {
   /** End to end of the channel, from face A. */
@@ -36,9 +37,6 @@ export interface FilledStraight {
   readonly leftOver: readonly { readonly piece: string; readonly length: Ticks }[];
 }
 
-const NONE = ticks(0);
-const OPEN: Face = { kind: 'free', joint: 'free', insertion: NONE, open: NONE };
-
 /**
  * Fills a straight length with whole lengths and the remainder.
  *
@@ -61,10 +59,10 @@ export function spliceStraightRun(given: StraightGiven): Answered<FilledStraight
     joints.push(placeSplice(`S${joints.length + 1}`, at, splice, given.item ?? null));
     along += opening;
   }
-  const pieces = piecesOf('1', length, OPEN, joints, OPEN);
+  const pieces = piecesOf('1', length, FREE_FACE, joints, FREE_FACE);
   const sawn = pieces.filter(({ cut }) => cut < stock);
   const result: FilledStraight = {
-    leg: { leg: '1', length, start: OPEN, end: OPEN, joints, pieces, supports: [] },
+    leg: { leg: '1', length, start: FREE_FACE, end: FREE_FACE, joints, pieces, supports: [] },
     lengths: pieces.length,
     cuts: sawn,
     leftOver: sawn.map(({ id, cut }) => ({ piece: id, length: ticks(Math.max(0, stock - cut - kerf)) })),

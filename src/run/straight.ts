@@ -1,7 +1,6 @@
-/** What follows from a straight leg: the shapes. The working is in resolve.ts, joints.ts, pieces.ts and spliceStraight.ts. */
+/** What follows from a straight leg: the shapes. The working is in joints.ts, faces.ts, pieces.ts and spliceStraight.ts. */
 import type { Ticks } from '../trade/length.ts';
-import type { Tray } from './catalogue.ts';
-import type { EndJoint, Run, Support } from './types.ts';
+import type { EndJoint, Joint, JointKind, Support } from './types.ts';
 
 type Pair<T> = readonly [T, T];
 
@@ -15,7 +14,7 @@ interface JointPlace {
   readonly at: Ticks;
   /** Catalogue id, or `null` where a length was filled from measures alone. */
   readonly item: string | null;
-  /** Length of the sleeve or plate. */
+  /** Length of the sleeve, plate or expansion splice, or of the hinge from face to face; 0 at a gap. */
   readonly length: Ticks;
   readonly insertions: Pair<Ticks>;
   readonly opening: Ticks;
@@ -23,8 +22,11 @@ interface JointPlace {
   readonly shares: Pair<Ticks>;
   /** Where the channel before it ends and the channel behind it begins, from the leg's first working point. */
   readonly channelEnds: Pair<Ticks>;
-  /** Where the tape stops on it: the edges of a sleeve; a butt joint is measured to the channel ends. */
+  /** Where the tape stops on it: the edges of a sleeve, the faces of a hinge; else the channel ends. */
   readonly edges: Pair<Ticks>;
+  /** As the run gives it, and its path there, `joints[2]`; null where a length was filled from measures alone. */
+  readonly given: Joint | null;
+  readonly field: string | null;
 }
 
 /** Both channels go into a sleeve. */
@@ -35,13 +37,33 @@ export interface SocketedJoint extends JointPlace {
 export interface ButtJoint extends JointPlace {
   readonly kind: 'butt';
 }
-export type ResolvedJoint = SocketedJoint | ButtJoint;
+/** Stands straight, its pivot at `at`; parts lines. */
+export interface HingedJoint extends JointPlace {
+  readonly kind: 'hinged';
+}
+/** The ends stand apart by the gap wanted, a sliding splice across them; parts lines and sections. */
+export interface ExpansionJoint extends JointPlace {
+  readonly kind: 'expansion';
+}
+/** Nothing joins the ends; parts lines and sections. */
+export interface GapJoint extends JointPlace {
+  readonly kind: 'gap';
+}
+/** A rigid splice: channel on both sides of it is one line. */
+export type RigidJoint = SocketedJoint | ButtJoint;
+export type ResolvedJoint = RigidJoint | HingedJoint | ExpansionJoint | GapJoint;
 
 /** What stands at the first or the last face of the leg. */
 export interface Face {
-  readonly kind: 'ladder' | 'tray' | 'instrument' | 'free';
-  readonly joint: Exclude<EndJoint, 'expansion'>;
+  readonly kind: 'ladder' | 'tray' | 'instrument' | 'free' | 'fitting';
+  readonly joint: EndJoint | 'fitting';
+  /** From the leg's working point to the face: of a fitting, else 0. */
+  readonly takeOut: Ticks;
   readonly insertion: Ticks;
+  /** What the leg gives to the opening of an expansion splice; else 0. */
+  readonly share: Ticks;
+  /** Whole opening of an expansion splice, the gap wanted; else 0. */
+  readonly gap: Ticks;
   /** Beyond the channel's end, to an instrument; 0 elsewhere. */
   readonly open: Ticks;
 }
@@ -49,7 +71,7 @@ export interface Face {
 export interface PieceEnd {
   /** `start`, `end`, or the joint's name. */
   readonly joint: string;
-  readonly kind: 'socketed' | 'butt' | 'free';
+  readonly kind: JointKind | 'free' | 'fitting';
   readonly takeOut: Ticks;
   readonly insertion: Ticks;
   readonly share: Ticks;
@@ -79,12 +101,4 @@ export interface StraightLeg {
   readonly joints: readonly ResolvedJoint[];
   readonly pieces: readonly Piece[];
   readonly supports: readonly Support[];
-}
-
-export interface ResolvedRun {
-  readonly run: Run;
-  readonly tray: Tray;
-  readonly stock: Ticks;
-  readonly kerf: Ticks;
-  readonly legs: readonly StraightLeg[];
 }

@@ -9,7 +9,7 @@ import type { Ticks } from '../trade/length.ts';
 /** How the channel meets what is at the run's first or last face. */
 export type EndJoint = 'socketed' | 'butt' | 'expansion' | 'free';
 
-/** A joint along a leg. Only `socketed` (a sleeve) and `butt` (a plate) are built so far. */
+/** A joint along a leg: a sleeve, a plate, a hinge standing straight, an expansion splice, or nothing between the ends. */
 export type JointKind = 'socketed' | 'butt' | 'hinged' | 'expansion' | 'gap';
 
 /** Size of a jumper as the tables write it, `8 AWG`; `null` says that none is fitted. */

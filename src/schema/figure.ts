@@ -8,7 +8,8 @@ import { drawStrip, type StripGiven } from '../drawing/strip.ts';
 import type { Balloon, Drawing, How } from '../drawing/types.ts';
 import type { Catalogue, Fastened, Fastening, Tray } from '../run/catalogue.ts';
 import { resolveRun } from '../run/resolve.ts';
-import type { ResolvedJoint, ResolvedRun } from '../run/straight.ts';
+import type { ResolvedRun } from '../run/resolved.ts';
+import type { ResolvedJoint, RigidJoint } from '../run/straight.ts';
 import type { Run } from '../run/types.ts';
 import { type Fault, GivenError } from '../trade/given.ts';
 import { formatLength } from '../trade/length.ts';
@@ -64,7 +65,7 @@ const views: Readonly<Record<Figure['view'], Show>> = {
 
   splice: ({ legs, tray }, of, catalogue) => {
     const joint = pick(
-      legs.flatMap((l) => l.joints),
+      legs.flatMap((l) => l.joints.filter(isRigid)),
       (j) => j.name,
       of,
     );
@@ -98,8 +99,11 @@ const views: Readonly<Record<Figure['view'], Show>> = {
   },
 };
 
+const isRigid = (joint: ResolvedJoint): joint is RigidJoint =>
+  joint.kind === 'socketed' || joint.kind === 'butt';
+
 /** A joint with the item it is made with, and what fastens it; a resolved joint of a catalogue has both. */
-function spliceOf(joint: ResolvedJoint, tray: Tray, catalogue: Catalogue): SpliceGiven {
+function spliceOf(joint: RigidJoint, tray: Tray, catalogue: Catalogue): SpliceGiven {
   const item = joint.item === null ? undefined : catalogue.get(joint.item);
   if (joint.kind === 'socketed' && item?.kind === 'sleeve') {
     return { joint, tray, item, fastening: fasteningOf(item.fastened, catalogue) };

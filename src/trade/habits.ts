@@ -50,3 +50,8 @@ export const KERF = { length: fromInches(1 / 8), source: practice('a saw cut tak
 export const OPENING = { length: fromInches(1 / 8), source: training('sleeve') };
 /** How far channel goes into the socket of a ladder tray, tray or instrument. */
 export const SOCKET = { length: fromInches(1.5), source: training('socket') };
+/** What an expansion splice takes up between the coldest and the hottest metal. */
+export const MOVEMENT = {
+  length: fromInches(1),
+  source: practice('an expansion splice takes up 1 in of movement'),
+};

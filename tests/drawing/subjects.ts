@@ -34,7 +34,7 @@ const numbered = (parts: readonly string[]) => parts.map((at, i) => ({ number: S
 function spliceOf(width: 2 | 4 | 6, joint: Record<string, unknown>, balloons = true) {
   const run = resolved(`30'`, { tray: `card-${width}`, joints: [{ leg: '1', at: `15'`, ...joint }] });
   const made = run.legs[0]?.joints[0];
-  if (made === undefined) throw new Error('no joint');
+  if (made?.kind !== 'socketed' && made?.kind !== 'butt') throw new Error('no splice');
   const { tray } = run;
   const shown = balloons ? numbered(spliceParts[made.kind]) : [];
   return made.kind === 'butt'

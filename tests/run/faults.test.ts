@@ -95,44 +95,6 @@ describe('a piece of no length', () => {
   });
 });
 
-describe('what is not built yet is said, with its value', () => {
-  const leg = { id: '1', from: 'start', fitting: null, dir: 'E', length: `20'` };
-  test.each([
-    [{ legs: [leg, { ...leg, id: '2', from: '1' }] }, ['legs[1]']],
-    [{ legs: [{ ...leg, fitting: 'card-4-elbow-90' }] }, ['legs[0].fitting']],
-    [
-      { legs: [{ ...leg, onEdge: true, barrier: true, keeps: 'left' }] },
-      ['legs[0].onEdge', 'legs[0].barrier', 'legs[0].keeps'],
-    ],
-    [{ legs: [{ ...leg, jumper: null, bare: true }] }, ['legs[0].bare', 'legs[0].jumper']],
-    [{ start: { kind: 'ladder', joint: 'expansion' } }, ['start.joint']],
-    [{ start: { kind: 'ladder', joint: 'free', jumper: '8 AWG' } }, ['start.jumper']],
-    [{ ends: [{ leg: '1', kind: 'tray', joint: 'expansion' }] }, ['ends[0].joint']],
-    [
-      { joints: ['hinged', 'expansion', 'gap'].map((kind) => ({ ...one, kind })) },
-      ['joints[0].kind', 'joints[1].kind', 'joints[2].kind'],
-    ],
-    [{ joints: [{ ...one, hole: 'large' }] }, ['joints[0].hole']],
-    [{ marks: [{ leg: '1', at: 1, kind: 'step' }] }, ['marks']],
-    [{ places: [{ leg: '1', at: [1] }] }, ['places']],
-    [{ limits: { maxSpan: `6'` } }, ['limits']],
-    [{ temps: { lowF: 10, highF: 110, nowF: 70 } }, ['temps']],
-  ])('%o', (rest, fields) => {
-    expect(faults(`20'`, rest).map((f) => f.split(':')[0])).toEqual(fields);
-  });
-
-  test('empty lists, and the plain values, are no more than leaving them out', () => {
-    const rest = { cables: [], marks: [], places: [], joints: [{ ...one, hole: 'small' }] };
-    expect(faults(`20'`, rest)).toEqual([]);
-    expect(faults(`20'`, { legs: [{ ...leg, onEdge: false, barrier: false }] })).toEqual([]);
-  });
-
-  test('all faults come at once', () => {
-    const rest = { tray: 'card-5', temps: { lowF: 1, highF: 2, nowF: 1 }, joints: [{ ...one, leg: '9' }] };
-    expect(faults(`20'`, rest)).toHaveLength(3);
-  });
-});
-
 test('the shape refuses what no run has, and names the field', () => {
   const read = check(runShape, {
     v: 2,

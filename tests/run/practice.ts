@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { parse } from 'yaml';
 import type { Catalogue, Item, ItemOf } from '../../src/run/catalogue.ts';
 import { resolveRun } from '../../src/run/resolve.ts';
-import type { ResolvedRun } from '../../src/run/straight.ts';
+import type { ResolvedRun } from '../../src/run/resolved.ts';
 import type { Run } from '../../src/run/types.ts';
 import { catalogueOf, catalogueShape } from '../../src/schema/catalogue.ts';
 import { runShape } from '../../src/schema/run.ts';
