@@ -6,11 +6,9 @@
  * Bounds: Martello and Toth, Discrete Applied Mathematics 28 (1990); Gilmore and Gomory, Operations Research 9 (1961).
  */
 import type { Answered } from '../answer.ts';
-import { type Bound, boundOf, NOTHING } from './certificate.ts';
-import { byHand } from './firstFit.ts';
+import type { Bound } from './certificate.ts';
 import { type Job, jobOf } from './job.ts';
-import { KnapsackTable } from './knapsack.ts';
-import { knownWeights } from './martello.ts';
+import { leastStock } from './leastStock.ts';
 import type { Budget, SticksGiven, SticksResult } from './types.ts';
 import { givenSteps, workingOf } from './working.ts';
 import { writeFound } from './write.ts';
@@ -18,17 +16,15 @@ import { writeFound } from './write.ts';
 /**
  * @throws {GivenError} a piece longer than every bar, more pieces than any job has
  */
-export function sticks(given: SticksGiven, _budget: Budget = {}): Answered<SticksResult> {
+export function sticks(given: SticksGiven, budget: Budget = {}): Answered<SticksResult> {
   const job = jobOf(given);
-  const table = new KnapsackTable(Math.max(...job.bars.map((b) => b.room), 1));
-  let bound: Bound = NOTHING;
-  for (const weights of knownWeights(job)) {
-    const next = boundOf(job, weights, table);
-    if (next.ticks > bound.ticks) bound = next;
-  }
-  const hand = bound.ticks === Number.POSITIVE_INFINITY ? null : byHand(job);
-  if (hand === null) return infeasible(job, bound);
-  const found = { plan: hand, bound, levels: 1 };
+  const { plan, bound, hand } = leastStock(
+    job,
+    { stop: budget.stop ?? (() => false), found: () => {} },
+    budget.stop !== undefined,
+  );
+  if (plan === null) return infeasible(job, bound);
+  const found = { plan, bound, levels: 1 };
   const result = writeFound(job, found);
   return {
     result: job.rounded ? { ...result, why: [{ say: 'sticks.rounded' }] } : result,

@@ -1,0 +1,88 @@
+/** The first aim: the least new stock, and whole weights that prove it. */
+import { type Bound, boundOf, NOTHING } from './certificate.ts';
+import { chanceOf } from './chance.ts';
+import { type Diving, dive } from './dive.ts';
+import { byHand, openJob } from './firstFit.ts';
+import { divisor, type Job } from './job.ts';
+import { knownWeights } from './martello.ts';
+import { compareRanks, type Plan, rankOf } from './plan.ts';
+import { Pricer } from './pricing.ts';
+import { longestStock, Pool, relax } from './relax.ts';
+
+export interface Least {
+  /** The best plan found; null when the bars ran out in every plan tried. */
+  readonly plan: Plan | null;
+  readonly bound: Bound;
+  /** The rule of thumb alone. */
+  readonly hand: Plan | null;
+  readonly pool: Pool;
+  readonly pricer: Pricer;
+}
+
+export interface Search {
+  readonly stop: () => boolean;
+  readonly found: (plan: Plan, bound: Bound) => void;
+}
+
+/** Dives at most, when nothing else ends the search. */
+const MOST_DIVES = 40;
+
+export function leastStock(job: Job, { stop, found }: Search, forEver: boolean): Least {
+  const pricer = new Pricer(Math.max(...job.bars.map((b) => b.room), 1));
+  const pool = new Pool();
+  let bound: Bound = NOTHING;
+  const raise = (weights: readonly number[]): void => {
+    const next = boundOf(job, weights, pricer.table);
+    if (next.ticks > bound.ticks) bound = next;
+  };
+  for (const weights of knownWeights(job)) raise(weights);
+  const hand = byHand(job);
+  let plan = hand;
+  const better = (next: Plan): void => {
+    if (plan !== null && compareRanks(rankOf(next, job), rankOf(plan, job)) >= 0) return;
+    plan = next;
+    found(plan, bound);
+  };
+  const stock = (): number => (plan === null ? Number.POSITIVE_INFINITY : rankOf(plan, job)[0]);
+  const done = (): boolean => stock() <= bound.ticks || bound.ticks === Number.POSITIVE_INFINITY;
+  const answer = (): Least => ({ plan, bound, hand, pool, pricer });
+  if (plan !== null) found(plan, bound);
+  if (done()) return answer();
+
+  for (const { bar, pattern } of plan ?? []) pool.add(bar, pattern);
+  const root = relax(job, openJob(job), pool, pricer, { stop });
+  if (root.cost === Number.POSITIVE_INFINITY) {
+    for (const weights of scaled(relax(job, openJob(job), pool, pricer, { stop, wantsOnly: true }).prices))
+      raise(weights);
+    return answer();
+  }
+  for (const weights of scaled(root.prices)) {
+    raise(weights);
+    if (bound.ticks >= root.cost * longestStock(job) - 1e-6) break;
+  }
+  if (plan !== null) found(plan, bound);
+  const step = job.bars.filter((b) => !b.offcut).reduce((g, b) => divisor(g, b.ticks), 0);
+  const goal = (): number => Math.max(bound.ticks, stock() - step);
+  for (let turn = 0; !done() && !stop() && (forEver || turn < MOST_DIVES); turn++) {
+    const diving: Diving = {
+      job,
+      pool,
+      pricer,
+      stop,
+      found: better,
+      goal: () => Math.min(goal(), Number.MAX_SAFE_INTEGER),
+      ...(turn < 3 ? {} : { chance: chanceOf(turn) }),
+    };
+    const [discrepancies, depth] = turn === 0 ? [0, 0] : turn === 1 ? [1, 4] : turn === 2 ? [2, 4] : [1, 3];
+    dive(diving, openJob(job), [], discrepancies, depth, root);
+  }
+  return answer();
+}
+
+/** Prices as whole weights, coarse before fine. */
+function* scaled(prices: readonly number[]): Generator<readonly number[]> {
+  const dearest = Math.max(...prices, 1e-9);
+  for (const scale of [1, 2, 3, 4, 6, 12, 60, 420, 5040, 720_720, 1e8]) {
+    yield prices.map((price) => Math.floor((price / dearest) * scale + 1e-7));
+  }
+}

@@ -1,0 +1,184 @@
+/**
+ * Least stock when patterns may be cut in fractions (Gilmore and Gomory, Operations Research 9, 1961, and 11, 1963): a
+ * linear programme over the patterns known so far, and for its prices the filling that is worth most, until none is
+ * worth more than its bar.
+ */
+import { greedyPattern, type Open, repeats } from './firstFit.ts';
+import type { Job } from './job.ts';
+import type { Pattern } from './plan.ts';
+import type { Pricer } from './pricing.ts';
+import { Simplex } from './simplex.ts';
+
+/** A pattern on a bar. */
+export interface Filled {
+  readonly bar: number;
+  readonly pattern: Pattern;
+  readonly name: string;
+}
+
+/** Patterns found so far, each once. */
+export class Pool {
+  readonly #found = new Map<string, Filled>();
+
+  /** Keeps a pattern. @returns false when it was there */
+  add(bar: number, pattern: Pattern): boolean {
+    const name = nameOf(bar, pattern);
+    if (this.#found.has(name)) return false;
+    this.#found.set(name, { bar, pattern, name });
+    return true;
+  }
+
+  all(): IterableIterator<Filled> {
+    return this.#found.values();
+  }
+
+  get size(): number {
+    return this.#found.size;
+  }
+}
+
+export function nameOf(bar: number, pattern: Pattern): string {
+  return `${bar}:${pattern.join()}`;
+}
+
+export interface Relaxed {
+  /** Least cost, the longest stock being 1; Infinity when even fractions of the bars do not hold the pieces. */
+  readonly cost: number;
+  /** Patterns in use and how often. */
+  readonly used: readonly (Filled & { readonly amount: number })[];
+  /** What one piece of each kind is worth. */
+  readonly prices: readonly number[];
+  /** Whether no better pattern is left; false when the search was stopped, or a forbidden pattern would be better. */
+  readonly finished: boolean;
+}
+
+export interface RelaxOptions {
+  readonly stop: () => boolean;
+  /** Patterns not to be used. */
+  readonly forbidden?: ReadonlySet<string> | undefined;
+  /** Prices alone: bars cost nothing and an open want costs 1, to show that bars run out. */
+  readonly wantsOnly?: boolean;
+  /** Ends as soon as the cost is known to be above this whole number of longest bars, or not. */
+  readonly roundsUp?: boolean;
+}
+
+const WORTH = 1e-7;
+
+export function costOf(job: Job, bar: number): number {
+  const { offcut, ticks } = job.bars[bar] as Job['bars'][number];
+  return offcut ? 0 : ticks / longestStock(job);
+}
+
+export function longestStock(job: Job): number {
+  return Math.max(...job.bars.filter((b) => !b.offcut).map((b) => b.ticks), 0) || 1;
+}
+
+/** The part of the job that is still open, by its own short lists. */
+interface Part {
+  readonly kinds: readonly number[];
+  readonly place: ReadonlyMap<number, number>;
+  readonly sizes: Float64Array;
+  readonly wanted: Float64Array;
+  /** Bars that are left. */
+  readonly bars: readonly number[];
+  /** Row of a bar that there is only so many of. */
+  readonly rows: ReadonlyMap<number, number>;
+}
+
+function partOf(job: Job, open: Open): Part {
+  const kinds = job.kinds.map((_, i) => i).filter((i) => (open.wanted[i] as number) > 0);
+  const bars = job.bars.map((_, i) => i).filter((i) => (open.bars[i] as number) > 0);
+  const rows = new Map<number, number>();
+  for (const bar of bars)
+    if ((open.bars[bar] as number) < Number.POSITIVE_INFINITY) rows.set(bar, kinds.length + rows.size);
+  return {
+    kinds,
+    place: new Map(kinds.map((kind, i) => [kind, i])),
+    sizes: Float64Array.from(kinds, (i) => job.kinds[i]?.size ?? 0),
+    wanted: Float64Array.from(kinds, (i) => open.wanted[i] as number),
+    bars,
+    rows,
+  };
+}
+
+export function relax(job: Job, open: Open, pool: Pool, pricer: Pricer, options: RelaxOptions): Relaxed {
+  const part = partOf(job, open);
+  const limits = [...part.rows.keys()].map((bar) => open.bars[bar] as number);
+  const master = new Simplex([...part.wanted], limits, options.wantsOnly ? 1 : undefined);
+  const filled: Filled[] = [];
+  const add = (bar: number, pattern: Pattern, name = nameOf(bar, pattern)): void => {
+    const entries: number[] = [];
+    for (let k = 0; k < pattern.length; k += 2)
+      entries.push(part.place.get(pattern[k] as number) ?? 0, pattern[k + 1] as number);
+    const row = part.rows.get(bar);
+    if (row !== undefined) entries.push(row, 1);
+    master.add({ cost: options.wantsOnly ? 0 : costOf(job, bar), entries });
+    filled.push({ bar, pattern, name });
+  };
+  for (const { bar, pattern, name } of pool.all())
+    if (
+      (open.bars[bar] as number) > 0 &&
+      repeats(pattern, open.wanted) > 0 &&
+      options.forbidden?.has(name) !== true
+    )
+      add(bar, pattern, name);
+  for (const bar of part.bars) {
+    for (const kind of part.kinds) {
+      const one = greedyPattern(job, only(open.wanted, kind), job.bars[bar]?.room ?? 0);
+      if (one.length > 0 && pool.add(bar, one)) add(bar, one);
+    }
+  }
+  const finished = generate(job, part, master, pool, pricer, options, add);
+  const prices = new Array<number>(job.kinds.length).fill(0);
+  part.kinds.forEach((kind, i) => {
+    prices[kind] = Math.max(0, master.prices[i] as number);
+  });
+  return {
+    cost: master.left > 1e-6 && !options.wantsOnly ? Number.POSITIVE_INFINITY : master.cost,
+    used: master.used().map(([column, amount]) => ({ ...(filled[column] as Filled), amount })),
+    prices,
+    finished,
+  };
+}
+
+function only(wanted: readonly number[], kind: number): number[] {
+  return wanted.map((n, i) => (i === kind ? n : 0));
+}
+
+function generate(
+  job: Job,
+  part: Part,
+  master: Simplex,
+  pool: Pool,
+  pricer: Pricer,
+  { stop, forbidden, wantsOnly, roundsUp }: RelaxOptions,
+  add: (bar: number, pattern: Pattern) => void,
+): boolean {
+  const rooms = part.bars.map((bar) => job.bars[bar]?.room ?? 0);
+  if (rooms.length === 0 || part.kinds.length === 0) return master.optimise();
+  for (;;) {
+    if (!master.optimise() || stop()) return false;
+    const priced = pricer.price(part.sizes, part.wanted, master.prices, rooms);
+    let [added, barred] = [0, false];
+    priced.forEach(({ value, pattern }, k) => {
+      const bar = part.bars[k] as number;
+      const row = part.rows.get(bar);
+      const price =
+        (wantsOnly ? 0 : costOf(job, bar)) - (row === undefined ? 0 : (master.prices[row] as number));
+      if (value <= price + WORTH) return;
+      const own: Pattern = pattern.map((n, i) => (i % 2 === 0 ? (part.kinds[n] as number) : n));
+      if (forbidden?.has(nameOf(bar, own))) barred = true;
+      else {
+        pool.add(bar, own);
+        add(bar, own);
+        added++;
+      }
+    });
+    if (added === 0) return !barred;
+    // On bars of one length the cost over the dearest filling is a bound already (Farley, Operations Research 38, 1990).
+    if (roundsUp && rooms.length === 1 && part.rows.size === 0) {
+      const least = master.cost / Math.max(1, priced[0]?.value ?? 1);
+      if (Math.ceil(least - WORTH) >= Math.ceil(master.cost - WORTH)) return true;
+    }
+  }
+}
