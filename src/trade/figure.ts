@@ -7,3 +7,8 @@ export function figure(n: number, decimals = 4): string {
 export function figures(a: number, b: number): readonly [string, string] {
   return figure(a) === figure(b) ? [figure(a, 9), figure(b, 9)] : [figure(a), figure(b)];
 }
+
+/** A number that may be far below 1, by its first digits. */
+export function digits(n: number, count = 4): string {
+  return String(Number(n.toPrecision(count)));
+}
