@@ -2,6 +2,7 @@
  * What a run is made of. Every value has an origin: where a figure was seen, or that it is a training value which
  * a site replaces by its own. `item.origin` holds for all values of the item but those that `origins` names.
  */
+import type { Source } from '../trade/answer.ts';
 import type { Ticks } from '../trade/length.ts';
 
 export type Metal = 'aluminium' | 'steel' | 'stainless';
@@ -13,6 +14,8 @@ interface Entry {
   readonly origin: Origin;
   /** Origins of single values that differ from the item's, by the name of the field. */
   readonly origins?: Readonly<Record<string, Origin>> | undefined;
+  /** Papers in which the site has adopted values of it, by the name of the field. */
+  readonly papers?: Readonly<Record<string, Source>> | undefined;
 }
 
 interface ChannelPart extends Entry {

@@ -22,10 +22,19 @@ const rooms: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** Every key that must be there, with who says it. */
-export function demands({ tasks, tickets }: Pick<Entries, 'tasks' | 'tickets'>): readonly Demand[] {
+export function demands({
+  tasks,
+  tickets,
+  rules,
+}: Pick<Entries, 'tasks' | 'tickets' | 'rules'>): readonly Demand[] {
   return [
     ...Object.entries(rooms).flatMap(([room, keys]) =>
       keys.map((key) => ({ key, by: `src/${room}/says.ts` })),
+    ),
+    ...rules.flatMap(({ file, data }) =>
+      data.kind === 'edition changes'
+        ? data.changes.map(({ what }) => ({ key: `changed.${what}`, by: file }))
+        : [],
     ),
     ...tasks.flatMap(({ id, file, data }) =>
       ['name', 'purpose', ...(data.critical ?? []).map((c) => `critical-${c}`)]

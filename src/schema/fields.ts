@@ -3,7 +3,6 @@ import { z } from 'zod';
 import { EDITIONS, type PerEdition } from '../trade/editions.ts';
 
 export const above0 = z.number().gt(0);
-export const from0 = z.number().gte(0);
 /** A part of a span, up to the half. */
 export const share = z.number().gt(0).lte(0.5);
 /** How many of a thing: whole, from 1. */

@@ -4,6 +4,7 @@ import { faultsOf } from './faults.ts';
 import { crossFaults } from './references.ts';
 import { type ContentFile, type Entry, type FileFault, placeOn, readEntry, type Shelf } from './shelf.ts';
 import { type Entries, type Library, shelves } from './shelves.ts';
+import { adoptedOf, withAdopted } from './site.ts';
 import { wordTables } from './words.ts';
 
 export type { ContentFile, FileFault } from './shelf.ts';
@@ -60,7 +61,10 @@ function libraryOf(entries: Entries): Omit<Library, 'demo'> {
   const maps = Object.entries(others).map(([key, list]) => [key, byId(list as readonly Entry<unknown>[])]);
   return {
     ...(Object.fromEntries(maps) as Omit<Library, 'catalogue' | 'runs' | 'words' | 'bodies' | 'demo'>),
-    catalogue: catalogueOf(catalogues.map((c) => c.data)).catalogue,
+    catalogue: withAdopted(
+      catalogueOf(catalogues.map((c) => c.data)).catalogue,
+      adoptedOf(others.site.map((s) => s.data)),
+    ),
     runs: new Map(runs.map((r) => [r.id, r.data.run])),
     words: wordTables(words),
     bodies: new Map(

@@ -4,6 +4,7 @@ import { procedureFaults, runFaults } from './procedureChecks.ts';
 import { ruleFaults } from './ruleChecks.ts';
 import type { Entry, FileFault } from './shelf.ts';
 import { type Entries, type Lost, prose } from './shelves.ts';
+import { siteFaults } from './siteChecks.ts';
 import { taskFaults, ticketFaults } from './taskChecks.ts';
 import { textFaults, textsIn } from './texts.ts';
 import { wordFaults } from './wordChecks.ts';
@@ -25,6 +26,7 @@ const checks: readonly Check[] = [
   taskFaults,
   ticketFaults,
   ruleFaults,
+  siteFaults,
   catalogueFaults,
   runFaults,
   procedureFaults,

@@ -11,6 +11,7 @@ import { runShape } from './run.ts';
 import { familyShape } from './scenario.ts';
 import { sheetShape } from './sheet.ts';
 import type { Entry, Shelf } from './shelf.ts';
+import { siteShape } from './site.ts';
 import { sourceShape } from './source.ts';
 import { taskShape, ticketShape } from './task.ts';
 import { type Words, wordsShape } from './words.ts';
@@ -30,6 +31,7 @@ export const shelves = {
   tickets: shelf('tickets', '.yaml', ticketShape),
   sources: shelf('sources', '.yaml', sourceShape),
   rules: shelf('rules', '.yaml', ruleShape),
+  site: shelf('site', '.yaml', siteShape),
   catalogues: shelf('catalogue', '.yaml', catalogueShape),
   runs: shelf('procedures/runs', '.yaml', z.strictObject({ id: plainId, run: runShape })),
   scenarios: shelf('scenarios', '.yaml', familyShape),

@@ -3,6 +3,7 @@
  * and is said with who signed it and on what day; what a code states it may only make stricter.
  */
 import { z } from 'zod';
+import type { Catalogue, Item } from '../run/catalogue.ts';
 import { EDITIONS } from '../trade/editions.ts';
 import type { Limit } from '../trade/limit.ts';
 import { above0, share } from './fields.ts';
@@ -140,3 +141,35 @@ export function adoptedOf(papers: Iterable<SitePaper>): Adopted {
 
 /** Nothing adopted. */
 export const NOTHING_ADOPTED: Adopted = adoptedOf([]);
+
+/** Fields of an item that are no value of it. */
+const ABOUT: ReadonlySet<string> = new Set(['id', 'kind', 'origin', 'origins', 'papers']);
+
+/** Fields of an item that hold its values. */
+export const valuesOf = (item: Item): readonly string[] => Object.keys(item).filter((f) => !ABOUT.has(f));
+
+/** Whether the site has adopted a value of an item. */
+export function isAdopted({ origin, origins }: Pick<Item, 'origin' | 'origins'>, field: string): boolean {
+  return (origins?.[field] ?? origin) === 'adopted by the site';
+}
+
+/** The catalogue with the origin of every value that the site has adopted, and the paper it stands in. */
+export function withAdopted(catalogue: Catalogue, { item: papers }: Adopted): Catalogue {
+  return new Map(
+    [...catalogue].map(([id, item]): [string, Item] => {
+      const limit = papers.get(id);
+      if (limit === undefined) return [id, item];
+      const fields = limit.value === 'all' ? valuesOf(item) : limit.value;
+      const each = <V>(value: V) => Object.fromEntries(fields.map((field) => [field, value]));
+      return [
+        id,
+        {
+          ...item,
+          origin: limit.value === 'all' ? 'adopted by the site' : item.origin,
+          origins: { ...item.origins, ...each('adopted by the site' as const) },
+          papers: each(limit.source),
+        },
+      ];
+    }),
+  );
+}

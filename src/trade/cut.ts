@@ -5,6 +5,7 @@
 import type { Answered, Source, Step } from './answer.ts';
 import { INCH, INSERTED, INSERTION, STOCK } from './habits.ts';
 import { formatLength, inches, millimetres, type Ticks, ticks } from './length.ts';
+import { type Limit, restsOn } from './limit.ts';
 
 export interface CutGiven {
   /** Measured from the beginning of the run to the splice's edge, or between the edges of two splices; from 0. */
@@ -25,14 +26,18 @@ export interface CutResult {
   readonly fitsStock: boolean;
 }
 
+/** The trade's own insertion, until the site adopts one. */
+const TRADE: Limit<Ticks> = { value: INSERTION.length, source: INSERTION.source, rests: 'training' };
+
 /** The cut itself, in ticks. */
 export function cutLength({ toSpliceEdge, insertedEnds, insertion = INSERTION.length }: CutGiven): Ticks {
   return ticks(toSpliceEdge + insertedEnds * insertion);
 }
 
-export function cut(given: CutGiven): Answered<CutResult> {
-  const { toSpliceEdge, insertedEnds, insertion = INSERTION.length, stock = STOCK.length } = given;
-  const length = cutLength(given);
+/** @param usual  the insertion where none is given: the site's, when it has adopted one */
+export function cut(given: CutGiven, usual: Limit<Ticks> = TRADE): Answered<CutResult> {
+  const { toSpliceEdge, insertedEnds, insertion = usual.value, stock = STOCK.length } = given;
+  const length = cutLength({ ...given, insertion });
   const text = formatLength(length);
   const fitsStock = length <= stock;
   const measured = formatLength(toSpliceEdge);
@@ -44,6 +49,7 @@ export function cut(given: CutGiven): Answered<CutResult> {
       ? []
       : [
           { say: 'cut.insertion', values: { ends: insertedEnds, insertion: goesIn, all } },
+          ...(given.insertion === undefined ? restsOn(usual) : []),
           { say: 'cut.sum', values: { measured, all, text }, value: inches(length), unit: 'in' },
           { say: 'cut.back', values: { text, all, measured } },
         ]),
@@ -53,15 +59,15 @@ export function cut(given: CutGiven): Answered<CutResult> {
   return {
     result: { cutIn: inches(length), cutMm: millimetres(length), text, fitsStock },
     steps,
-    sources: sources(given),
+    sources: sources(given, usual),
   };
 }
 
 /** A figure's source is named only where the figure was used: not when the caller gave his own. */
-function sources({ insertedEnds, insertion, stock }: CutGiven): readonly Source[] {
+function sources({ insertedEnds, insertion, stock }: CutGiven, usual: Limit<Ticks>): readonly Source[] {
   return [
     ...(insertedEnds > 0 ? [INSERTED] : []),
-    ...(insertedEnds > 0 && insertion === undefined ? [INSERTION.source] : []),
+    ...(insertedEnds > 0 && insertion === undefined ? [usual.source] : []),
     ...(stock === undefined ? [STOCK.source] : []),
     INCH,
   ];

@@ -1,7 +1,7 @@
 /** How far apart expansion joints may stand, and how wide one is set: metal lengthens by its own rate for each degree. */
 import type { Answered, Say, Source, Step } from './answer.ts';
 import { figure } from './figure.ts';
-import { GivenError } from './given.ts';
+import { type Fault, GivenError } from './given.ts';
 import { HAIR, same } from './hair.ts';
 import { inches, type Ticks } from './length.ts';
 import { type Limit, restsOn } from './limit.ts';
@@ -62,18 +62,22 @@ export interface ExpansionResult {
 const TABLE_MOVEMENT_IN = 1;
 const INCHES_PER_FOOT = 12;
 
+/** What is wrong with a range of temperatures, or null. */
+export function rangeFault({ lowF, highF }: Pick<ExpansionGiven, 'lowF' | 'highF'>): Fault | null {
+  if (highF >= lowF) return null;
+  return {
+    field: 'highF',
+    value: highF,
+    message: `the hottest is below the coldest, ${lowF}`,
+    todo: 'look whether the two are exchanged',
+  };
+}
+
 /** @throws {GivenError} when the hottest is below the coldest */
 export function expansion(given: ExpansionGiven, table: ExpansionTable): Answered<ExpansionResult> {
   const { lowF, highF } = given;
-  if (highF < lowF)
-    throw new GivenError([
-      {
-        field: 'highF',
-        value: highF,
-        message: `the hottest is below the coldest, ${lowF}`,
-        todo: 'look whether the two are exchanged',
-      },
-    ]);
+  const fault = rangeFault(given);
+  if (fault !== null) throw new GivenError([fault]);
   if (highF === lowF) {
     const why: Say[] = [{ say: 'expansion.noRange' }, { say: 'expansion.ask' }];
     const none = { maxSpacingFt: null, tableFt: null, segments: null, gapIn: null, movedIn: null };

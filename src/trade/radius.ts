@@ -2,7 +2,7 @@
 import type { Answered, Say, Source, Step } from './answer.ts';
 import { type Edition, NEWEST, type PerEdition } from './editions.ts';
 import { figure } from './figure.ts';
-import { GivenError } from './given.ts';
+import { type Fault, GivenError } from './given.ts';
 import { atMost, HAIR } from './hair.ts';
 
 /** Kinds of cable that are told apart here. */
@@ -65,7 +65,8 @@ interface Found {
 export function radius(given: RadiusGiven, table: RadiusTable): Answered<RadiusResult> {
   const { cable, odIn, conductorOdIn, edition = NEWEST } = given;
   const rule = table[cable];
-  checkConductor(given, rule);
+  const fault = conductorFault(given, rule.conductors !== null && rule.plain === null);
+  if (fault !== null) throw new GivenError([fault]);
   const section = rule.section?.[edition] ?? null;
   const sources = rule.sources === null ? [] : [rule.sources[edition]];
   const found =
@@ -100,25 +101,26 @@ export function radius(given: RadiusGiven, table: RadiusTable): Answered<RadiusR
   };
 }
 
-function checkConductor({ cable, odIn, conductorOdIn }: RadiusGiven, rule: RadiusRule): void {
-  const onlyByConductor = rule.conductors !== null && rule.plain === null;
-  if (onlyByConductor && conductorOdIn === undefined)
-    throw new GivenError([
-      {
-        field: 'conductorOdIn',
-        message: `${cable} goes by the diameter over one shielded conductor too`,
-        todo: 'measure one conductor over its shield, and give it in inches',
-      },
-    ]);
-  if (conductorOdIn !== undefined && !atMost(conductorOdIn, odIn))
-    throw new GivenError([
-      {
-        field: 'conductorOdIn',
-        value: conductorOdIn,
-        message: 'one conductor is thicker than the cable it is in',
-        todo: 'look whether the two diameters are exchanged',
-      },
-    ]);
+/** What is wrong with the conductor's diameter for this kind of cable, or null. */
+export function conductorFault(
+  { cable, odIn, conductorOdIn }: Pick<RadiusGiven, 'cable' | 'conductorOdIn'> & { readonly odIn?: number },
+  needed: boolean,
+): Fault | null {
+  const field = 'conductorOdIn';
+  if (needed && conductorOdIn === undefined)
+    return {
+      field,
+      message: `${cable} goes by the diameter over one shielded conductor too`,
+      todo: 'measure one conductor over its shield, and give it in inches',
+    };
+  if (conductorOdIn !== undefined && odIn !== undefined && !atMost(conductorOdIn, odIn))
+    return {
+      field,
+      value: conductorOdIn,
+      message: 'one conductor is thicker than the cable it is in',
+      todo: 'look whether the two diameters are exchanged',
+    };
+  return null;
 }
 
 function byConductor(odIn: number, conductorIn: number, of: NonNullable<RadiusRule['conductors']>): Found {
