@@ -14,7 +14,7 @@ import type { Group, Outcome, Verb } from './verb.ts';
 // Keeps compiled code between calls, so that the next one begins sooner.
 enableCompileCache();
 
-const GROUPS = ['calc', 'practice', 'register', 'content'];
+const GROUPS = ['calc', 'run', 'practice', 'register', 'content'];
 
 async function load(name: string): Promise<Group> {
   const { group } = (await import(`./${name}.ts`)) as { group: Group };

@@ -1,5 +1,8 @@
-/** Keys of the sentences that this room says; every language must have them. */
-export const runSays = [
+import { inspectSays } from './inspect/says.ts';
+import { takeoffSays } from './takeoffSays.ts';
+
+/** Sentences of a straight leg filled with whole lengths. */
+export const straightSays = [
   'run.oneWhole',
   'run.wholes',
   'run.plusPiece',
@@ -10,3 +13,6 @@ export const runSays = [
   'run.pieceIn',
   'run.sleeve',
 ] as const;
+
+/** Keys of the sentences that this room says; every language must have them. */
+export const runSays = [...straightSays, ...takeoffSays, ...inspectSays] as const;

@@ -50,21 +50,22 @@ export const POWER_APART: Source = practice('power and signal lie apart, or a ba
 export const HALF_SPANS: Source = practice('a support carries half of each span beside it');
 export const HARDWARE: Source = practice('hardware of a support');
 
-/** A figure of a catalogue item. */
+/** A figure of a catalogue item: invented for training, or of the works' own catalogue. */
 export function catalogueSource({ id, origin }: Pick<Item, 'id' | 'origin'>, what: string): Source {
+  const where = `${what} of ${id}`;
   return origin === 'training value'
     ? {
         id: 'practice-catalogue',
         document: 'Practice catalogue, invented for training',
         edition: 'no edition',
-        where: `${what} of ${id}`,
+        where,
         seen: 'training value',
       }
     : {
         id: 'catalogue',
         document: 'Catalogue of the works',
         edition: 'no edition',
-        where: `${what} of ${id}`,
+        where,
         seen: 'common practice',
       };
 }

@@ -32,4 +32,6 @@ export function spanLimit(leg: ResolvedLeg, resolved: Pick<ResolvedRun, 'run' | 
   return { limit: null, by: null, source: null };
 }
 
-const loadTableSource = (tray: Tray): Source => catalogueSource(tray, 'load table');
+function loadTableSource({ id, origin, origins }: Tray): Source {
+  return catalogueSource({ id, origin: origins?.['loadTable'] ?? origin }, 'load table');
+}

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import type { Splice } from '../../src/run/joints.ts';
-import { runSays } from '../../src/run/says.ts';
+import { straightSays } from '../../src/run/says.ts';
 import { spliceStraightRun } from '../../src/run/spliceStraight.ts';
 import { speaker } from '../../src/schema/words.ts';
 import { readLength as L } from '../../src/trade/length.ts';
@@ -19,7 +19,7 @@ const sum = (length: string, splice: Splice) =>
 const sleeve: Splice = { kind: 'socketed', length: L('10 1/8'), insertions: [L(5), L(5)] };
 
 test('the keys listed are the words there are', () => {
-  expect([...words.keys()].sort()).toEqual([...runSays].sort());
+  expect([...words.keys()].sort()).toEqual([...straightSays].sort());
 });
 
 test('the sum in words, along the run and by piece', () => {

@@ -72,11 +72,11 @@ export interface Found {
   readonly unit?: Unit;
   /** Where it stands, if not where the rule says. */
   readonly source?: Source;
-  readonly values?: Say['values'];
+  readonly values?: Say['values'] | undefined;
   /** Which of the rule's sentences, where it has several: `none` says `inspect.RULE-none`. */
   readonly variant?: string;
   /** The same for what to do: `sized` says `inspect.RULE-todo-sized`. */
-  readonly todo?: string;
+  readonly todo?: string | undefined;
 }
 
 export interface Rule {

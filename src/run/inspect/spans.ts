@@ -96,8 +96,6 @@ const pastQuarter: Rule = {
       const nearest = nearestSupport(line, splice.at);
       if (nearest === null || nearest.distance <= most + 1e-9) return [];
       const half = splice.length / 2;
-      const before = splice.at - span.from <= span.to - splice.at;
-      const [a, b] = before ? [span.from + half, span.from + most] : [span.to - most, span.to - half];
       return [
         {
           leg: leg.leg,
@@ -109,9 +107,13 @@ const pastQuarter: Rule = {
             support: nearest.name,
             limit: text(most),
             span: text(span.length),
-            from: text(a),
-            to: text(b),
+            a: text(span.from + half),
+            b: text(span.from + most),
+            c: text(span.to - most),
+            d: text(span.to - half),
           },
+          // Nearer to a support than half the splice it would stand over the strut.
+          todo: half > most ? 'short' : 'move',
         },
       ];
     }),

@@ -1,0 +1,68 @@
+/** `run VERB`: a run of channel in, what follows from it out. A new verb is an entry of the list below. */
+import { type Finding, inspect } from '../run/inspect/inspect.ts';
+import { takeoff } from '../run/takeoff.ts';
+import { inches, type Ticks } from '../trade/length.ts';
+import type { Speak } from '../trade/say.ts';
+import type { RunContent } from './runContent.ts';
+import { onResolved, type RunVerb, runVerb } from './runVerb.ts';
+import type { Group } from './verb.ts';
+
+/** How long one run's cutting plans are looked for, in milliseconds. */
+const PLAN_MS = 2000;
+
+function untilLate(): { readonly stop: () => boolean } {
+  const begun = performance.now();
+  return { stop: () => performance.now() - begun > PLAN_MS };
+}
+
+const takeoffVerb: RunVerb = {
+  name: 'takeoff',
+  line: 'pieces, sticks, hardware, jumpers, fill, gaps, loads and cable lengths of a run',
+  results: [
+    ['pieces', '[{id, leg, cutIn, ends [{joint, takeOutIn, insertionIn, shareIn}]}]'],
+    ['sticks', '[{tray, … as calc sticks}]: which lengths to cut them from'],
+    ['hardware, fasteners', '[{item, count}]; of the splices [{fastening, count}]'],
+    ['jumpers', '[{leg, atIn, reason, size, holds}]: what is needed, given or not'],
+    ['fill', '[{leg, side?, areaIn2, allowedIn2, within, refer}]'],
+    ['gaps', '[{leg, atIn, gapIn}]: of expansion splices, what is wanted'],
+    ['supportLoads, rodLoads', '[{leg, atIn, lb}]; lb null: nothing on the leg takes its weight'],
+    ['weights', '[{leg, trayLb, cablesLb, lb}]'],
+    ['cableLengthsIn', '{id: in}'],
+  ],
+  work: onResolved((resolved, { catalogue, tables, speak }) => {
+    const { result, steps, sources } = takeoff(resolved, catalogue, tables, untilLate());
+    const sticks = result.sticks.map(({ why, ...plan }) => ({
+      ...plan,
+      ...(why === undefined ? {} : { why: why.map(speak).join(' ') }),
+    }));
+    return { result: { ...result, sticks }, steps, sources };
+  }),
+};
+
+/** A finding as it is printed: its place in inches, its sentences in words. */
+function written({ rule, leg, at, say, todo, ...finding }: Finding, speak: Speak) {
+  const atIn = at === null ? null : inches(at as Ticks);
+  return { rule, leg, atIn, ...finding, say: speak(say), todo: speak(todo) };
+}
+
+const inspectVerb: RunVerb = {
+  name: 'inspect',
+  line: 'what is wrong with a run, where, and what to do',
+  results: [
+    ['findings', '[{rule, leg, atIn, measured, limit, unit, source, say, todo}]; atIn null: the whole leg'],
+    ['rules', '[id]: those that were tried'],
+  ],
+  work: onResolved((resolved, { catalogue, tables, speak }: RunContent) => {
+    const { result, steps, sources } = inspect(resolved, catalogue, tables);
+    const findings = result.findings.map((finding) => written(finding, speak));
+    return { result: { ...result, findings }, steps, sources };
+  }),
+};
+
+const VERBS: readonly RunVerb[] = [takeoffVerb, inspectVerb];
+
+export const group: Group = {
+  name: 'run',
+  line: 'a run of channel: take-off, inspection',
+  verbs: VERBS.map(runVerb),
+};
