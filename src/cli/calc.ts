@@ -6,10 +6,13 @@
 import { calcContent } from './calcContent.ts';
 import type { Calculator } from './calculator.ts';
 import { channel } from './calculators/channel.ts';
+import { geometry } from './calculators/geometry.ts';
+import { mechanics } from './calculators/mechanics.ts';
+import { tables } from './calculators/tables.ts';
 import { table } from './help.ts';
 import type { Group, Verb } from './verb.ts';
 
-const CALCULATORS: readonly Calculator[] = [...channel];
+const CALCULATORS: readonly Calculator[] = [...channel, ...mechanics, ...geometry, ...tables];
 
 function verbOf({ name, line, fields, results, options, answer }: Calculator): Verb {
   return {
@@ -39,6 +42,6 @@ function verbOf({ name, line, fields, results, options, answer }: Calculator): V
 
 export const group: Group = {
   name: 'calc',
-  line: 'the calculators: lengths, cutting, marking, fill',
+  line: 'the calculators: lengths, cutting, marking, fill, sections, beams, spans, offsets, tables of the code',
   verbs: CALCULATORS.map(verbOf),
 };

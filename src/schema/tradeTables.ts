@@ -20,7 +20,7 @@ import { bendRadius } from './rules/radius.ts';
 import { openGap } from './rules/transition.ts';
 import { dangerNotice, sharedTray } from './rules/voltage.ts';
 import { fillTablesIn, type Rule, type RuleBook, ruleBook } from './rules.ts';
-import { type Adopted, NOTHING_ADOPTED } from './site.ts';
+import type { Adopted } from './site.ts';
 import type { SourceEntry } from './source.ts';
 
 /** Figures that are taken where none is given. */
@@ -51,7 +51,7 @@ export interface TradeTables extends RunTables {
 export function runTablesOf(
   rules: Iterable<Rule>,
   sources: ReadonlyMap<string, SourceEntry>,
-  adopted: Adopted = NOTHING_ADOPTED,
+  adopted: Adopted,
 ): RunTables {
   return runTablesIn(ruleBook(rules, sources), adopted);
 }
@@ -60,7 +60,7 @@ export function runTablesOf(
 export function tradeTablesOf(
   rules: Iterable<Rule>,
   sources: ReadonlyMap<string, SourceEntry>,
-  adopted: Adopted = NOTHING_ADOPTED,
+  adopted: Adopted,
 ): TradeTables {
   const book = ruleBook(rules, sources);
   const run = runTablesIn(book, adopted);

@@ -1,4 +1,7 @@
+import { geometrySays } from './geometrySays.ts';
+import { mechanicsSays } from './mechanicsSays.ts';
 import { sticksSays } from './sticks/says.ts';
+import { tablesSays } from './tablesSays.ts';
 
 /** Sentences of lengths, cutting, marking and fill. */
 export const channelSays = [
@@ -54,4 +57,10 @@ export const channelSays = [
 ] as const;
 
 /** Every sentence that this room says, by its key in content/words; each language must have them all. */
-export const tradeSays = [...channelSays, ...sticksSays] as const;
+export const tradeSays = [
+  ...channelSays,
+  ...mechanicsSays,
+  ...geometrySays,
+  ...sticksSays,
+  ...tablesSays,
+] as const;

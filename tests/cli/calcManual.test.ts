@@ -2,12 +2,52 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { group } from '../../src/cli/calc.ts';
 import { convertInput, cutInput, fillInput, markInput } from '../../src/schema/calcInputs.ts';
+import { arcInput, mitreInput, notchInput, offsetInput } from '../../src/schema/geometryInputs.ts';
+import {
+  beamInput,
+  equivalentInput,
+  sectionInput,
+  spanInput,
+  verticalInput,
+} from '../../src/schema/mechanicsInputs.ts';
+import {
+  ampacityInput,
+  expansionInput,
+  groundpathInput,
+  jumperInput,
+  markingInput,
+  radiusInput,
+  separationInput,
+  transitionInput,
+} from '../../src/schema/tablesInputs.ts';
 import { tryLength } from '../../src/trade/length.ts';
 
 const manual = readFileSync(new URL('../../src/cli/README.md', import.meta.url), 'utf8');
 /** The table row of a verb. */
 const rowOf = (verb: string) => manual.split('\n').find((line) => line.startsWith(`| \`${verb}\``)) ?? '';
-const inputs = { length: convertInput, cut: cutInput, mark: markInput, fill: fillInput };
+const inputs = {
+  length: convertInput,
+  cut: cutInput,
+  mark: markInput,
+  fill: fillInput,
+  section: sectionInput,
+  beam: beamInput,
+  span: spanInput,
+  equivalent: equivalentInput,
+  vertical: verticalInput,
+  offset: offsetInput,
+  mitre: mitreInput,
+  notch: notchInput,
+  arc: arcInput,
+  jumper: jumperInput,
+  groundpath: groundpathInput,
+  expansion: expansionInput,
+  radius: radiusInput,
+  transition: transitionInput,
+  ampacity: ampacityInput,
+  marking: markingInput,
+  separation: separationInput,
+};
 
 describe('the manual in src/cli/README.md', () => {
   test('has a row for every verb of calc, and no other', () => {

@@ -3,6 +3,7 @@ import { convertInput, cutInput, fillInput, markInput } from '../../schema/calcI
 import { convert } from '../../trade/convert.ts';
 import { cut } from '../../trade/cut.ts';
 import { fill } from '../../trade/fill.ts';
+import { inEdition } from '../../trade/inEdition.ts';
 import { mark } from '../../trade/mark.ts';
 import { type Calculator, calculator } from '../calculator.ts';
 
@@ -21,7 +22,7 @@ export const channel: readonly Calculator[] = [
     'cut',
     'the length to cut a piece to, from what was measured and what goes into its splices',
     cutInput,
-    cut,
+    (given, { tables }) => cut(given, tables.usual.insertion),
     [
       ['cutIn, cutMm, text', 'the cut'],
       ['fitsStock', 'whether one stock length is long enough'],
@@ -41,7 +42,7 @@ export const channel: readonly Calculator[] = [
     'fill',
     'how full a channel is by the tables of NFPA 70',
     fillInput,
-    (given, { fillTables }) => fill(given, fillTables),
+    (given, { tables }) => inEdition(given, tables.usual.edition, (g) => fill(g, tables.fill)),
     [
       ['areaIn2, column, table', 'of the multiconductor cables; column 1 one cable, 2 more'],
       ['allowedIn2, within, fraction', "the table's limit; whether it holds; share used of what may be used"],
