@@ -22,7 +22,9 @@ export function namedFaults(run: Run, { byId }: Tree, bad: Bad): void {
     ended.add(leg);
   });
   const carried = new Set<string>();
-  cables.forEach(({ id, to }, i) => {
+  cables.forEach(({ id, to, type, use }, i) => {
+    if (type === 'tube' && use !== 'air')
+      bad(`cables[${i}].use`, use, 'a tube carries air', 'write air, or name the type of the cable');
     if (!byId.has(to)) bad(`cables[${i}].to`, to, 'the run has no such leg', `name one of ${known}`);
     if (carried.has(id))
       bad(`cables[${i}].id`, id, 'another cable has this id already', 'give each cable an id of its own');

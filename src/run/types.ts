@@ -4,7 +4,9 @@
  * A field that may be left out may also be `undefined`, so that a reader can hand on what it found.
  */
 import type { Edition } from '../trade/fillTables.ts';
+import type { Size } from '../trade/jumper.ts';
 import type { Ticks } from '../trade/length.ts';
+import type { RadiusCable } from '../trade/radius.ts';
 
 /** How the channel meets what is at the run's first or last face. */
 export type EndJoint = 'socketed' | 'butt' | 'expansion' | 'free';
@@ -13,7 +15,10 @@ export type EndJoint = 'socketed' | 'butt' | 'expansion' | 'free';
 export type JointKind = 'socketed' | 'butt' | 'hinged' | 'expansion' | 'gap';
 
 /** Size of a jumper as the tables write it, `8 AWG`; `null` says that none is fitted. */
-export type Jumper = string | null;
+export type Jumper = Size | null;
+
+/** Types of cable that have a radius of bend, and tube that carries air. */
+export type CableType = RadiusCable | 'tube';
 
 export type Direction =
   | 'N'
@@ -78,7 +83,7 @@ export interface Support {
 
 export interface RunCable {
   readonly id: string;
-  readonly type: string;
+  readonly type: CableType;
   readonly shielded?: boolean | undefined;
   readonly odIn: number;
   readonly lbPerFt: number;

@@ -1,5 +1,7 @@
 import { z } from 'zod';
 import type { Run } from '../run/types.ts';
+import { SIZES } from '../trade/jumper.ts';
+import { RADIUS_CABLES } from '../trade/radius.ts';
 import { edition } from './fields.ts';
 import { lengthAbove0 as above0, lengthFrom0 as length } from './length.ts';
 
@@ -8,7 +10,7 @@ import { lengthAbove0 as above0, lengthFrom0 as length } from './length.ts';
 const name = z.string().min(1);
 const endJoint = z.enum(['socketed', 'butt', 'expansion', 'free']);
 /** What any joint, start or end may say of bonding: ends scraped bare, and the jumper fitted. */
-const bonding = { bare: z.boolean().optional(), jumper: z.string().min(1).nullable().optional() };
+const bonding = { bare: z.boolean().optional(), jumper: z.enum(SIZES).nullable().optional() };
 
 const direction = z.union([
   z.enum(['N', 'E', 'S', 'W', 'U', 'D']),
@@ -46,7 +48,8 @@ const joint = z.strictObject({
 
 const cable = z.strictObject({
   id: name,
-  type: name,
+  /** One that has a radius of bend, or a tube that carries air. */
+  type: z.enum([...RADIUS_CABLES, 'tube']),
   shielded: z.boolean().optional(),
   odIn: z.number().positive(),
   lbPerFt: z.number().min(0),
