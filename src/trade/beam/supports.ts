@@ -47,8 +47,8 @@ export function supportsOf({ spans, left, right }: Frame): Supports {
   };
 }
 
-/** Elimination down the band and back up. */
-function solved(equations: readonly ThreeMoments[], first: number, last: number): number[] {
+/** Moments at the supports of the equations, between those at both ends: elimination down the band and back up. */
+export function solved(equations: readonly ThreeMoments[], first: number, last: number): number[] {
   const above: { factor: number; rest: number }[] = [];
   let [factor, rest] = [0, first];
   for (const { before, at, after, right } of equations) {
