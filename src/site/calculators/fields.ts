@@ -58,15 +58,25 @@ export interface CountField extends Common {
 }
 export interface Option<Value extends string | number = string | number> {
   readonly value: Value;
-  /** Words; an option without them is its value as it stands. */
+  /** Words; an option without them is its text, or its value as it stands. */
   readonly label?: SiteKey;
+  readonly text?: string;
 }
 export interface ChoiceField extends Common {
   readonly kind: 'choice';
   readonly options: readonly Option[];
   /** The edition of the code: begins as the device is set. */
   readonly edition?: true;
+  /** Stands as a list however few the options are. */
+  readonly list?: true;
 }
+/** Asked alike wherever an edition decides. */
+export const editionField = {
+  kind: 'choice',
+  label: 'sums.edition',
+  edition: true,
+  options: [{ value: 2023 }, { value: 2020 }, { value: 2017 }],
+} as const satisfies ChoiceField;
 export interface TruthField extends Common {
   readonly kind: 'truth';
 }

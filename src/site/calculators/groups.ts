@@ -4,12 +4,12 @@ import type { SumId } from './sum.ts';
 /** Sums that have a sheet of their own making. */
 export type OwnSum = 'cut' | 'fill';
 export const groups = [
-  ['measure', ['length']],
-  ['cut', ['cut', 'mark']],
-  ['hang', []],
-  ['join', []],
-  ['bond', []],
-  ['fill', ['fill']],
+  ['measure', ['length', 'offset', 'arc']],
+  ['cut', ['cut', 'mark', 'mitre', 'notch']],
+  ['hang', ['span', 'equivalent', 'vertical', 'beam', 'section']],
+  ['join', ['expansion', 'transition']],
+  ['bond', ['jumper', 'groundpath']],
+  ['fill', ['fill', 'radius', 'ampacity', 'separation', 'marking']],
 ] as const satisfies readonly (readonly [string, readonly (SumId | OwnSum)[]])[];
 
 export type GroupId = (typeof groups)[number][0];

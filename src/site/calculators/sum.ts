@@ -9,7 +9,27 @@ import type { Fields, ReadOf } from './fields.ts';
 import type { Measure } from './measure.ts';
 
 /** The calculators that have a sheet of this kind, in the order of the job. */
-export const sumIds = ['length', 'mark'] as const;
+export const sumIds = [
+  'length',
+  'offset',
+  'arc',
+  'mark',
+  'mitre',
+  'notch',
+  'span',
+  'equivalent',
+  'vertical',
+  'beam',
+  'section',
+  'expansion',
+  'transition',
+  'jumper',
+  'groundpath',
+  'radius',
+  'ampacity',
+  'separation',
+  'marking',
+] as const;
 export type SumId = (typeof sumIds)[number];
 
 /** A sentence of the page; a figure in it is written as the device is set. */
@@ -42,10 +62,17 @@ export interface FigureHow extends How {
   readonly letter: (measure: Measure) => string;
 }
 
+/** A fault between entries: the path of the one that says it, and its words. */
+export type Clash = readonly [path: string, message: Line];
+
 interface Spec<Fs extends Fields, Result extends object, Data> {
   readonly id: SumId;
   readonly fields: Fs;
   readonly example: ReadOf<Fs>;
+  /** The fields with what the content adds to them, as the trays of the catalogue. */
+  readonly fit?: (fields: Fields, data: Data) => Fields;
+  /** What does not go together though each entry reads: path of the field (`points[0].at`), and words. */
+  readonly check?: (given: ReadOf<Fs>) => readonly Clash[];
   /** The core's function over what the form read. May refuse with GivenError. */
   readonly work: (given: ReadOf<Fs>, data: Data) => Answered<Result>;
   readonly say: (result: Result, given: ReadOf<Fs>, data: Data) => Said;
@@ -62,6 +89,8 @@ export interface Sum<Data = never> {
   readonly id: SumId;
   readonly fields: Fields;
   readonly example: Given;
+  readonly fit?: (fields: Fields, data: Data) => Fields;
+  readonly check?: (given: Given) => readonly Clash[];
   readonly work: (given: Given, data: Data) => Answered<object>;
   readonly say: (result: object, given: Given, data: Data) => Said;
   readonly figure?: (result: object, given: Given, how: FigureHow, data: Data) => Drawing | undefined;

@@ -1,12 +1,12 @@
-import { type ReactNode, useEffect, useRef, useState } from 'react';
+import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react';
 import { pagePalette } from '../../drawing/palette.ts';
-import type { Form } from '../calculators/fields.ts';
-import { formOf, type ReadForm, readForm, restated } from '../calculators/form.ts';
-import { lettered, measureText } from '../calculators/measure.ts';
+import { fieldsOf, shownValues, workOut } from '../calculators/answer.ts';
+import type { Fields, Form } from '../calculators/fields.ts';
+import { formOf, restated } from '../calculators/form.ts';
+import { lettered } from '../calculators/measure.ts';
 import type { FigureHow, Line, Sum } from '../calculators/sum.ts';
 import { type Settings, usual } from '../settings.ts';
-import { speaker, type Tell, teller, type WordTable } from '../speak.ts';
-import { tried } from '../tried.ts';
+import { speaker, teller, type WordTable } from '../speak.ts';
 import { Arrow } from './Arrow.tsx';
 import { useExample } from './example.ts';
 import { Figure } from './Figure.tsx';
@@ -30,20 +30,20 @@ export function SumSheet<Data>({ sum, words, data, children }: SumProps<Data> & 
   const speak = speaker(words);
   const tell = teller(words);
   const settings = useSettings();
-  const form = useRef<HTMLFormElement>(null);
-  const [fields, setFields] = useState<Form>(() => formOf(sum.fields, sum.example, usual));
+  const element = useRef<HTMLFormElement>(null);
+  const fields = useMemo(() => fieldsOf(sum, data), [sum, data]);
+  const [form, setForm] = useState<Form>(() => formOf(fields, sum.example, usual));
   const [stated, setStated] = useState(usual);
-  useTakenOver(form, (values) => setFields((old) => takenOver(sum.fields, old, values, '')));
+  useTakenOver(element, (values) => setForm((old) => takenOver(fields, old, values, '')));
   useEffect(() => {
-    setFields((old) => restated(sum.fields, old, stated, settings));
+    setForm((old) => restated(fields, old, stated, settings));
     setStated(settings);
-  }, [sum.fields, settings, stated]);
+  }, [fields, settings, stated]);
 
-  const read = readForm(sum.fields, fields, stated);
-  const answer = answerOf(sum, data, read);
-  const example = formOf(sum.fields, { ...sum.example, ...edition(sum, stated) }, stated);
-  const isExample = useExample(JSON.stringify(fields) === JSON.stringify(example));
-  const text = (line: Line) => lineText(line, stated, tell);
+  const { messages, answer } = workOut(sum, data, form, stated, tell);
+  const example = formOf(fields, { ...sum.example, ...editionIn(fields, stated) }, stated);
+  const isExample = useExample(JSON.stringify(form) === JSON.stringify(example));
+  const text = (line: Line) => tell(line.key, shownValues(line.values ?? {}, stated, tell));
   const how: Omit<FigureHow, 'form'> = {
     palette: pagePalette,
     speak,
@@ -64,9 +64,7 @@ export function SumSheet<Data>({ sum, words, data, children }: SumProps<Data> & 
       <section className="answer" aria-live="polite" id="sum-answer">
         {good === undefined ? (
           <>
-            <p className="huge">
-              {tell(Object.keys(read.messages).length > 0 ? 'sums.look' : 'sums.nothing')}
-            </p>
+            <p className="huge">{tell(Object.keys(messages).length > 0 ? 'sums.look' : 'sums.nothing')}</p>
             {answer?.good === false && <Refused faults={answer.faults} tell={tell} />}
           </>
         ) : (
@@ -106,13 +104,13 @@ export function SumSheet<Data>({ sum, words, data, children }: SumProps<Data> & 
             </>
           )}
         </div>
-        <form ref={form} id="sum-given" className="off-paper" onSubmit={(event) => event.preventDefault()}>
+        <form ref={element} id="sum-given" className="off-paper" onSubmit={(event) => event.preventDefault()}>
           <h2 className="view-title">{tell('sums.yours')}</h2>
           <Entries
-            fields={sum.fields}
-            form={fields}
-            messages={read.messages}
-            onForm={setFields}
+            fields={fields}
+            form={form}
+            messages={messages}
+            onForm={setForm}
             settings={stated}
             tell={tell}
             speak={speak}
@@ -129,26 +127,9 @@ export function SumSheet<Data>({ sum, words, data, children }: SumProps<Data> & 
 }
 
 /** The example in the device's edition is the example still. */
-function edition<Data>({ fields }: Sum<Data>, settings: Settings): Record<string, unknown> {
-  return Object.fromEntries(
+const editionIn = (fields: Fields, { edition }: Settings): Readonly<Record<string, unknown>> =>
+  Object.fromEntries(
     Object.entries(fields).flatMap(([name, field]) =>
-      field.kind === 'choice' && field.edition === true ? [[name, settings.edition]] : [],
+      field.kind === 'choice' && field.edition === true ? [[name, edition]] : [],
     ),
   );
-}
-
-function answerOf<Data>(sum: Sum<Data>, data: Data, { given }: ReadForm) {
-  if (given === undefined) return undefined;
-  return tried(() => {
-    const answered = sum.work(given, data);
-    return { given, answered, said: sum.say(answered.result, given, data) };
-  });
-}
-
-function lineText({ key, values = {} }: Line, settings: Settings, tell: Tell): string {
-  const written = Object.entries(values).map(([place, value]) => [
-    place,
-    typeof value === 'object' ? measureText(value, settings, tell) : value,
-  ]);
-  return tell(key, Object.fromEntries(written));
-}

@@ -122,9 +122,9 @@ function InMetric({ field, written, settings, tell }: EntryProps<Extract<PlainFi
 /** Few choices stand open as boxes; many are a list. */
 function ChoiceEntry(props: EntryProps<ChoiceField>) {
   const { field, name, written, onWritten, tell } = props;
-  const words = ({ value, label }: ChoiceField['options'][number]) =>
-    label === undefined ? String(value) : tell(label);
-  if (field.edition === true || field.options.length > 4)
+  const words = ({ value, label, text }: ChoiceField['options'][number]) =>
+    label === undefined ? (text ?? String(value)) : tell(label);
+  if (field.edition === true || field.list === true || field.options.length > 4)
     return (
       <div className="entry">
         <label htmlFor={name}>{tell(field.label)}</label>
