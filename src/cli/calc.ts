@@ -12,7 +12,7 @@ import { tables } from './calculators/tables.ts';
 import { table } from './help.ts';
 import type { Group, Verb } from './verb.ts';
 
-const CALCULATORS: readonly Calculator[] = [...channel, ...mechanics, ...geometry, ...tables];
+export const CALCULATORS: readonly Calculator[] = [...channel, ...mechanics, ...geometry, ...tables];
 
 function verbOf({ name, line, fields, results, options, answer }: Calculator): Verb {
   return {

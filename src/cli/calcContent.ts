@@ -1,6 +1,6 @@
 /** What the calculators need of the content: the tables, and the sentences of their working. */
 import type { Catalogue } from '../run/catalogue.ts';
-import { readLibrary } from '../schema/library.ts';
+import { type ContentFile, readLibrary } from '../schema/library.ts';
 import { adoptedOf } from '../schema/site.ts';
 import { type TradeTables, tradeTablesOf } from '../schema/tradeTables.ts';
 import { FIRST_LANGUAGE, speaker } from '../schema/words.ts';
@@ -17,8 +17,7 @@ export interface CalcContent {
 /** Only these files are read, so that a call answers at once; what other files say of them is for content check. */
 const NEEDED = new RegExp(`^content/(?:rules/|sources/|site/|words/${FIRST_LANGUAGE}/[a-z]+\\.json$)`);
 
-export function calcContent(): CalcContent {
-  const files = contentFiles();
+export function calcContent(files: readonly ContentFile[] = contentFiles()): CalcContent {
   const { library } = readLibrary(files.filter((f) => NEEDED.test(f.path)));
   let catalogue: Catalogue | undefined;
   return {

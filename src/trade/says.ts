@@ -18,6 +18,7 @@ export const channelSays = [
   'cut.metric',
   'cut.fits',
   'cut.tooLong',
+  'rests.training',
   'mark.reach',
   'mark.clear',
   'mark.blocked',
