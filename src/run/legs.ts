@@ -1,5 +1,5 @@
 /** One leg after the other: its faces, joints, pieces and supports, and what is wrong with them. */
-import { formatLength, type Ticks } from '../trade/length.ts';
+import { formatLength, inches, type Ticks } from '../trade/length.ts';
 import type { Catalogue, Tray } from './catalogue.ts';
 import { FREE_FACE, fittingFace, outerFace } from './faces.ts';
 import type { Placed } from './frames.ts';
@@ -123,10 +123,11 @@ function piecesFor(
     // The joint behind the piece is to blame; the last piece has only the joint before it.
     const joint = listed[i] ?? listed[i - 1];
     const message = `piece ${i + 1} would be ${formatLength(cut)} long`;
-    if (joint === undefined) bad(`${field}.length`, given.length, message, 'give the leg more length');
+    if (joint === undefined)
+      bad(`${field}.length`, inches(given.length), message, 'give the leg more length');
     else {
       const todo = 'move the joint so that channel is left on both sides';
-      bad(`${joint.field}.at`, joint.given.at, message, todo);
+      bad(`${joint.field}.at`, inches(joint.given.at), message, todo);
     }
   });
   return pieces;
@@ -134,5 +135,5 @@ function piecesFor(
 
 function onLeg({ given }: Node, at: Ticks, field: string, bad: Bad): void {
   if (at <= given.length) return;
-  bad(field, at, 'this place is beyond the leg', `place it up to ${formatLength(given.length)}`);
+  bad(field, inches(at), 'this place is beyond the leg', `place it up to ${formatLength(given.length)}`);
 }

@@ -1,7 +1,7 @@
 /** From a run as given to all that follows from it without judging it, or every fault of it. */
 import { type Fault, GivenError } from '../trade/given.ts';
 import { KERF, MOVEMENT } from '../trade/habits.ts';
-import { formatLength, type Ticks } from '../trade/length.ts';
+import { formatLength, inches, type Ticks } from '../trade/length.ts';
 import { assemble } from './assemble.ts';
 import type { Catalogue, Tray } from './catalogue.ts';
 import { channelsOf } from './channels.ts';
@@ -52,6 +52,8 @@ function wantedOf({ temps }: Run, bad: Bad): Ticks | null {
       'the highest temperature is below the lowest',
       'write the colder one in lowF',
     );
+    // Some gap, so that no joint is blamed for it as well.
+    return MOVEMENT.length;
   }
   return wantedGap(temps, MOVEMENT.length);
 }
@@ -66,7 +68,7 @@ export function stockFaults({ legs, stock }: ResolvedRun): readonly Fault[] {
       .filter(({ cut }) => cut > stock)
       .map(({ id, cut }) => ({
         field: `${field}.length`,
-        value: length,
+        value: inches(length),
         message: `piece ${id} would be ${formatLength(cut)}, longer than a length of ${formatLength(stock)}`,
         todo: 'put another splice into the leg',
       })),

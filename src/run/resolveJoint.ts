@@ -1,5 +1,5 @@
 /** A joint of a run with everything filled in: its item, insertions and gap, from the catalogue and the temperatures. */
-import { formatLength, type Ticks, ticks } from '../trade/length.ts';
+import { formatLength, inches, type Ticks, ticks } from '../trade/length.ts';
 import type { Catalogue, ExpansionSplice, Hinge, Plate, Sleeve, Tray } from './catalogue.ts';
 import { halves, placeSplice } from './joints.ts';
 import type { ResolvedJoint } from './straight.ts';
@@ -77,7 +77,8 @@ function insertionsOf(
   field: string,
   bad: Bad,
 ): Pair<Ticks> | undefined {
-  const wrong = (message: string, todo: string) => bad(`${field}.insertions`, insertions, message, todo);
+  const wrong = (message: string, todo: string) =>
+    bad(`${field}.insertions`, insertions?.map(inches), message, todo);
   if (kind !== 'socketed' && kind !== 'hinged') {
     if (insertions === undefined) return [NONE, NONE];
     const what = { butt: 'a butt joint', expansion: 'an expansion splice', gap: 'a gap' }[kind];
@@ -97,7 +98,7 @@ function insertionsOf(
 
 /** The opening that a joint gives or wants; `undefined` where that is at fault. */
 function gapOf({ kind, gap }: Joint, { field, wanted }: Where, bad: Bad): Ticks | undefined {
-  const wrong = (message: string, todo: string) => bad(`${field}.gap`, gap, message, todo);
+  const wrong = (message: string, todo: string) => bad(`${field}.gap`, gap && inches(gap), message, todo);
   if (kind === 'socketed' || kind === 'hinged') {
     if (gap === undefined) return NONE;
     const what = kind === 'socketed' ? 'sleeve' : 'hinge';

@@ -1,5 +1,5 @@
 /** Where a support may stand, and what it is called. */
-import { formatLength, type Ticks, ticks } from '../trade/length.ts';
+import { formatLength, inches, type Ticks, ticks } from '../trade/length.ts';
 import type { Face, ResolvedJoint } from './straight.ts';
 import type { Bad } from './tree.ts';
 import type { Support } from './types.ts';
@@ -26,7 +26,7 @@ export function supportFaults({ at, way }: Support, field: string, leg: On, bad:
   const [start, end] = leg.faces;
   const from = ticks(start?.takeOut ?? 0);
   const to = ticks(leg.length - (end?.takeOut ?? 0));
-  const wrong = (message: string, todo: string) => bad(`${field}.at`, at, message, todo);
+  const wrong = (message: string, todo: string) => bad(`${field}.at`, inches(at), message, todo);
   if (at < 0 || at > leg.length) {
     wrong(
       'the support is not under the channel',

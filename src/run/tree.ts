@@ -23,6 +23,7 @@ export interface Tree {
   readonly order: readonly Node[];
 }
 
+/** Tells a fault. A length stands in `value` as a number of inches, as the JSON of a run has it. */
 export type Bad = (field: string, value: unknown, message: string, todo: string) => void;
 export const collector =
   (faults: Fault[]): Bad =>
@@ -36,9 +37,14 @@ const isFitting = (item: Item): item is FittingItem => item.kind in FITTINGS;
 /** Puts the legs together; every fault of ids, parents and fittings is told to `bad`. */
 export function treeOf(legs: readonly Leg[], catalogue: Catalogue, bad: Bad): Tree {
   if (legs.length === 0) bad('legs', [], 'a run has at least one leg', 'give its first leg, from start');
+  const first = legs.findIndex(({ from }) => from === 'start');
   const nodes = legs.map((given, k): Node => {
     const field = `legs[${k}]`;
-    const item = fittingOf(given, field, catalogue, bad);
+    // A second leg at the start is at fault for that, whatever it says of a fitting.
+    const item =
+      given.from === 'start'
+        ? noFitting(given, k === first, field, bad)
+        : fittingOf(given, field, catalogue, bad);
     return { k, field, given, parent: null, children: [], way: 'straight', item };
   });
   const byId = idsOf(nodes, bad);
@@ -51,12 +57,14 @@ export function treeOf(legs: readonly Leg[], catalogue: Catalogue, bad: Bad): Tr
   return { byId, order: travel(nodes.filter(({ parent }) => parent === null)) };
 }
 
-function fittingOf({ from, fitting }: Leg, field: string, catalogue: Catalogue, bad: Bad) {
-  const first = from === 'start';
-  if (first && fitting !== null) {
+function noFitting({ fitting }: Leg, judged: boolean, field: string, bad: Bad): null {
+  if (judged && fitting !== null) {
     bad(`${field}.fitting`, fitting, 'the first leg leaves the start without a fitting', 'write null');
   }
-  if (first) return null;
+  return null;
+}
+
+function fittingOf({ fitting }: Leg, field: string, catalogue: Catalogue, bad: Bad): FittingItem | null {
   if (fitting === null) {
     bad(
       `${field}.fitting`,
@@ -161,19 +169,20 @@ function breakRings(nodes: readonly Node[], bad: Bad): void {
     }
     // Back on the way just gone: from here round to here is a ring.
     if (node === null || seen.get(node) !== begun) continue;
-    let ring: Node | null = node;
-    while (ring !== null) {
-      const parent: Node | null = ring.parent;
+    let ring = node;
+    do {
+      const { parent }: Node = ring;
+      if (parent === null) break;
       bad(
         `${ring.field}.from`,
         ring.given.from,
         'these legs go round in a ring, and none leaves the start',
         'let one of them leave the start, or another leg',
       );
-      if (parent !== null) parent.children = parent.children.filter((c) => c !== ring);
+      parent.children = parent.children.filter((c) => c !== ring);
       ring.parent = null;
       ring = parent;
-    }
+    } while (ring !== node);
   }
 }
 
@@ -192,8 +201,7 @@ function branchFaults({ given, children }: Node, bad: Bad): void {
     }
   }
   const used = WAYS.flatMap((way) => children.find((c) => c.way === way) ?? []);
-  const last = used.at(-1);
-  if (first.item.kind === 'tee' && used.length === 3 && last !== undefined) {
+  if (first.item.kind === 'tee' && used.length === WAYS.length) {
     const latest = used.reduce((a, b) => (a.k > b.k ? a : b));
     bad(
       `${latest.field}.from`,

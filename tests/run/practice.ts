@@ -7,6 +7,7 @@ import type { ResolvedRun } from '../../src/run/resolved.ts';
 import type { Run } from '../../src/run/types.ts';
 import { catalogueOf, catalogueShape } from '../../src/schema/catalogue.ts';
 import { runShape } from '../../src/schema/run.ts';
+import { GivenError } from '../../src/trade/given.ts';
 
 const folder = new URL('../../content/catalogue/', import.meta.url);
 
@@ -38,3 +39,38 @@ export function run(length: string | number, rest: Record<string, unknown> = {})
 
 export const resolved = (length: string | number, rest: Record<string, unknown> = {}): ResolvedRun =>
   resolveRun(run(length, rest), catalogue);
+
+/** A whole run of 4 in channel from its legs, and whatever is given besides; a leg's id is its letter. */
+export function whole(legs: readonly Record<string, unknown>[], rest: Record<string, unknown> = {}): Run {
+  return runShape.parse({ v: 1, tray: 'card-4', start: { kind: 'free', joint: 'free' }, legs, ...rest });
+}
+
+/** A leg of 10 ft; the first one where no fitting is named. */
+export function leg(
+  id: string,
+  dir: unknown,
+  from = 'start',
+  fitting: string | null = null,
+  rest: object = {},
+) {
+  return { id, from, fitting, dir, length: `10'`, ...rest };
+}
+
+/** Every fault of a run, `field: message`, in the order of their fields; none when it resolves. */
+export function faultsOf(given: Run, of: Catalogue = catalogue): readonly string[] {
+  try {
+    resolveRun(given, of);
+  } catch (error) {
+    if (!(error instanceof GivenError)) throw error;
+    for (const { message, todo } of error.faults) {
+      // What to do, in words of its own.
+      if (todo.split(' ').length < 2 || todo === message) throw new Error(`nothing to do: ${message}`);
+    }
+    return error.faults.map((f) => `${f.field}: ${f.message}`).sort();
+  }
+  return [];
+}
+
+/** The fields alone. */
+export const faultFields = (given: Run, of?: Catalogue): readonly string[] =>
+  faultsOf(given, of).map((f) => f.slice(0, f.indexOf(': ')));
