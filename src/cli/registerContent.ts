@@ -15,7 +15,8 @@ import { contentFiles } from './contentFiles.ts';
 export async function siteMap(): Promise<TaskMap> {
   const { readLibrary } = await import('../schema/library.ts');
   const { taskMapOf } = await import('../schema/task.ts');
-  return taskMapOf(readLibrary(contentFiles().filter((f) => f.path.startsWith('content/tasks/'))).library);
+  const files = contentFiles().filter((f) => /^content\/(?:tasks|site)\//.test(f.path));
+  return taskMapOf(readLibrary(files).library);
 }
 
 const texts = new Map<string, string>(

@@ -69,3 +69,12 @@ export function catalogueSource({ id, origin }: Pick<Item, 'id' | 'origin'>, wha
         seen: 'common practice',
       };
 }
+
+/** Where one value of an item comes from: the paper in which the site adopted it, else as its origin says. */
+export function valueSource(
+  { id, origin, origins, papers }: Pick<Item, 'id' | 'origin' | 'origins' | 'papers'>,
+  field: string,
+  what: string,
+): Source {
+  return papers?.[field] ?? catalogueSource({ id, origin: origins?.[field] ?? origin }, what);
+}

@@ -2,10 +2,9 @@
 import type { Source } from '../trade/answer.ts';
 import { fromInches, type Ticks } from '../trade/length.ts';
 import { spanByTable } from '../trade/span.ts';
-import type { Tray } from './catalogue.ts';
 import { weightPerFt } from './loads.ts';
 import type { ResolvedLeg, ResolvedRun } from './resolved.ts';
-import { catalogueSource, nfpa } from './sources.ts';
+import { nfpa, valueSource } from './sources.ts';
 
 export type SpanLimit =
   | {
@@ -26,12 +25,8 @@ export function spanLimit(leg: ResolvedLeg, resolved: Pick<ResolvedRun, 'run' | 
   const tableFt = spanByTable(leg.tray.loadTable, lb);
   const byTable = tableFt === null ? null : fromInches(tableFt * 12);
   if (byTable !== null && (maxSpan === undefined || byTable <= maxSpan)) {
-    return { limit: byTable, by: 'table', source: loadTableSource(leg.tray) };
+    return { limit: byTable, by: 'table', source: valueSource(leg.tray, 'loadTable', 'load table') };
   }
   if (maxSpan !== undefined) return { limit: maxSpan, by: 'run', source: nfpa('392.30(A)', edition) };
   return { limit: null, by: null, source: null };
-}
-
-function loadTableSource({ id, origin, origins }: Tray): Source {
-  return catalogueSource({ id, origin: origins?.['loadTable'] ?? origin }, 'load table');
 }

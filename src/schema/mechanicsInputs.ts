@@ -1,13 +1,14 @@
 /** What the calculators of mechanics are given; the description of a field is its manual. */
 import { z } from 'zod';
 import type { Catalogue, Tray } from '../run/catalogue.ts';
-import { catalogueSource } from '../run/sources.ts';
+import { valueSource } from '../run/sources.ts';
 import type { Fault } from '../trade/given.ts';
 import { GivenError } from '../trade/given.ts';
 import type { LoadedTray, SpanGiven } from '../trade/span.ts';
 import { above0, count } from './fields.ts';
 import { from0 } from './ranges.ts';
 import { sectionShape } from './sectionInput.ts';
+import { isAdopted } from './site.ts';
 import { type Loose, type TogetherFault, together } from './together.ts';
 
 export { beamInput } from './beamInput.ts';
@@ -84,13 +85,12 @@ export function trayFaults(given: unknown, catalogue: () => Catalogue): readonly
 
 /** A tray of the catalogue as `span` takes it. */
 export function loadedTray(tray: Tray): LoadedTray {
-  const origin = tray.origins?.['loadTable'] ?? tray.origin;
   return {
     id: tray.id,
     loadTable: tray.loadTable,
     weightLbPerFt: tray.weightLbPerFt,
-    adopted: origin === 'adopted by the site',
-    source: catalogueSource({ id: tray.id, origin }, 'load table'),
+    adopted: isAdopted(tray, 'loadTable'),
+    source: valueSource(tray, 'loadTable', 'load table'),
   };
 }
 

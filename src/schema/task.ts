@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { MapTask, TaskMap } from '../register/taskMap.ts';
 import { plainId, taskId } from './ids.ts';
+import { adoptedOf, type SitePaper } from './site.ts';
 
 const ticketId = z.string().regex(/^W\d$/, { error: 'W and a digit, as W4' });
 const day = z.iso.date({ error: 'a day, as 2026-01-12' });
@@ -84,12 +85,16 @@ export const ticketShape = z.strictObject({
   months: months.nullable(),
 });
 
-/** What the register needs of the task map, in order of the ids. */
-export function taskMapOf(library: { readonly tasks: ReadonlyMap<string, Task> }): TaskMap {
+/** What the register needs of the task map, in order of the ids. Months that the site has adopted stand in it. */
+export function taskMapOf(library: {
+  readonly tasks: ReadonlyMap<string, Task>;
+  readonly site: ReadonlyMap<string, SitePaper>;
+}): TaskMap {
+  const { months: adopted } = adoptedOf(library.site.values());
   const tasks = [...library.tasks.values()].map(
     ({ id, months, second, tickets, variants, revisions, parts, trainHours }): MapTask => ({
       id,
-      months,
+      months: adopted.get(id)?.value ?? months,
       second,
       tickets,
       variants: variants as MapTask['variants'],

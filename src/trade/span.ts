@@ -83,7 +83,7 @@ function byTable({ loadLbPerFt, pointLb = 0 }: SpanGiven, tray: LoadedTray): Ans
       ? why
       : [{ say: 'span.longest', values: { ft: figure(ft) }, value: ft * 12, unit: 'in' }]),
     { say: 'span.between' },
-    { say: tray.adopted ? 'span.adopted' : 'span.training' },
+    tray.adopted ? adoptedStep(tray.source) : { say: 'span.training' },
     ...SIMPLE,
   ];
   return {
@@ -97,6 +97,11 @@ function byTable({ loadLbPerFt, pointLb = 0 }: SpanGiven, tray: LoadedTray): Ans
     steps,
     sources: [tray.source, ...(pointLb > 0 ? [CONCENTRATED] : [])],
   };
+}
+
+/** Who adopted the table, on what day, in which paper: as an adopted source says it. */
+function adoptedStep({ document, edition, where }: Source): Step {
+  return { say: 'span.adopted', values: { document, on: edition, by: where } };
 }
 
 /** What several spans gain is not used, and where it does harm. */
