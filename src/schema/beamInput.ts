@@ -2,7 +2,7 @@
 import { z } from 'zod';
 import { HAIR } from '../trade/hair.ts';
 import { above0 } from './fields.ts';
-import { from0 } from './ranges.ts';
+import { from0, whole } from './ranges.ts';
 import { type Loose, numberIn, rowsOf, type TogetherFault, together } from './together.ts';
 
 export const beamInput = together(
@@ -10,13 +10,13 @@ export const beamInput = together(
     spansIn: z.array(above0).min(1).describe('support to support, from the left, each above 0'),
     loadLbPerFt: from0.optional().describe('the same on every span, from 0; either this or loads'),
     loads: z
-      .array(z.strictObject({ span: z.int().gte(0), lbPerFt: from0 }))
+      .array(z.strictObject({ span: whole(0), lbPerFt: from0 }))
       .optional()
       .describe(
         'span by span; each span (from 0), lbPerFt from 0; spans not named carry 0, two for one span add up',
       ),
     points: z
-      .array(z.strictObject({ span: z.int().gte(-1), atIn: from0, lb: from0 }))
+      .array(z.strictObject({ span: whole(-1), atIn: from0, lb: from0 }))
       .optional()
       .describe(
         "each span (-1 the left overhang, the number of spans the right one), atIn from the span's left support or the left overhang's tip, lb down, from 0",

@@ -1,14 +1,14 @@
 /** What `section` is given, and `span` with it: a channel's measures and its holes. */
 import { z } from 'zod';
 import { HAIR } from '../trade/hair.ts';
-import { above0, count } from './fields.ts';
-import { from0 } from './ranges.ts';
+import { above0 } from './fields.ts';
+import { from0, whole } from './ranges.ts';
 import { type Loose, numberIn, rowsOf, type TogetherFault, together } from './together.ts';
 
 const hole = together(
   z.strictObject({
     diameterIn: above0,
-    count,
+    count: whole(1),
     in: z.enum(['web', 'legs']),
     heightIn: from0.optional(),
   }),
