@@ -3,6 +3,7 @@
 import { resolveRun } from '../run/resolve.ts';
 import type { ResolvedRun } from '../run/resolved.ts';
 import type { Run } from '../run/types.ts';
+import { usualOf } from '../run/usual.ts';
 import { check } from '../schema/faults.ts';
 import { runShape } from '../schema/run.ts';
 import type { Answered } from '../trade/answer.ts';
@@ -66,5 +67,5 @@ function answered(given: unknown, content: RunContent, answer: ReturnType<RunVer
 export function onResolved(
   work: (resolved: ResolvedRun, content: RunContent) => Answered<object>,
 ): RunVerb['work'] {
-  return () => (run, content) => work(resolveRun(run, content.catalogue), content);
+  return () => (run, content) => work(resolveRun(run, content.catalogue, usualOf(content.tables)), content);
 }

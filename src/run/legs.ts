@@ -35,6 +35,8 @@ interface Known {
   readonly placed: ReadonlyMap<Node, Placed>;
   readonly catalogue: Catalogue;
   readonly wanted: Ticks | null;
+  /** Goes into the socket of what the run starts and ends at. */
+  readonly socket: Ticks;
 }
 
 /** @returns what works one leg of the run; it does so in time that grows with what stands on the leg alone */
@@ -70,13 +72,18 @@ export function legWorker(run: Run, known: Known, bad: Bad): (node: Node) => Wor
 const inOrder = <T extends { readonly at: Ticks }>(all: readonly Listed<T>[] = []): readonly Listed<T>[] =>
   [...all].sort((a, b) => a.given.at - b.given.at);
 
-function startFace({ start }: Run, { item, given }: Node, { wanted }: Known, bad: Bad): Face | null {
+function startFace({ start }: Run, { item, given }: Node, { wanted, socket }: Known, bad: Bad): Face | null {
   if (given.from !== 'start') return item && fittingFace(item);
   if (start.joint === 'expansion' && wanted === null) return expansionUnknown('start.joint', bad);
-  return outerFace(start.kind, start.joint, { side: 0, gap: wanted });
+  return outerFace(start.kind, start.joint, { side: 0, gap: wanted, socket });
 }
 
-function endFace({ children }: Node, end: Listed<End> | null, { wanted }: Known, bad: Bad): Face | null {
+function endFace(
+  { children }: Node,
+  end: Listed<End> | null,
+  { wanted, socket }: Known,
+  bad: Bad,
+): Face | null {
   if (children.length > 0) {
     const item = children.find((c) => c.item !== null)?.item ?? null;
     return item && fittingFace(item);
@@ -84,7 +91,7 @@ function endFace({ children }: Node, end: Listed<End> | null, { wanted }: Known,
   if (end === null) return FREE_FACE;
   const { kind, joint, open } = end.given;
   if (joint === 'expansion' && wanted === null) return expansionUnknown(`${end.field}.joint`, bad);
-  return outerFace(kind, joint, { side: 1, gap: wanted, open });
+  return outerFace(kind, joint, { side: 1, gap: wanted, open, socket });
 }
 
 function expansionUnknown(field: string, bad: Bad): null {

@@ -1,6 +1,5 @@
 /** From a run as given to all that follows from it without judging it, or every fault of it. */
 import { type Fault, GivenError } from '../trade/given.ts';
-import { KERF, MOVEMENT } from '../trade/habits.ts';
 import { formatLength, inches, type Ticks } from '../trade/length.ts';
 import { assemble } from './assemble.ts';
 import type { Catalogue, Tray } from './catalogue.ts';
@@ -11,27 +10,29 @@ import { namedFaults, sideFaults } from './named.ts';
 import type { ResolvedRun } from './resolved.ts';
 import { type Bad, collector, treeOf } from './tree.ts';
 import type { Run } from './types.ts';
+import { type RunUsual, TRADE_USUAL } from './usual.ts';
 import { wantedGap } from './wantedGap.ts';
 
 /**
  * Legs in space, fittings, joints, pieces, supports, lines and sections of a run.
  *
+ * @param usual  what is taken where the run gives none: the site's, where it has adopted its own
  * @throws {GivenError} every fault of the run, each at its field
  */
-export function resolveRun(run: Run, catalogue: Catalogue): ResolvedRun {
+export function resolveRun(run: Run, catalogue: Catalogue, usual: RunUsual = TRADE_USUAL): ResolvedRun {
   const faults: Fault[] = [];
   const bad = collector(faults);
   const tray = trayOf(run, catalogue, bad);
-  const wanted = wantedOf(run, bad);
+  const wanted = wantedOf(run, usual, bad);
   const tree = treeOf(run.legs, catalogue, bad);
   namedFaults(run, tree, bad);
   sideFaults(run, tree, bad);
   const trays = channelsOf(tree.order, tray, catalogue, bad);
   const placed = framesOf(tree.order, bad);
-  const work = legWorker(run, { trays, placed, catalogue, wanted }, bad);
+  const work = legWorker(run, { trays, placed, catalogue, wanted, socket: usual.socket }, bad);
   const worked = tree.order.map(work);
   if (faults.length > 0 || tray === null) throw new GivenError(faults);
-  return assemble(run, worked, { tray, stock: run.stock ?? tray.length, kerf: run.kerf ?? KERF.length });
+  return assemble(run, worked, { tray, stock: run.stock ?? tray.length, kerf: run.kerf ?? usual.kerf });
 }
 
 function trayOf(run: Run, catalogue: Catalogue, bad: Bad): Tray | null {
@@ -43,7 +44,7 @@ function trayOf(run: Run, catalogue: Catalogue, bad: Bad): Tray | null {
 }
 
 /** The gap of an expansion splice now; null where no temperatures tell it. */
-function wantedOf({ temps }: Run, bad: Bad): Ticks | null {
+function wantedOf({ temps }: Run, { movement }: RunUsual, bad: Bad): Ticks | null {
   if (temps === undefined) return null;
   if (temps.highF < temps.lowF) {
     bad(
@@ -53,9 +54,9 @@ function wantedOf({ temps }: Run, bad: Bad): Ticks | null {
       'write the colder one in lowF',
     );
     // Some gap, so that no joint is blamed for it as well.
-    return MOVEMENT.length;
+    return movement;
   }
-  return wantedGap(temps, MOVEMENT.length);
+  return wantedGap(temps, movement);
 }
 
 /**

@@ -25,6 +25,15 @@ export interface InstallLimits {
   readonly openGap: PerEdition<Limit<Ticks> | null>;
 }
 
+/** Figures that are taken where none is given. */
+export interface Usual {
+  readonly insertion: Limit<Ticks>;
+  readonly socket: Limit<Ticks>;
+  readonly kerf: Limit<Ticks>;
+  /** Adopted by the site, or null: the newest is then taken. */
+  readonly edition: Limit<Edition> | null;
+}
+
 export interface RunTables {
   readonly fill: FillTables;
   readonly jumper: JumperTable;
@@ -32,4 +41,5 @@ export interface RunTables {
   readonly limits: InstallLimits;
   /** Taken where the run names no edition: the one the site has adopted, else the newest. */
   readonly edition: Edition;
+  readonly usual: Usual;
 }

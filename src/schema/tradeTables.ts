@@ -1,5 +1,5 @@
 /** Every table and limit that the calculators and a run take, of the rules and of what the site has adopted. */
-import type { InstallLimits, RunTables } from '../run/tables.ts';
+import type { InstallLimits, RunTables, Usual } from '../run/tables.ts';
 import type { AmpacityTable } from '../trade/ampacity.ts';
 import { type Change, EDITIONS, type Edition, NEWEST, type PerEdition } from '../trade/editions.ts';
 import type { ExpansionTable } from '../trade/expansion.ts';
@@ -23,15 +23,6 @@ import { fillTablesIn, type Rule, type RuleBook, ruleBook } from './rules.ts';
 import type { Adopted } from './site.ts';
 import type { SourceEntry } from './source.ts';
 
-/** Figures that are taken where none is given. */
-export interface Usual {
-  readonly insertion: Limit<Ticks>;
-  readonly socket: Limit<Ticks>;
-  readonly kerf: Limit<Ticks>;
-  /** Adopted by the site, or null: the newest is then taken. */
-  readonly edition: Limit<Edition> | null;
-}
-
 export interface TradeTables extends RunTables {
   readonly groundpath: GroundpathTable;
   readonly expansion: ExpansionTable;
@@ -40,7 +31,6 @@ export interface TradeTables extends RunTables {
   readonly marking: MarkingRule;
   readonly separation: SeparationRule;
   readonly changes: readonly Change[];
-  readonly usual: Usual;
 }
 
 /**
@@ -76,7 +66,6 @@ export function tradeTablesOf(
     marking: dangerNotice.read(book.the('danger notice'), book),
     separation: sharedTray.read(book.the('shared tray'), book),
     changes: editionChanges.read(book.the('edition changes'), book),
-    usual: usualOf(adopted),
   };
 }
 
@@ -87,6 +76,7 @@ function runTablesIn(book: RuleBook, adopted: Adopted): RunTables {
     radius: bendRadius.read(book.the('bend radius'), book),
     limits: limitsIn(book, adopted),
     edition: adopted.edition?.value ?? NEWEST,
+    usual: usualOf(adopted),
   };
 }
 

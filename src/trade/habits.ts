@@ -53,5 +53,11 @@ export const SOCKET = { length: fromInches(1.5), source: training('socket') };
 /** What an expansion splice takes up between the coldest and the hottest metal. */
 export const MOVEMENT = {
   length: fromInches(1),
-  source: practice('an expansion splice takes up 1 in of movement'),
+  source: {
+    id: 'nema-ve-2',
+    document: 'NEMA VE 2, Cable Tray Installation Guidelines',
+    edition: '2013',
+    where: 'movement of an expansion splice',
+    seen: 'memory',
+  } satisfies Source,
 };
