@@ -1,12 +1,13 @@
 /** Fields that several inputs share. A number stays a number: text or a truth value in its place is a fault. */
 import { z } from 'zod';
 import { EDITIONS, type PerEdition } from '../trade/editions.ts';
+import { whole } from './ranges.ts';
 
 export const above0 = z.number().gt(0);
 /** A part of a span, up to the half. */
 export const share = z.number().gt(0).lte(0.5);
 /** How many of a thing: whole, from 1. */
-export const count = z.int().gte(1);
+export const count = whole(1);
 /** Edition of NFPA 70 that is in force where the work is; the default is the newest known here. */
 export const edition = z.literal(EDITIONS).optional();
 
