@@ -72,7 +72,7 @@ describe('radius-small', () => {
   // Practice catalogue (training values): flat elbow of 4 in 5 in inside radius, vertical ones 6 in.
   const round = (cables: readonly Given[], fitting = 'card-4-elbow-90', dir = 'N') =>
     corner(fitting, dir, { cables });
-  test.each([
+  test.each<readonly [string, number, Given, number]>([
     ['TC', 1, {}, 4], // 4 diameters to 1 in
     ['MC interlocked', 5 / 7, {}, 5],
     ['MC smooth', 0.5, {}, 5],
@@ -81,7 +81,7 @@ describe('radius-small', () => {
   ])('%s of %d in holds', (type, odIn, more) => {
     expect(found(round([cable('b', { type, odIn, ...more })]))).toEqual([]);
   });
-  test.each([
+  test.each<readonly [string, number, Given, number]>([
     ['TC', 1.001, {}, 5.005], // 5 diameters above 1 in
     ['MC interlocked', 0.75, {}, 5.25],
     ['MC smooth', 0.51, {}, 5.1],

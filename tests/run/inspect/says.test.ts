@@ -6,6 +6,7 @@ import { inspectSays } from '../../../src/run/inspect/says.ts';
 import { resolveRun } from '../../../src/run/resolve.ts';
 import { runShape } from '../../../src/schema/run.ts';
 import type { Say } from '../../../src/trade/answer.ts';
+import { fromInches } from '../../../src/trade/length.ts';
 import { catalogue as practice } from '../practice.ts';
 import { speak, tables } from '../tables.ts';
 import { cable, corner, type Given, inspected, outdoor, supports, wall, wallWith } from './runs.ts';
@@ -48,10 +49,10 @@ const runs: readonly Given[] = [
   wallWith({ at: 204, jumper: '8 AWG' }),
   wallWith({ at: 6 }),
   wall({
-    legs: [{ id: '1', from: 'start', fitting: null, dir: 'E', length: 238 }],
+    legs: [{ id: '1', from: 'start', fitting: null, dir: 'E', length: 234.1 }],
     joints: [],
     supports: [],
-    stock: 240,
+    stock: 234.5,
   }),
   wall({ supports: supports('1', [60, 132, 252]) }),
   wall({
@@ -111,7 +112,7 @@ test('every sentence said is listed, every one listed is said', () => {
   expect([...keys].filter((key) => !(inspectSays as readonly string[]).includes(key))).toEqual([]);
   const unsaid = inspectSays.filter((key) => !keys.has(key));
   expect(unsaid).toEqual([
-    // Holes 6 in apart leave a clear place on one side at least; other catalogues may leave none.
+    // Holes 6 in apart leave a clear place; other catalogues may leave none.
     'inspect.cut-in-hole-todo-none',
     // No rigid splice of the practice catalogue lacks the mark; see below.
     'inspect.jumper-missing-not-identified',
@@ -122,7 +123,7 @@ test('what a catalogue of other parts says', () => {
   const [sleeve, tray] = [practice.get('card-4-sleeve'), practice.get('card-4')];
   if (sleeve?.kind !== 'sleeve' || tray?.kind !== 'tray')
     throw new Error('the practice catalogue lacks its parts');
-  const webHoles = { ...tray.webHoles, pitch: tray.webHoles.width };
+  const webHoles = { ...tray.webHoles, first: fromInches(0.25), pitch: tray.webHoles.width };
   const other = new Map([
     ...practice,
     ['card-4-sleeve', { ...sleeve, grounding: false }] as const,
