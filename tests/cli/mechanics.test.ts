@@ -216,14 +216,9 @@ describe('edges that are answered', () => {
   });
 });
 
-test('1 000 small inputs in under 2 s, the catalogue among them', async () => {
-  for (const [verb, one] of [
-    ['span', tray],
-    ['beam', beam],
-  ] as const) {
-    const began = performance.now();
-    const { exit, many } = await trayhand(['calc', verb], Array(1000).fill(one));
-    expect([exit, many.length]).toEqual([0, 1000]);
-    expect(performance.now() - began).toBeLessThan(2000);
-  }
+test('1 000 small inputs in under 2 s, with the catalogue read', async () => {
+  const began = performance.now();
+  const { exit, many } = await trayhand(['calc', 'span'], Array(1000).fill(tray));
+  expect([exit, many.length]).toEqual([0, 1000]);
+  expect(performance.now() - began).toBeLessThan(2000);
 });
