@@ -1,6 +1,19 @@
 /** A drawing while it is being laid out: shapes in order, texts on top, and the room already taken. */
 import { textWidth } from './glyphs.ts';
-import type { Arrow, Box, Circle, Colour, Line, Pen, Point, Polygon, Rect, Shape, Text } from './shapes.ts';
+import type {
+  Arrow,
+  Box,
+  Circle,
+  Cloud,
+  Colour,
+  Line,
+  Pen,
+  Point,
+  Polygon,
+  Rect,
+  Shape,
+  Text,
+} from './shapes.ts';
 
 export type Lettering = Partial<Pick<Text, 'size' | 'weight' | 'anchor' | 'colour' | 'ground' | 'part'>>;
 
@@ -38,6 +51,10 @@ export class Plan {
 
   arrow(at: Point, towardsDeg: number, length = 11): void {
     this.shapes.push({ kind: 'arrow', at, towardsDeg, length } satisfies Arrow);
+  }
+
+  cloud(box: Box, part?: string): void {
+    this.shapes.push({ kind: 'cloud', ...box, part } satisfies Cloud);
   }
 
   text(at: Point, text: string, lettering: Lettering = {}): Text {

@@ -1,5 +1,8 @@
+import { runDrawingSays } from './runSays.ts';
+
 /** Keys of the sentences that drawings say; every language must have them. */
 export const drawingSays = [
+  ...runDrawingSays,
   'drawing.feetInches',
   'drawing.feet',
   'drawing.inches',

@@ -81,7 +81,15 @@ export interface Text extends Named {
   readonly ground?: Colour | undefined;
 }
 
-export type Shape = Line | Polygon | Rect | Circle | Arrow | Text;
+/** A revision cloud round a box: its arcs bulge outwards by less than `BULGE`. */
+export interface Cloud extends Named, Box {
+  readonly kind: 'cloud';
+}
+
+/** How far a cloud reaches past its box, px. */
+export const BULGE = 6;
+
+export type Shape = Line | Polygon | Rect | Circle | Arrow | Cloud | Text;
 
 export function overlaps(a: Box, b: Box, air = 0): boolean {
   return a.x < b.x + b.w + air && b.x < a.x + a.w + air && a.y < b.y + b.h + air && b.y < a.y + a.h + air;

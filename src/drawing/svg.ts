@@ -1,4 +1,5 @@
 /** Shapes as SVG text. Presentation attributes only: a page with a strict policy shows it as it is. */
+import { cloudPath } from './cloudPath.ts';
 import { type Frame, frameShapes } from './frame.ts';
 import { strokeOf } from './pens.ts';
 import { groundOf, type Plan } from './plan.ts';
@@ -37,6 +38,8 @@ export function shapeSvg(shape: Shape, form: Form, palette: Palette): string {
       const l = n(shape.length);
       return `<path d="M0 0L-${l} ${half}L-${l} -${half}Z" transform="translate(${at(shape.at)}) rotate(${n(shape.towardsDeg)})" fill="${palette.ink}"/>`;
     }
+    case 'cloud':
+      return `<path d="${cloudPath(shape.x, shape.y, shape.w, shape.h)}"${look(palette, form, 'mark', 'sheet')}/>`;
     case 'text': {
       const ground = groundOf(shape);
       const patch = ground === undefined ? '' : shapeSvg({ kind: 'rect', ...ground }, form, palette);
@@ -68,9 +71,11 @@ export interface Sheet {
   readonly plan: Plan;
   readonly words: string;
   readonly zones: Readonly<Record<string, string>>;
+  /** Zone of each triangle by its number. */
+  readonly noted?: Readonly<Record<string, string>> | undefined;
 }
 
-export function render({ view, width, height, frame, plan, words, zones }: Sheet, how: How): Drawing {
+export function render({ view, width, height, frame, plan, words, zones, noted }: Sheet, how: How): Drawing {
   const ground: Shape = { kind: 'rect', x: 0, y: 0, w: width, h: height, fill: 'sheet' };
   const framed = frame === undefined ? [] : frameShapes(frame);
   const shapes = [ground, ...framed, ...plan.shapes, ...plan.texts];
@@ -82,5 +87,6 @@ export function render({ view, width, height, frame, plan, words, zones }: Sheet
     svg: toSvg(shapes, { width, height }, words, how),
     words,
     zones,
+    ...(noted === undefined ? {} : { noted }),
   };
 }

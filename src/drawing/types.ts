@@ -4,7 +4,7 @@ import type { Speak } from '../trade/say.ts';
 /** Where it will be read: redrawn for each, not shrunk. */
 export type Form = 'phone' | 'desk' | 'paper';
 
-export type View = 'strip' | 'splice' | 'piece' | 'tape' | 'section' | 'sum';
+export type View = 'strip' | 'splice' | 'piece' | 'tape' | 'section' | 'sum' | 'isometric' | 'bonding';
 
 /** Colours and the lettering face, as presentation attributes take them: a hex, or `var(--ink)`. */
 export interface Palette {
@@ -42,4 +42,6 @@ export interface Drawing {
   readonly words: string;
   /** Zone of each balloon on this form, `{"1": "B2"}`. */
   readonly zones: Readonly<Record<string, string>>;
+  /** Zone of each numbered triangle of a run's findings, where the view shows them. */
+  readonly noted?: Readonly<Record<string, string>>;
 }

@@ -2,8 +2,13 @@ import { readFileSync } from 'node:fs';
 import { speaker } from '../../src/schema/words.ts';
 import type { Speak } from '../../src/trade/say.ts';
 
-const file = new URL('../../content/words/en/drawing.json', import.meta.url);
-const groups = JSON.parse(readFileSync(file, 'utf8')) as Record<string, Record<string, string>>;
+const folder = new URL('../../content/words/en/', import.meta.url);
+const groups = Object.assign(
+  {},
+  ...['drawing.json', 'rundrawing.json'].map((name) =>
+    JSON.parse(readFileSync(new URL(name, folder), 'utf8')),
+  ),
+) as Record<string, Record<string, string>>;
 
 /** The words of drawings in English, by `group.key`. */
 export const english = new Map(

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { cloudedDimension, cloudPath } from '../../src/drawing/cloud.ts';
+import { cloudedDimension } from '../../src/drawing/cloud.ts';
+import { cloudPath } from '../../src/drawing/cloudPath.ts';
 import { textWidth } from '../../src/drawing/glyphs.ts';
 import { numberedTriangle, stateMark } from '../../src/drawing/marks.ts';
 import { pagePalette as p } from '../../src/drawing/palette.ts';

@@ -1,52 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { frameShapes, inside } from '../../src/drawing/frame.ts';
+import { inside } from '../../src/drawing/frame.ts';
 import { pagePalette } from '../../src/drawing/palette.ts';
-import { boxOf } from '../../src/drawing/plan.ts';
-import { type Box, overlaps, type Shape, type Text, within } from '../../src/drawing/shapes.ts';
+import { within } from '../../src/drawing/shapes.ts';
 import { layStrip } from '../../src/drawing/strip.ts';
-import { render, type Sheet } from '../../src/drawing/svg.ts';
+import { render } from '../../src/drawing/svg.ts';
+import { clashes, extent, outside } from './measure.ts';
 import { every, forms, how, straight } from './subjects.ts';
-
-function extent(shape: Shape): Box {
-  const of = (points: readonly (readonly [number, number])[]) => {
-    const xs = points.map((p) => p[0]);
-    const ys = points.map((p) => p[1]);
-    const [x, y] = [Math.min(...xs), Math.min(...ys)];
-    return { x, y, w: Math.max(...xs) - x, h: Math.max(...ys) - y };
-  };
-  switch (shape.kind) {
-    case 'line':
-      return of([shape.from, shape.to]);
-    case 'polygon':
-      return of(shape.points);
-    case 'rect':
-      return { x: shape.x, y: shape.y, w: shape.w, h: shape.h };
-    case 'circle':
-      return { x: shape.at[0] - shape.r, y: shape.at[1] - shape.r, w: 2 * shape.r, h: 2 * shape.r };
-    case 'arrow':
-      return { x: shape.at[0], y: shape.at[1], w: 0, h: 0 };
-    case 'text':
-      return boxOf(shape);
-  }
-}
-
-/** Pairs of texts that run into each other. */
-function clashes({ plan, frame }: Sheet): readonly string[] {
-  const zones = frame === undefined ? [] : frameShapes(frame).filter((s): s is Text => s.kind === 'text');
-  const texts = [...plan.texts, ...zones];
-  return texts.flatMap((a, i) =>
-    texts.slice(i + 1).flatMap((b) => (overlaps(boxOf(a), boxOf(b)) ? [`${a.text} × ${b.text}`] : [])),
-  );
-}
-
-function outside({ plan, frame, width, height }: Sheet): readonly string[] {
-  const room = frame === undefined ? { x: 0, y: 0, w: width, h: height } : inside(frame);
-  return [...plan.shapes, ...plan.texts].flatMap((s) => {
-    const box = extent(s);
-    return within(box, room, -0.01) ? [] : [`${s.kind} ${s.part ?? ''} ${JSON.stringify(box)}`];
-  });
-}
 
 test('the measuring finds a clash and a shape outside, where there is one', () => {
   const sheet = layStrip(straight(`7'`), how('phone'));

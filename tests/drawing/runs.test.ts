@@ -1,0 +1,49 @@
+/** Views of whole runs by chance, measured: no text on a text, nothing outside the frame, whatever the run. */
+import { describe, expect, test } from 'vitest';
+import { pagePalette } from '../../src/drawing/palette.ts';
+import { render } from '../../src/drawing/svg.ts';
+import { runViews } from '../../src/drawing/views.ts';
+import { inspect } from '../../src/run/inspect/inspect.ts';
+import { resolveRun } from '../../src/run/resolve.ts';
+import { catalogue } from '../run/practice.ts';
+import { randomRun } from '../run/randomRun.ts';
+import { speak, tables } from '../run/tables.ts';
+import { clashes, extent, outside } from './measure.ts';
+import { forms } from './subjects.ts';
+
+/** Enough to hold every kind of fitting, joint and end many times over. */
+const SEEDS = Array.from({ length: 120 }, (_, k) => k + 1);
+
+const given = SEEDS.map((seed) => {
+  const resolved = resolveRun(randomRun(seed), catalogue);
+  const findings =
+    seed % 3 === 0 ? inspect(resolved, catalogue, tables).result.findings.slice(0, seed % 11) : [];
+  return { seed, given: { resolved, tables, findings, tags: seed % 2 === 0 ? { start: 'LAD-2' } : {} } };
+});
+
+describe.each(runViews.map(({ view, lay }) => [view, lay] as const))('%s', (_, lay) => {
+  test.each(forms)('of any run on %s: texts apart, all inside, all finite', (form) => {
+    for (const { seed, given: one } of given) {
+      const sheet = lay(one, { form, palette: pagePalette, speak });
+      expect(clashes(sheet), `run ${seed}`).toEqual([]);
+      expect(outside(sheet), `run ${seed}`).toEqual([]);
+      for (const { text, size } of sheet.plan.texts) {
+        expect(text, `run ${seed}`).not.toMatch(/[{}]|undefined|NaN/);
+        expect(size).toBeGreaterThanOrEqual(13);
+      }
+      for (const shape of [...sheet.plan.shapes, ...sheet.plan.texts]) {
+        for (const v of Object.values(extent(shape))) expect(Number.isFinite(v), `run ${seed}`).toBe(true);
+      }
+      expect(sheet.words, `run ${seed}`).not.toMatch(/[{}"]|undefined|NaN/);
+      if (form === 'phone') expect(sheet.width).toBe(328);
+    }
+  });
+
+  test('as SVG: presentation attributes only, colours from the palette only', () => {
+    for (const { given: one } of given.slice(0, 12)) {
+      const how = { form: 'desk', palette: pagePalette, speak } as const;
+      const { svg } = render(lay(one, how), how);
+      expect(svg).not.toMatch(/style|class=|<script|href|#[0-9a-f]{3}|NaN|undefined/i);
+    }
+  });
+});
