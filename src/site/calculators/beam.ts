@@ -15,6 +15,7 @@ export const beam = sum()({
       kind: 'rows',
       label: 'beamSum.spans',
       hint: 'beamSum.spansHint',
+      first: 0,
       row: 'beamSum.span',
       add: 'beamSum.addSpan',
       takeOut: 'beamSum.takeOutSpan',
@@ -32,7 +33,7 @@ export const beam = sum()({
       add: 'beamSum.addPoint',
       takeOut: 'beamSum.takeOutPoint',
       least: 0,
-      fresh: { place: 'span', span: 1 },
+      fresh: { place: 'span', span: 0 },
       fields: {
         place: {
           kind: 'choice',
@@ -44,7 +45,7 @@ export const beam = sum()({
             { value: 'right', label: 'beamSum.onRight' },
           ],
         },
-        span: { kind: 'count', from: 1, label: 'beamSum.which', only: { field: 'place', is: ['span'] } },
+        span: { kind: 'count', from: 0, label: 'beamSum.which', only: { field: 'place', is: ['span'] } },
         at: { kind: 'length', scale: 'feet', from: 'from 0', label: 'beamSum.at', hint: 'beamSum.atHint' },
         lb: { kind: 'number', as: 'lb', bounds: { from: 0 }, label: 'beamSum.lb' },
       },
@@ -76,7 +77,7 @@ export const beam = sum()({
       { length: readLength("8'"), lbPerFt: 4 },
       { length: readLength("5'"), lbPerFt: 4 },
     ],
-    points: [{ place: 'span', span: 1, at: readLength("4'"), lb: 20 }],
+    points: [{ place: 'span', span: 0, at: readLength("4'"), lb: 20 }],
     overhangLeft: undefined,
     overhangRight: undefined,
     metal: 'aluminium',
@@ -85,10 +86,10 @@ export const beam = sum()({
   },
   check: ({ spans, points, overhangLeft, overhangRight }) => {
     const clashes: Clash[] = [];
-    for (const [i, { place, span = 1, at }] of points.entries()) {
-      const room = { span: spans[span - 1]?.length, left: overhangLeft, right: overhangRight }[place];
+    for (const [i, { place, span = 0, at }] of points.entries()) {
+      const room = { span: spans[span]?.length, left: overhangLeft, right: overhangRight }[place];
       if (place === 'span' && room === undefined)
-        clashes.push([`points[${i}].span`, line('beamSum.noSpan', { spans: spans.length })]);
+        clashes.push([`points[${i}].span`, line('beamSum.noSpan', { last: spans.length - 1 })]);
       else if (room === undefined || room === 0)
         clashes.push([`points[${i}].place`, line('beamSum.noOverhang')]);
       else if (at > room)
@@ -101,8 +102,8 @@ export const beam = sum()({
     const answered = beamOf({
       spansIn: spans.map(({ length }) => inches(length)),
       loads: spans.map(({ lbPerFt }, span) => ({ span, lbPerFt })),
-      points: points.map(({ place, span = 1, at, lb }) => ({
-        span: { span: span - 1, left: -1, right: spans.length }[place],
+      points: points.map(({ place, span = 0, at, lb }) => ({
+        span: { span, left: -1, right: spans.length }[place],
         atIn: inches(at),
         lb,
       })),
@@ -139,11 +140,11 @@ export const beam = sum()({
             : [{ label: line('beamSum.supportMoment', { support }), value: measure('lbFt', lbIn / 12) }],
         ),
         ...spanMaxima.map(({ span, atIn, lbIn }) => ({
-          label: line('beamSum.greatest', { span: span + 1, at: tape(atIn) }),
+          label: line('beamSum.greatest', { span, at: tape(atIn) }),
           value: measure('lbFt', lbIn / 12),
         })),
         ...deflections.map(({ span, atIn, in: sag }) => ({
-          label: line('beamSum.sag', { span: span + 1, at: tape(atIn) }),
+          label: line('beamSum.sag', { span, at: tape(atIn) }),
           value: measure('inches', sag),
         })),
         ...tips.flatMap(([key, sag]) =>

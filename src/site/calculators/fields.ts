@@ -95,6 +95,8 @@ export interface RowsField extends Common {
   readonly kind: 'rows';
   readonly fields: Readonly<Record<string, PlainField>>;
   readonly least: 0 | 1;
+  /** Number of the first row; 1 unless given. */
+  readonly first?: 0;
   /** Names one row: has the place {number}. */
   readonly row: SiteKey;
   readonly add: SiteKey;

@@ -1,5 +1,6 @@
 /** A form of fields: what it begins with, what it reads, and what it cannot read, each in words. Pure. */
 import { inches, type Ticks, tryLength } from '../../trade/length.ts';
+import { shortLength } from '../../trade/shortLength.ts';
 import type { Settings } from '../settings.ts';
 import type { SiteKey, Values } from '../speak.ts';
 import { readText, type TapeReading } from '../tape.ts';
@@ -142,6 +143,7 @@ function writtenOf(field: Field, value: unknown, settings: Settings): Written {
   if (field.kind === 'length')
     return value === undefined ? { read: 'blank' } : { read: 'length', length: value as Ticks };
   if (value === undefined) return '';
+  if (field.kind === 'text') return shortLength(value as Ticks);
   if (field.kind === 'temperature' && settings.degrees === 'C')
     return tenths(field.apart === true ? (Number(value) * 5) / 9 : celsius(Number(value)));
   return String(value);

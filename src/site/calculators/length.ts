@@ -1,5 +1,5 @@
 /** Reads a length in any form and writes it in feet and inches, inches and millimetres. */
-import { drawTape } from '../../drawing/tape.ts';
+import { layTape } from '../../drawing/tape.ts';
 import { convert } from '../../trade/convert.ts';
 import { DENOMINATORS, fromInches } from '../../trade/length.ts';
 import { measure } from './measure.ts';
@@ -41,6 +41,6 @@ export const length = sum()({
       { label: line('lengthSum.mm'), value: line('measure.mm', { n: String(Number(result.mm.toFixed(2))) }) },
     ],
   }),
-  figure: (result, _given, how) => drawTape({ reading: fromInches(result.roundedIn), printed: true }, how),
+  figure: (result, _given, how) => layTape({ reading: fromInches(result.roundedIn), printed: true }, how),
   caption: 'lengthSum.caption',
 });

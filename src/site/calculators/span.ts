@@ -131,7 +131,7 @@ export const span = sum<SpanData>()({
       : {
           asked,
           huge: line('spanSum.answer', at),
-          more: [line(acceptance ? 'spanSum.adopted' : 'spanSum.training')],
+          more: acceptance ? [line('spanSum.adopted')] : [],
         };
   },
 });

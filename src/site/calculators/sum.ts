@@ -2,7 +2,8 @@
  * A calculator's sheet as data: what is asked, the example it opens with, the core's function, how the answer is said,
  * what is drawn. `islands/SumSheet.tsx` is the one sheet that shows them all.
  */
-import type { Drawing, How } from '../../drawing/types.ts';
+import type { Sheet } from '../../drawing/svg.ts';
+import type { How } from '../../drawing/types.ts';
 import type { Answered } from '../../trade/answer.ts';
 import type { SiteKey, Tell } from '../speak.ts';
 import type { Fields, ReadOf } from './fields.ts';
@@ -77,7 +78,7 @@ interface Spec<Fs extends Fields, Result extends object, Data> {
   readonly work: (given: ReadOf<Fs>, data: Data) => Answered<Result>;
   readonly say: (result: Result, given: ReadOf<Fs>, data: Data) => Said;
   /** The figure in one form, or undefined where this answer has none. */
-  readonly figure?: (result: Result, given: ReadOf<Fs>, how: FigureHow, data: Data) => Drawing | undefined;
+  readonly figure?: (result: Result, given: ReadOf<Fs>, how: FigureHow, data: Data) => Sheet | undefined;
   /** Under the figure: what is to scale. */
   readonly caption?: SiteKey;
 }
@@ -93,7 +94,7 @@ export interface Sum<Data = never> {
   readonly check?: (given: Given) => readonly Clash[];
   readonly work: (given: Given, data: Data) => Answered<object>;
   readonly say: (result: object, given: Given, data: Data) => Said;
-  readonly figure?: (result: object, given: Given, how: FigureHow, data: Data) => Drawing | undefined;
+  readonly figure?: (result: object, given: Given, how: FigureHow, data: Data) => Sheet | undefined;
   readonly caption?: SiteKey;
 }
 

@@ -17,7 +17,9 @@ interface AnswerProps {
 export function Answer({ said, answered, example, text, speak, tell }: AnswerProps) {
   const asExample = (words: string) => (example ? tell('sums.example', { text: words }) : words);
   const { why = [] } = answered.result as { readonly why?: readonly Say[] };
-  const training = answered.sources.some(({ seen }) => seen === 'training value');
+  const training =
+    answered.sources.some(({ seen }) => seen === 'training value') ||
+    answered.steps.some(({ say }) => say === 'rests.training');
   return (
     <>
       {said.asked !== undefined && <p className="label">{asExample(text(said.asked))}</p>}

@@ -1,5 +1,6 @@
 import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react';
 import { pagePalette } from '../../drawing/palette.ts';
+import { render } from '../../drawing/svg.ts';
 import { fieldsOf, shownValues, workOut } from '../calculators/answer.ts';
 import type { Fields, Form } from '../calculators/fields.ts';
 import { formOf, restated } from '../calculators/form.ts';
@@ -56,7 +57,7 @@ export function SumSheet<Data>({ sum, words, data, children }: SumProps<Data> & 
       ? []
       : (['phone', 'desk'] as const).flatMap((draft) => {
           const one = sum.figure?.(good.answered.result, good.given, { ...how, form: draft }, data);
-          return one === undefined ? [] : [one];
+          return one === undefined ? [] : [render(one, { ...how, form: draft })];
         });
 
   return (

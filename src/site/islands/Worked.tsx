@@ -2,7 +2,17 @@ import type { Source, Step } from '../../trade/answer.ts';
 import { figure } from '../../trade/figure.ts';
 import { type Speak, type Tell, unbroken } from '../speak.ts';
 
-const units = { in2: 'unit.in2', in: 'unit.in', mm: 'unit.mm' } as const;
+/** Units whose sign is not as the core names them. */
+const units = {
+  in2: 'unit.in2',
+  in: 'unit.in',
+  mm: 'unit.mm',
+  in3: 'unit.in3',
+  in4: 'unit.in4',
+  'lb-in2': 'unit.lbIn2',
+  deg: 'unit.deg',
+  rad: 'unit.rad',
+} as const;
 
 /** What a step ends in, as written: a text as it stands, a number with its unit. */
 function endOf({ value, unit }: Step, tell: Tell): string {

@@ -1,5 +1,5 @@
 /** A curved fitting from above: two walls, centre line, and the corner where the centre lines meet. */
-import type { Drawing } from '../../../drawing/types.ts';
+import type { Sheet } from '../../../drawing/svg.ts';
 import type { ArcGiven, ArcResult } from '../../../trade/arc.ts';
 import { measure, tape } from '../measure.ts';
 import type { FigureHow } from '../sum.ts';
@@ -9,7 +9,7 @@ export function drawArc(
   { insideIn, centreIn, outsideIn, tangentIn }: ArcResult,
   { insideRadiusIn, widthIn, turnDeg }: ArcGiven,
   how: FigureHow,
-): Drawing | undefined {
+): Sheet | undefined {
   const { form, letter, tell } = how;
   const { left, right, top } = roomOf(form);
   const middle = insideRadiusIn + widthIn / 2;
@@ -18,8 +18,15 @@ export function drawArc(
   const [first, last] = [-90, -90 + turnDeg];
   const corner = round([0, 0], Math.hypot(middle, tangentIn), first + turnDeg / 2);
   const ends = [round([0, 0], outer, last), round([0, 0], insideRadiusIn, last)];
-  const xs = [0, corner[0], ...ends.map(([x]) => x), ...arc([0, 0], outer, first, last).map(([x]) => x)];
-  const ys = [-outer, corner[1], 0, ...ends.map(([, y]) => y)];
+  // Past a sharp turn the corner stands far off; then it is left to the list.
+  const near = tangentIn <= 1.6 * outer;
+  const xs = [
+    0,
+    ...(near ? [corner[0]] : []),
+    ...ends.map(([x]) => x),
+    ...arc([0, 0], outer, first, last).map(([x]) => x),
+  ];
+  const ys = [-outer, ...(near ? [corner[1]] : []), 0, ...ends.map(([, y]) => y)];
   const [w, h] = [Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys)];
   const most = form === 'phone' ? 190 : 250;
   const scale = Math.min((right - left - 110) / w, most / h);
@@ -39,7 +46,7 @@ export function drawArc(
   curve(plan, 'centre', arc(centre, m, first, last), 'centre line');
   for (const at of [first, last]) plan.line('phantom', centre, round(centre, r, at));
   const meet = round(centre, Math.hypot(middle, tangentIn) * scale, first + turnDeg / 2);
-  if (tangentIn * scale < 320) {
+  if (near) {
     const begin = round(centre, m, first);
     for (const at of [first, last]) plan.line('phantom', round(centre, m, at), meet);
     sloped(plan, begin, meet, R - m + 20, letter(tape(tangentIn)));

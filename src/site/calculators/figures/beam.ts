@@ -1,6 +1,8 @@
 /** A run over its supports: spans to scale, weights as arrows down, what each support carries as arrows up. */
 import { textWidth } from '../../../drawing/glyphs.ts';
-import type { Drawing } from '../../../drawing/types.ts';
+import { boxOf } from '../../../drawing/plan.ts';
+import { overlaps } from '../../../drawing/shapes.ts';
+import type { Sheet } from '../../../drawing/svg.ts';
 import type { BeamResult } from '../../../trade/beam/beam.ts';
 import { inches, type Ticks } from '../../../trade/length.ts';
 import { measure, tape } from '../measure.ts';
@@ -23,7 +25,7 @@ export function drawBeam(
   { reactionsLb }: BeamResult,
   { spans, points, overhangLeft, overhangRight }: BeamForm,
   how: FigureHow,
-): Drawing {
+): Sheet {
   const { form, letter, tell } = how;
   const { left, right, top } = roomOf(form);
   const plan = new Plan();
@@ -37,6 +39,18 @@ export function drawBeam(
   const y = top + 92;
   const high = 16;
 
+  /** A text at its place in the first row that has room for it; in none, it is left to the list and the words. */
+  const write = (at: number, rows: readonly number[], text: string, part: string) => {
+    const wide = textWidth(text, SIZES.note) / 2;
+    const x = Math.min(Math.max(at, left + wide), right - wide);
+    for (const row of rows) {
+      const box = boxOf({ at: [x, row], text, size: SIZES.note, anchor: 'middle' });
+      if (plan.texts.some((other) => overlaps(boxOf(other), box, 3))) continue;
+      plan.text([x, row], text, { size: SIZES.note, part });
+      return;
+    }
+  };
+
   // The load along each span: a hatched band, as tall as its share of the heaviest.
   const heaviest = Math.max(...spans.map(({ lbPerFt }) => lbPerFt));
   const reach = (i: number): readonly [number, number] => [
@@ -48,22 +62,16 @@ export function drawBeam(
     const [a, b] = reach(i);
     const tall = 6 + (16 * lbPerFt) / heaviest;
     plan.hatch({ x: a, y: y - tall - 3, w: b - a, h: tall }, 'up', 9);
-    plan.rect({ x: a, y: y - tall - 3, w: b - a, h: tall }, { pen: 'dimension', part: `load ${i + 1}` });
+    plan.rect({ x: a, y: y - tall - 3, w: b - a, h: tall }, { pen: 'dimension', part: `load ${i}` });
   }
   plan.rect({ x: begin, y, w: end - begin, h: high }, { fill: 'galv', pen: 'edge', part: 'channel' });
 
-  for (const { place, span = 1, at, lb } of points) {
-    const from = { left: begin, right: supports.at(-1) ?? begin, span: supports[span - 1] ?? begin }[place];
+  for (const { place, span = 0, at, lb } of points) {
+    const from = { left: begin, right: supports.at(-1) ?? begin, span: supports[span] ?? begin }[place];
     const x = from + inches(at) * scale;
     plan.line('edge', [x, y - 52], [x, y - 10]);
     plan.arrow([x, y - 1], 90, 14);
-    const text = letter(measure('lb', lb));
-    const wide = textWidth(text, SIZES.note) / 2;
-    plan.text([Math.min(Math.max(x, left + wide), right - wide), y - 60], text, {
-      size: SIZES.note,
-      ground: 'sheet',
-      part: 'weight',
-    });
+    write(x, [y - 60, y - 78], letter(measure('lb', lb)), 'weight');
   }
 
   // Names and loads of supports: two rows, so that near ones stand apart.
@@ -78,36 +86,33 @@ export function drawBeam(
       ],
       { fill: 'sheet', pen: 'thin', part: `support ${k}` },
     );
-    plan.text([x, foot + 33], String(k), { size: SIZES.note });
-    const row = foot + (form === 'phone' && k % 2 === 1 ? 112 : 90);
+    write(x, [foot + 33], String(k), 'support');
     plan.line('edge', [x, foot + 66], [x, foot + 46]);
     plan.arrow([x, lb < 0 ? foot + 68 : foot + 42], lb < 0 ? 90 : -90, 13);
-    const text = letter(measure('lb', lb));
-    const wide = textWidth(text, SIZES.note) / 2;
-    plan.text([Math.min(Math.max(x, left + wide), right - wide), row], text, {
-      size: SIZES.note,
-      part: 'reaction',
-    });
+    write(x, [foot + 88, foot + 108], letter(measure('lb', lb)), 'reaction');
   }
-  const under = y + high + (form === 'phone' && supports.length > 1 ? 136 : 114);
+  const under = y + high + 132;
   for (const [i, length] of lengths.entries()) {
     const [a, b] = [supports[i] ?? begin, supports[i + 1] ?? end];
     const text = letter(tape(length));
     if (b - a < textWidth(text, SIZES.note) + 34) continue;
     across(plan, a, b, under, text, { size: SIZES.note });
   }
-  const loads = spans.map(({ lbPerFt }, i) =>
-    tell('beamSum.noteLoad', { span: i + 1, load: letter(measure('lbPerFt', lbPerFt)) }),
-  );
+  const same = spans.every(({ lbPerFt }) => lbPerFt === heaviest);
+  const loads = same
+    ? [tell('beamSum.noteAll', { load: letter(measure('lbPerFt', heaviest)) })]
+    : spans.map(({ lbPerFt }, i) =>
+        tell('beamSum.noteLoad', { span: i, load: letter(measure('lbPerFt', lbPerFt)) }),
+      );
   return framed(
     plan,
     under + 10,
-    loads.length > 4 ? loads.slice(0, 4) : loads,
+    loads,
     [
       tell('beamSum.words', { supports: supports.length }),
       ...spans.map(({ length, lbPerFt }, i) =>
         tell('beamSum.wordsSpan', {
-          span: i + 1,
+          span: i,
           length: letter(tape(inches(length))),
           load: letter(measure('lbPerFt', lbPerFt)),
         }),

@@ -1,5 +1,5 @@
 /** A cable in a quarter bend of its smallest radius. */
-import type { Drawing } from '../../../drawing/types.ts';
+import type { Sheet } from '../../../drawing/svg.ts';
 import type { RadiusResult } from '../../../trade/radius.ts';
 import { measure, tape } from '../measure.ts';
 import type { FigureHow } from '../sum.ts';
@@ -9,7 +9,7 @@ export function drawBend(
   { radiusIn }: RadiusResult,
   { odIn }: { readonly odIn: number },
   how: FigureHow,
-): Drawing | undefined {
+): Sheet | undefined {
   if (radiusIn === null) return undefined;
   const { form, letter, tell } = how;
   const { left, top } = roomOf(form);

@@ -1,11 +1,12 @@
 /** What the figures of the sums share: a framed plan in two widths, arcs, and dimensions that lie on a slope. */
+import { down } from '../../../drawing/dimension.ts';
 import { frameOf, MARGIN } from '../../../drawing/frame.ts';
 import { textWidth } from '../../../drawing/glyphs.ts';
 import { drawNotes } from '../../../drawing/notes.ts';
 import { type Plan, SIZES } from '../../../drawing/plan.ts';
 import type { Pen, Point } from '../../../drawing/shapes.ts';
-import { render } from '../../../drawing/svg.ts';
-import type { Drawing, Form } from '../../../drawing/types.ts';
+import type { Sheet } from '../../../drawing/svg.ts';
+import type { Form } from '../../../drawing/types.ts';
 import type { FigureHow } from '../sum.ts';
 
 export { across, down, opening } from '../../../drawing/dimension.ts';
@@ -28,24 +29,21 @@ export function framed(
   notes: readonly string[],
   words: readonly string[],
   how: FigureHow,
-): Drawing {
+): Sheet {
   const { form } = how;
   const width = WIDTH[form];
   const margin = MARGIN[form];
   const end = drawNotes(plan, notes, { form, width, margin, top: bottom + 14 });
   const height = Math.ceil(end + (notes.length === 0 ? 0 : 4) + margin);
-  return render(
-    {
-      view: 'sum',
-      width,
-      height,
-      frame: frameOf(form, width, height),
-      plan,
-      words: words.join(' '),
-      zones: {},
-    },
-    how,
-  );
+  return {
+    view: 'sum',
+    width,
+    height,
+    frame: frameOf(form, width, height),
+    plan,
+    words: words.join(' '),
+    zones: {},
+  };
 }
 
 const radians = (deg: number) => (deg * Math.PI) / 180;
@@ -80,6 +78,23 @@ export function angle(
   const away = r + (look.outside === true ? 8 : 10) + Math.abs(Math.cos(radians(middle))) * half + 6;
   const [x, y] = round(corner, away, middle);
   plan.text([x, y + 5.5], text, { ground: 'sheet' });
+}
+
+/** Dimension of a depth, left of an edge: as far off as its text is wide, so that the text covers no part. */
+export function besideLeft(plan: Plan, y1: number, y2: number, edge: number, text: string): void {
+  const fits = y2 - y1 >= SIZES.text + 26;
+  down(plan, y1, y2, edge - (fits ? Math.max(22, textWidth(text, SIZES.text) / 2 + 12) : 22), text, {
+    from: edge,
+  });
+}
+
+/** Room that such a dimension takes, from the edge to the left. */
+export const besideRoom = (text: string): number => textWidth(text, SIZES.text) + 38;
+
+/** Room that the text of a dimension across takes behind it, where it does not fit between. */
+export function behindRoom(wide: number, text: string): number {
+  const own = textWidth(text, SIZES.text);
+  return wide >= own + 30 ? 0 : own + 16;
 }
 
 /** A dimension along a slope, `off` to its left as one walks from a to b; the text stands upright in the line. */

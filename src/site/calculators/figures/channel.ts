@@ -1,9 +1,9 @@
 /** The channel across, legs up: outline, the axis it bends about, its holes as gaps in the metal. */
-import type { Drawing } from '../../../drawing/types.ts';
+import type { Sheet } from '../../../drawing/svg.ts';
 import type { SectionGiven, SectionResult } from '../../../trade/section.ts';
 import { measure } from '../measure.ts';
 import type { FigureHow } from '../sum.ts';
-import { across, down, framed, Plan, roomOf } from './canvas.ts';
+import { across, behindRoom, besideLeft, besideRoom, framed, Plan, roomOf } from './canvas.ts';
 
 /** Metal is never drawn thinner, px. */
 const least = 4;
@@ -12,14 +12,16 @@ export function drawChannel(
   { centroidIn }: SectionResult,
   { widthIn, depthIn, thicknessIn, lipIn, holes = [] }: SectionGiven,
   how: FigureHow,
-): Drawing {
+): Sheet {
   const { form, letter, tell } = how;
   const { left, right, top } = roomOf(form);
   const plan = new Plan();
-  const from = left + 60;
+  const leg = letter(measure('inches', depthIn));
+  const from = left + besideRoom(leg);
   const scale = Math.min((right - from - 20) / widthIn, (form === 'phone' ? 130 : 170) / depthIn);
   const [w, h] = [widthIn * scale, depthIn * scale];
-  const x = from + (right - from - w) / 2;
+  const width = letter(measure('inches', widthIn));
+  const x = Math.min(from + (right - from - w) / 2, right - w - behindRoom(w, width));
   const y = top + 46;
   const t = Math.max(least, thicknessIn * scale);
   const lip = lipIn === undefined ? 0 : Math.max(t, lipIn * scale);
@@ -80,13 +82,14 @@ export function drawChannel(
   }
   const axis = y + h - centroidIn * scale;
   plan.line('centre', [x - 14, axis], [x + w + 14, axis], 'axis');
-  across(plan, x, x + w, y - 26, letter(measure('inches', widthIn)), { from: y });
-  down(plan, y, y + h, x - 34, letter(measure('inches', depthIn)), { from: x });
+  across(plan, x, x + w, y - 26, width, { from: y });
+  besideLeft(plan, y, y + h, x, leg);
   return framed(
     plan,
     y + h + 14,
     [
-      tell('sectionSum.noteAxis', { centroid: letter(measure('inches', centroidIn)) }),
+      tell('sectionSum.noteAxis'),
+      tell('sectionSum.noteCentroid', { centroid: letter(measure('inches', centroidIn)) }),
       ...(t > thicknessIn * scale ? [tell('sectionSum.noteHeavier')] : []),
     ],
     [

@@ -1,6 +1,6 @@
 /** The ends in an expansion joint: the gap to scale against the whole movement, over the range of temperature. */
 import { textWidth } from '../../../drawing/glyphs.ts';
-import type { Drawing } from '../../../drawing/types.ts';
+import type { Sheet } from '../../../drawing/svg.ts';
 import type { ExpansionResult, ExpansionTable } from '../../../trade/expansion.ts';
 import { inches } from '../../../trade/length.ts';
 import { measure, tape, temperature } from '../measure.ts';
@@ -19,7 +19,7 @@ export function drawGap(
   { lowF, highF, installF, movementIn }: GapForm,
   how: FigureHow,
   table: ExpansionTable,
-): Drawing | undefined {
+): Sheet | undefined {
   if (gapIn === null) return undefined;
   const { form, letter, tell } = how;
   const { left, right, top } = roomOf(form);

@@ -1,6 +1,8 @@
 /** The floor of the channel from above: the holes, where no cut may stand, the mark, the nearest clear places. */
 import { textWidth } from '../../../drawing/glyphs.ts';
-import type { Drawing } from '../../../drawing/types.ts';
+import { boxOf } from '../../../drawing/plan.ts';
+import { overlaps } from '../../../drawing/shapes.ts';
+import type { Sheet } from '../../../drawing/svg.ts';
 import { inches } from '../../../trade/length.ts';
 import type { MarkGiven, MarkResult } from '../../../trade/mark.ts';
 import { tape } from '../measure.ts';
@@ -10,7 +12,7 @@ import { across, framed, Plan, roomOf, SIZES } from './canvas.ts';
 /** Most holes that the figure shows to either side of the mark. */
 const shown = 1.3;
 
-export function drawMark(result: MarkResult, given: MarkGiven, how: FigureHow): Drawing | undefined {
+export function drawMark(result: MarkResult, given: MarkGiven, how: FigureHow): Sheet | undefined {
   const { form, tell, letter } = how;
   const { left, right, top } = roomOf(form);
   const plan = new Plan();
@@ -44,12 +46,16 @@ export function drawMark(result: MarkResult, given: MarkGiven, how: FigureHow): 
   for (const centre of holes) {
     const r = (width * scale) / 2;
     if (x(centre) - r < left || x(centre) + r > right) continue;
-    plan.circle([x(centre), middle], r, { fill: 'sheet', pen: 'thin', part: `hole ${centre}` });
+    const look = { fill: 'sheet', pen: 'thin', part: `hole ${centre}` } as const;
+    if (2 * r <= high - 10) plan.circle([x(centre), middle], r, look);
+    // A hole wider than the tray is drawn stands as a slot.
+    else plan.rect({ x: x(centre) - r, y: y + 7, w: 2 * r, h: high - 14 }, look);
   }
   const pair = holes.filter((centre) => x(centre) >= left && x(centre) <= right);
   const [one, two] = pair;
-  if (one !== undefined && two !== undefined)
-    across(plan, x(one), x(two), y + high + 66, letter(tape(pitch, 64)), {
+  const apart = letter(tape(pitch, 64));
+  if (one !== undefined && two !== undefined && x(two) - x(one) > textWidth(apart, SIZES.note) + 32)
+    across(plan, x(one), x(two), y + high + 80, apart, {
       from: y + high,
       size: SIZES.note,
     });
@@ -78,8 +84,12 @@ export function drawMark(result: MarkResult, given: MarkGiven, how: FigureHow): 
     plan.line('edge', [x(place), y - 4], [x(place), y + high + 18], 'clear place');
     const text = letter(tape(place, 64));
     const wide = textWidth(text, SIZES.text);
-    const begins = side < 0 ? x(place) + 6 - wide : x(place) - 6;
-    plan.text([Math.min(Math.max(begins, left), right - wide), y + high + 36], text, {
+    const begins = Math.min(Math.max(side < 0 ? x(place) + 6 - wide : x(place) - 6, left), right - wide);
+    const row = y + high + 36;
+    const taken = plan.texts.some((other) =>
+      overlaps(boxOf(other), boxOf({ at: [begins, row], text, size: SIZES.text, anchor: 'start' }), 3),
+    );
+    plan.text([begins, taken ? row + 20 : row], text, {
       anchor: 'start',
       ground: 'sheet',
       part: 'clear place',
@@ -87,7 +97,7 @@ export function drawMark(result: MarkResult, given: MarkGiven, how: FigureHow): 
   }
   return framed(
     plan,
-    y + high + 84,
+    y + high + 96,
     [tell('markSum.noteHatched', { clearance: letter(tape(clearance, 64)) }), tell('markSum.noteScale')],
     [
       tell('markSum.words', { at: said, width: letter(tape(width, 64)), pitch: letter(tape(pitch, 64)) }),

@@ -1,25 +1,38 @@
 /** A leg from the side with the V that is cut out of it. */
-import type { Drawing } from '../../../drawing/types.ts';
+import type { Sheet } from '../../../drawing/svg.ts';
 import type { NotchGiven, NotchResult } from '../../../trade/notch.ts';
 import { measure, tape } from '../measure.ts';
 import type { FigureHow } from '../sum.ts';
-import { across, angle, curve, down, framed, Plan, type Point, roomOf } from './canvas.ts';
+import {
+  across,
+  angle,
+  behindRoom,
+  besideLeft,
+  besideRoom,
+  curve,
+  framed,
+  Plan,
+  type Point,
+  roomOf,
+} from './canvas.ts';
 
 export function drawNotch(
   { edgeWidthIn }: NotchResult,
   { depthIn, bendDeg }: NotchGiven,
   how: FigureHow,
-): Drawing | undefined {
+): Sheet | undefined {
   const { form, letter, tell } = how;
   const { left, right, top } = roomOf(form);
   const plan = new Plan();
-  const from = left + 40;
+  const leg = letter(measure('inches', depthIn));
+  const from = left + besideRoom(leg);
   const deep = Math.min(110, ((right - from - 60) * depthIn) / edgeWidthIn);
   if (deep < 26) return undefined;
   const open = (edgeWidthIn * deep) / depthIn;
   const y = top + 50;
   const bottom = y + deep;
-  const x = (from + right) / 2;
+  const width = letter(tape(edgeWidthIn));
+  const x = Math.min((from + right) / 2, right - open / 2 - behindRoom(open, width));
   const [a, b, point]: [Point, Point, Point] = [
     [x - open / 2, y],
     [x + open / 2, y],
@@ -30,8 +43,8 @@ export function drawNotch(
   plan.line('edge', [from, bottom], [right, bottom], 'floor');
   for (const end of [from, right]) plan.breakLine(end, y, bottom);
   plan.line('centre', [x, y - 14], [x, bottom + 14], 'bend line');
-  across(plan, a[0], b[0], y - 28, letter(tape(edgeWidthIn)), { from: y });
-  down(plan, y, bottom, from - 22, letter(measure('inches', depthIn)), { from });
+  across(plan, a[0], b[0], y - 28, width, { from: y });
+  besideLeft(plan, y, bottom, from, leg);
   if (deep > 60)
     angle(
       plan,

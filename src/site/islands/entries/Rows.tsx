@@ -9,6 +9,7 @@ interface Props extends Omit<EntryProps<RowsField>, 'message'> {
 /** Rows of the same few entries: add one, take one out. A row keeps its own entries while others come and go. */
 export function Rows({ field, name, written, onWritten, messages, settings, tell, speak }: Props) {
   const rows = rowsOf(written);
+  const first = field.first ?? 1;
   const next = rows.reduce((most, { id }) => Math.max(most, id), 0) + 1;
   const change = (row: WrittenRow, form: WrittenRow['form']) =>
     onWritten(rows.map((other) => (other.id === row.id ? { ...other, form } : other)));
@@ -19,7 +20,7 @@ export function Rows({ field, name, written, onWritten, messages, settings, tell
       <ol className="cable-rows">
         {rows.map((row, k) => (
           <li key={row.id}>
-            <p className="label">{tell(field.row, { number: k + 1 })}</p>
+            <p className="label">{tell(field.row, { number: k + first })}</p>
             <div className="row-fields">
               {Object.entries(field.fields).map(
                 ([inner, asked]) =>
@@ -44,7 +45,7 @@ export function Rows({ field, name, written, onWritten, messages, settings, tell
                 className="as-link offer"
                 onClick={() => onWritten(rows.filter(({ id }) => id !== row.id))}
               >
-                {tell(field.takeOut, { number: k + 1 })}
+                {tell(field.takeOut, { number: k + first })}
               </button>
             )}
           </li>
