@@ -4,8 +4,7 @@ import { resolveRun } from '../run/resolve.ts';
 import type { ResolvedRun } from '../run/resolved.ts';
 import type { Run } from '../run/types.ts';
 import { usualOf } from '../run/usual.ts';
-import { check } from '../schema/faults.ts';
-import { runShape } from '../schema/run.ts';
+import { checkRun } from '../schema/checkRun.ts';
 import type { Answered } from '../trade/answer.ts';
 import { GivenError } from '../trade/given.ts';
 import { bad, type Envelope, good } from './envelope.ts';
@@ -53,7 +52,7 @@ export function runVerb({ name, line, results, options, work }: RunVerb): Verb {
 }
 
 function answered(given: unknown, content: RunContent, answer: ReturnType<RunVerb['work']>): Envelope {
-  const read = check<Run>(runShape, given);
+  const read = checkRun(given, content.catalogue, usualOf(content.tables));
   if ('faults' in read) return bad(read.faults);
   try {
     return good(answer(read.data, content), content.speak);
