@@ -3,9 +3,9 @@ import type { Catalogue } from '../run/catalogue.ts';
 import { type ContentFile, readLibrary } from '../schema/library.ts';
 import { adoptedOf } from '../schema/site.ts';
 import { type TradeTables, tradeTablesOf } from '../schema/tradeTables.ts';
-import { FIRST_LANGUAGE, speaker } from '../schema/words.ts';
 import type { Speak } from '../trade/say.ts';
 import { contentFiles } from './contentFiles.ts';
+import { speechOf } from './speech.ts';
 
 export interface CalcContent {
   readonly speak: Speak;
@@ -15,13 +15,13 @@ export interface CalcContent {
 }
 
 /** Only these files are read, so that a call answers at once; what other files say of them is for content check. */
-const NEEDED = new RegExp(`^content/(?:rules/|sources/|site/|words/${FIRST_LANGUAGE}/[a-z]+\\.json$)`);
+const NEEDED = /^content\/(?:rules|sources|site)\//;
 
 export function calcContent(files: readonly ContentFile[] = contentFiles()): CalcContent {
   const { library } = readLibrary(files.filter((f) => NEEDED.test(f.path)));
   let catalogue: Catalogue | undefined;
   return {
-    speak: speaker(library.words.get(FIRST_LANGUAGE) ?? new Map()),
+    speak: speechOf(files),
     tables: tradeTablesOf(library.rules.values(), library.sources, adoptedOf(library.site.values())),
     catalogue: () => {
       catalogue ??= readLibrary(files.filter((f) => /^content\/(?:catalogue|site)\//.test(f.path))).library

@@ -4,9 +4,9 @@ import type { RunTables } from '../run/tables.ts';
 import { readLibrary } from '../schema/library.ts';
 import { adoptedOf } from '../schema/site.ts';
 import { runTablesOf } from '../schema/tradeTables.ts';
-import { FIRST_LANGUAGE, speaker } from '../schema/words.ts';
 import type { Speak } from '../trade/say.ts';
 import { contentFiles } from './contentFiles.ts';
+import { speechOf } from './speech.ts';
 
 export interface RunContent {
   readonly catalogue: Catalogue;
@@ -15,15 +15,14 @@ export interface RunContent {
 }
 
 /** Only these files are read, so that a call answers at once; what other files say of them is for content check. */
-const NEEDED = new RegExp(
-  `^content/(?:catalogue/|rules/|sources/|site/|words/${FIRST_LANGUAGE}/[a-z]+\\.json$)`,
-);
+const NEEDED = /^content\/(?:catalogue|rules|sources|site)\//;
 
 export function runContent(): RunContent {
-  const { library } = readLibrary(contentFiles().filter((f) => NEEDED.test(f.path)));
+  const files = contentFiles();
+  const { library } = readLibrary(files.filter((f) => NEEDED.test(f.path)));
   return {
     catalogue: library.catalogue,
     tables: runTablesOf(library.rules.values(), library.sources, adoptedOf(library.site.values())),
-    speak: speaker(library.words.get(FIRST_LANGUAGE) ?? new Map()),
+    speak: speechOf(files),
   };
 }

@@ -46,9 +46,13 @@ function faultsOfIssue(issue: Issue, given: unknown): readonly Fault[] {
   return [fault(issue.path, given, wordsOf(issue, value))];
 }
 
-/** Of several forms that all fail, the one that fails least is the one that was meant. */
+/**
+ * Of several forms that all fail, the one that was meant is of the kind that was given, where one is (text, list or
+ * object), and fails least.
+ */
 function unionFaults(issue: z.core.$ZodIssueInvalidUnion, given: unknown): readonly Fault[] {
-  const [meant] = [...issue.errors].sort((a, b) => a.length - b.length);
+  const otherKind = (issues: readonly Issue[]) => (issues.some((i) => i.path.length === 0) ? 1 : 0);
+  const [meant] = [...issue.errors].sort((a, b) => otherKind(a) - otherKind(b) || a.length - b.length);
   if (meant === undefined) {
     const words = { message: 'this is none of the kinds known here', todo: wanted(issue) };
     return [fault(issue.path, given, words)];
