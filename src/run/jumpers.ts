@@ -96,8 +96,10 @@ function placesOf(leg: ResolvedLeg, { start }: ResolvedRun, catalogue: Catalogue
       start.kind !== 'free' && 'start',
       start.joint === 'expansion' && 'expansion',
       notBare(start.bare),
+      notBare(given.bare),
     );
-    places.push({ at: ticks(0), field: 'start', reason, given: start.jumper });
+    // What the first leg says of its first working point, it says of the start.
+    places.push({ at: ticks(0), field: 'start', reason, given: start.jumper ?? given.jumper });
   } else {
     const reason = first(
       fitting.item.kind === 'hinge' && 'hinged',

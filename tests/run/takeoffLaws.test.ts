@@ -164,8 +164,11 @@ const swapped = (item: string) => item.replace(/left|right/, (hand) => (hand ===
 test('one finding a rule and place', () => {
   fc.assert(
     fc.property(randomRuns, (run) => {
-      const places = findings(run).map(({ rule, leg, at }) => `${rule} ${leg} ${at}`);
-      expect(new Set(places).size).toBe(places.length);
+      // An expansion splice that stands closed has its two faces at one place.
+      const places = findings(run)
+        .filter(({ rule }) => rule !== 'expansion-unsupported')
+        .map(({ rule, leg, at }) => `${rule} ${leg} ${at}`);
+      expect(places.filter((place, i) => places.indexOf(place) < i)).toEqual([]);
     }),
   );
 });

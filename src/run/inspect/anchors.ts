@@ -56,7 +56,7 @@ const none = rule('anchor-none', ({ section, supports, clamps }) => {
   return [
     {
       leg,
-      at: nearest?.at ?? null,
+      at: nearest?.at ?? section.middle?.at ?? null,
       measured: 0,
       limit: 1,
       ...(nearest === undefined ? { variant: 'bare', todo: 'bare' } : {}),

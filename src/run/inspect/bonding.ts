@@ -1,7 +1,7 @@
 /** Jumpers: missing, too small, or where none is needed. A jumper that is not needed is not held against a size. */
-import { type JumperPlace, jumperPlaces, jumperSize } from '../jumpers.ts';
+import { type JumperPlace, jumperSize } from '../jumpers.ts';
 import { JUMPER_PLACES } from '../sources.ts';
-import type { Found, Rule, Scope } from './finding.ts';
+import type { Found, Rule } from './finding.ts';
 
 const found = ({ leg, at, given, size, reason }: JumperPlace): Found => ({
   leg: leg.leg,
@@ -11,15 +11,11 @@ const found = ({ leg, at, given, size, reason }: JumperPlace): Found => ({
   values: { ...(given === null ? {} : { given }), ...(size === null ? {} : { size }) },
 });
 
-function places({ resolved, catalogue, tables }: Scope): readonly JumperPlace[] {
-  return jumperPlaces(resolved, catalogue, tables);
-}
-
 const missing: Rule = {
   id: 'jumper-missing',
   source: () => JUMPER_PLACES,
-  find: (scope) =>
-    places(scope)
+  find: ({ jumpers }) =>
+    jumpers
       .filter(({ reason, given }) => reason !== null && given === null)
       .map((place) => ({
         ...found(place),
@@ -31,20 +27,17 @@ const missing: Rule = {
 const needless: Rule = {
   id: 'jumper-needless',
   source: () => JUMPER_PLACES,
-  find: (scope) =>
-    places(scope)
-      .filter(({ reason, given }) => reason === null && given !== null)
-      .map(found),
+  find: ({ jumpers }) => jumpers.filter(({ reason, given }) => reason === null && given !== null).map(found),
 };
 
 const small: Rule = {
   id: 'jumper-small',
   source: () => JUMPER_PLACES,
-  find: (scope) =>
-    places(scope)
+  find: ({ jumpers, resolved, tables }) =>
+    jumpers
       .filter(({ reason, given, holds }) => reason !== null && given !== null && holds === false)
       .map((place) => {
-        const [source = JUMPER_PLACES] = jumperSize(place.leg, scope.resolved, scope.tables).sources;
+        const [source = JUMPER_PLACES] = jumperSize(place.leg, resolved, tables).sources;
         return { ...found(place), source };
       }),
 };

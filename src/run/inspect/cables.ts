@@ -3,7 +3,7 @@ import { figure, figures } from '../../trade/figure.ts';
 import { inches, ticks } from '../../trade/length.ts';
 import { RADIUS_CABLES, type RadiusCable, radius } from '../../trade/radius.ts';
 import { editionOf } from '../edition.ts';
-import { type FillOver, fillOver } from '../fillOver.ts';
+import type { FillOver } from '../fillOver.ts';
 import type { ResolvedLeg } from '../resolved.ts';
 import { nfpa, POWER_APART } from '../sources.ts';
 import type { RunCable } from '../types.ts';
@@ -38,8 +38,8 @@ const fillSource: Rule['source'] = (scope) =>
     editionOf(scope.resolved, scope.tables)
   ];
 
-const over = overLegs('fill-over', fillSource, (leg, { resolved, tables }) => {
-  const row = worst(fillOver(leg, resolved, tables), ({ answer }) => answer?.result.within === false);
+const over = overLegs('fill-over', fillSource, (leg, { fills }) => {
+  const row = worst(fills.get(leg) ?? [], ({ answer }) => answer?.result.within === false);
   const result = row?.answer?.result;
   if (row === null || result === undefined || result.allowedIn2 === null) return null;
   const [area, allowed] = figures(result.areaIn2, result.allowedIn2);
@@ -54,9 +54,9 @@ const over = overLegs('fill-over', fillSource, (leg, { resolved, tables }) => {
   };
 });
 
-const noRow = overLegs('fill-no-row', fillSource, (leg, { resolved, tables }) => {
+const noRow = overLegs('fill-no-row', fillSource, (leg, { fills }) => {
   const row = worst(
-    fillOver(leg, resolved, tables),
+    fills.get(leg) ?? [],
     ({ answer }) => answer?.result.why?.some(({ say }) => say === 'fill.noRow') === true,
   );
   const result = row?.answer?.result;

@@ -3,7 +3,9 @@ import type { Say, Source } from '../../trade/answer.ts';
 import { inches, type Ticks, ticks } from '../../trade/length.ts';
 import { shortLength } from '../../trade/shortLength.ts';
 import type { Catalogue } from '../catalogue.ts';
-import type { ResolvedRun } from '../resolved.ts';
+import { type FillOver, fillOver } from '../fillOver.ts';
+import { type JumperPlace, jumperPlaces } from '../jumpers.ts';
+import type { ResolvedLeg, ResolvedRun } from '../resolved.ts';
 import type { RunTables } from '../tables.ts';
 
 /** Rules in the order in which findings of one place are listed. */
@@ -61,6 +63,20 @@ export interface Scope {
   readonly resolved: ResolvedRun;
   readonly catalogue: Catalogue;
   readonly tables: RunTables;
+  /** Worked out once for every rule that looks at them. */
+  readonly jumpers: readonly JumperPlace[];
+  /** By leg: a row, with a barrier a row a side. */
+  readonly fills: ReadonlyMap<ResolvedLeg, readonly FillOver[]>;
+}
+
+export function scopeOf(resolved: ResolvedRun, catalogue: Catalogue, tables: RunTables): Scope {
+  return {
+    resolved,
+    catalogue,
+    tables,
+    jumpers: jumperPlaces(resolved, catalogue, tables),
+    fills: new Map(resolved.legs.map((leg) => [leg, fillOver(leg, resolved, tables)])),
+  };
 }
 
 /** What a finder hands back: its rule fills in the rest. */

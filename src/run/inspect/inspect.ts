@@ -6,7 +6,7 @@ import type { RunTables } from '../tables.ts';
 import { anchorRules } from './anchors.ts';
 import { bondingRules } from './bonding.ts';
 import { cableRules } from './cables.ts';
-import { type Finding, findingsOf, RULE_IDS, type Rule, type RuleId, type Scope } from './finding.ts';
+import { type Finding, findingsOf, RULE_IDS, type Rule, type RuleId, scopeOf } from './finding.ts';
 import { jointRules } from './joints.ts';
 import { partRules } from './parts.ts';
 import { spanRules } from './spans.ts';
@@ -34,7 +34,7 @@ export const RULES: readonly Rule[] = [
 
 /** Findings of a run, one a rule and place; the steps say what could not be judged, and why. */
 export function inspect(resolved: ResolvedRun, catalogue: Catalogue, tables: RunTables): Answered<Inspected> {
-  const scope: Scope = { resolved, catalogue, tables };
+  const scope = scopeOf(resolved, catalogue, tables);
   const legs = new Map(resolved.legs.map(({ leg }, i) => [leg, i]));
   const place = ({ leg, at }: Finding) => [legs.get(leg) ?? 0, at ?? Number.POSITIVE_INFINITY] as const;
   const findings = RULES.flatMap((rule) => findingsOf(rule, scope))

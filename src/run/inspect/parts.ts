@@ -60,8 +60,10 @@ const hand: Rule = {
 const step: Rule = {
   id: 'used-as-step',
   source: () => NO_STEP,
-  find: ({ resolved }) =>
-    (resolved.run.marks ?? []).flatMap(({ kind, leg, at }) => (kind === 'step' ? [{ leg, at }] : [])),
+  find: ({ resolved }) => {
+    const steps = (resolved.run.marks ?? []).filter(({ kind }) => kind === 'step');
+    return steps.filter(({ leg, at }, i) => steps.findIndex((s) => s.leg === leg && s.at === at) === i);
+  },
 };
 
 export const partRules: readonly Rule[] = [step, metals, hand];

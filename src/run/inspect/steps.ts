@@ -2,8 +2,6 @@
 import type { Source, Step } from '../../trade/answer.ts';
 import { shortLength } from '../../trade/shortLength.ts';
 import { editionOf } from '../edition.ts';
-import { fillOver } from '../fillOver.ts';
-import { jumpersNeeded } from '../jumpers.ts';
 import { spanLimit } from '../spanLimit.ts';
 import { wantedGap } from '../wantedGap.ts';
 import { type Finding, RULE_IDS, type Scope } from './finding.ts';
@@ -12,7 +10,7 @@ export function inspectSteps(
   scope: Scope,
   findings: readonly Finding[],
 ): { readonly steps: readonly Step[]; readonly sources: readonly Source[] } {
-  const { resolved, catalogue, tables } = scope;
+  const { resolved, tables, jumpers, fills } = scope;
   const edition = editionOf(resolved, tables);
   const limits = resolved.legs.map((leg) => ({ leg: leg.leg, ...spanLimit(leg, resolved) }));
   const spans = limits.map(
@@ -21,9 +19,9 @@ export function inspectSteps(
         ? { say: 'inspect.noSpanLimit', values: { leg } }
         : { say: `inspect.spanLimit-${by}`, values: { leg }, value: shortLength(limit) },
   );
-  const unsized = jumpersNeeded(resolved, catalogue, tables).filter(({ size }) => size === null);
+  const unsized = jumpers.filter(({ reason, size }) => reason !== null && size === null);
   const singles = resolved.legs.filter((leg) =>
-    fillOver(leg, resolved, tables).some(({ cables }) => cables.some(({ make }) => make === 'single')),
+    fills.get(leg)?.some(({ cables }) => cables.some(({ make }) => make === 'single')),
   );
   const expansions = resolved.legs.flatMap((leg) => leg.joints.filter(({ kind }) => kind === 'expansion'));
   const { temps } = resolved.run;
@@ -31,10 +29,9 @@ export function inspectSteps(
   const steps: Step[] = [
     { say: 'inspect.tried', values: { rules: RULE_IDS.length, findings: findings.length } },
     ...spans,
-    ...unsized
-      .map(({ leg }) => leg.leg)
-      .filter(isFirst)
-      .map((leg): Step => ({ say: 'inspect.noSize', values: { leg } })),
+    ...[...new Set(unsized.map(({ leg }) => leg.leg))].map(
+      (leg): Step => ({ say: 'inspect.noSize', values: { leg } }),
+    ),
     ...singles.map(({ leg }): Step => ({ say: 'inspect.singles', values: { leg } })),
     ...(expansions.length > 0 && !gapKnown ? [{ say: 'inspect.noGap' }] : []),
     ...(tables.limits.openGap[edition] === null ? [{ say: 'inspect.noOpenGap', values: { edition } }] : []),
@@ -42,5 +39,3 @@ export function inspectSteps(
   ];
   return { steps, sources: limits.flatMap(({ source }) => source ?? []) };
 }
-
-const isFirst = (leg: string, i: number, all: readonly string[]) => all.indexOf(leg) === i;

@@ -4,11 +4,11 @@ import { type Found, lengths, type Rule, type RuleId, type Scope, text } from '.
 import { nearestSupport } from './spans.ts';
 
 /** At a start or an end the place is the leg's own, whatever goes in there; else the face. */
-function placeOf({ kind, face, joint }: LineEnd, own: number): number {
+export function placeOf({ kind, face, joint }: LineEnd, own: number): number {
   return joint === null && kind !== 'fitting' && kind !== 'hinged' ? own : face;
 }
 
-function ruleOf({ kind, joint }: LineEnd): RuleId {
+export function ruleOf({ kind, joint }: LineEnd): RuleId {
   if (kind === 'fitting' || kind === 'hinged') return 'fitting-unsupported';
   return kind === 'expansion' && joint !== null ? 'expansion-unsupported' : 'end-unsupported';
 }
