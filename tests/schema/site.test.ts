@@ -1,12 +1,18 @@
 /** What the site has adopted wins, everywhere that a training value would stand, and is said. */
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { parse } from 'yaml';
 import { CALCULATORS } from '../../src/cli/calc.ts';
 import { calcContent } from '../../src/cli/calcContent.ts';
 import { contentFiles } from '../../src/cli/contentFiles.ts';
+import { root } from '../../src/cli/root.ts';
 import { runContent } from '../../src/cli/runContent.ts';
-import { usualOf } from '../../src/run/usual.ts';
+import { resolveRun } from '../../src/run/resolve.ts';
+import { type RunUsual, usualOf } from '../../src/run/usual.ts';
 import { readLibrary } from '../../src/schema/library.ts';
-import { adoptedOf } from '../../src/schema/site.ts';
+import { runShape } from '../../src/schema/run.ts';
+import { adoptedOf, siteShape } from '../../src/schema/site.ts';
 import { taskMapOf } from '../../src/schema/task.ts';
 import { tradeTablesOf } from '../../src/schema/tradeTables.ts';
 import { EDITIONS } from '../../src/trade/editions.ts';
@@ -66,6 +72,15 @@ test('the paper has no fault', () => {
   expect(faults.filter((f) => f.file === paper.path)).toEqual([]);
 });
 
+test('the example in content/site/README.md is a paper as it stands, and shows every value that can be adopted', () => {
+  const [, text = ''] =
+    /```yaml\n([\s\S]*?)```/.exec(readFileSync(join(root, 'content/site/README.md'), 'utf8')) ?? [];
+  const read = siteShape.parse(parse(text));
+  const keys = siteShape.shape.values.element.options.map(({ shape }) => shape.key.value);
+  expect(read.values.map((v) => v.key)).toEqual(expect.arrayContaining(keys));
+  expect(keys.length).toBeGreaterThan(10);
+});
+
 test('the demo works has adopted nothing', () => {
   const { library: own } = readLibrary(project);
   expect(own.site.size).toBe(0);
@@ -99,6 +114,24 @@ describe('limits of a run', () => {
   test('kerf, socket and movement are what a run takes where it gives none', () => {
     const { kerf, socket, movement } = usualOf(tables);
     expect([kerf, socket, movement].map(inches)).toEqual([3 / 32, 1.75, 0.75]);
+  });
+
+  test('a run is resolved with them: what goes into the ladder, the saw, the gap of an expansion splice', () => {
+    const run = runShape.parse({
+      v: 1,
+      tray: 'card-4',
+      start: { kind: 'ladder', joint: 'socketed' },
+      legs: [{ id: 'a', from: 'start', fitting: null, dir: 'E', length: 120 }],
+      joints: [{ leg: 'a', at: 60, kind: 'expansion' }],
+      temps: { lowF: 0, highF: 100, nowF: 50 },
+    });
+    const cuts = (usual?: RunUsual) => {
+      const { legs, kerf } = resolveRun(run, library.catalogue, usual);
+      return [inches(kerf), ...(legs[0]?.pieces.map((p) => inches(p.cut)) ?? [])];
+    };
+    // 60 + insertion − half the gap, 60 − half the gap; gap is half the movement
+    expect(cuts()).toEqual([1 / 8, 60 + 1.5 - 0.25, 60 - 0.25]);
+    expect(cuts(usualOf(tables))).toEqual([3 / 32, 60 + 1.75 - 0.1875, 60 - 0.1875]);
   });
 
   test('the training values stand where no paper lies', () => {
