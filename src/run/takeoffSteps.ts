@@ -11,7 +11,7 @@ import { jumperSize, type NeededJumper } from './jumpers.ts';
 import type { ResolvedRun } from './resolved.ts';
 import { HALF_SPANS, HARDWARE, JUMPER_PLACES } from './sources.ts';
 import type { RunTables } from './tables.ts';
-import type { Takeoff } from './takeoff.ts';
+import type { Takeoff } from './takeoffTypes.ts';
 
 export interface Worked {
   readonly resolved: ResolvedRun;
