@@ -1,3 +1,5 @@
+import { expect, test } from 'vitest';
+import words from '../../content/words/en/tables.json' with { type: 'json' };
 import { adoptedOf } from '../../src/schema/site.ts';
 import { tradeTablesOf } from '../../src/schema/tradeTables.ts';
 import { ampacity } from '../../src/trade/ampacity.ts';
@@ -74,3 +76,11 @@ const answers: readonly Answered<object>[] = [
 ];
 
 holdSays(tablesSays, answers);
+
+test('no sentence of the tables lies unused', () => {
+  const keys = Object.entries(words).flatMap(([group, texts]) =>
+    Object.keys(texts).map((key) => `${group}.${key}`),
+  );
+  const said = new Set([...tablesSays, ...tables.changes.map((c) => c.what.say)]);
+  expect(keys.filter((key) => !said.has(key))).toEqual([]);
+});
