@@ -70,7 +70,7 @@ test('a list: a bad run spoils no other, and says every fault', async () => {
   const { many, exit } = await trayhand(['run', 'inspect'], [run, bad, { ...run, legs: [] }, run]);
   expect(exit).toBe(2);
   expect(many.map(({ ok }) => ok)).toEqual([true, false, false, true]);
-  expect(many[1]?.errors.map(({ field }) => field).sort()).toEqual(['extra', 'kerf']);
+  expect(many[1]?.errors.map(({ field }) => field).sort()).toEqual(['extra', 'kerf', 'tray']);
   expect(many[2]?.errors.map(({ field }) => field)).toEqual(['legs']);
 });
 
