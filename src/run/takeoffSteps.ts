@@ -3,6 +3,7 @@ import type { Answered, Source, Step } from '../trade/answer.ts';
 import { figure } from '../trade/figure.ts';
 import { INSERTED } from '../trade/habits.ts';
 import { inches, type Ticks, ticks } from '../trade/length.ts';
+import { restsOn } from '../trade/limit.ts';
 import { shortLength } from '../trade/shortLength.ts';
 import type { SticksResult } from '../trade/sticks/types.ts';
 import type { CableLength } from './cableLengths.ts';
@@ -102,6 +103,7 @@ function gaps({ resolved, tables, result }: Worked): Part {
         value: first.gapIn,
         unit: 'in',
       },
+      ...restsOn(movement),
     ],
     sources: [movement.source],
   };

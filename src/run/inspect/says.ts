@@ -89,4 +89,8 @@ export const inspectSays = [
   'inspect.noGap',
   'inspect.noOpenGap',
   'inspect.defer',
+  'inspect.limits-adopted',
+  'inspect.limits-training',
+  'inspect.limits-others',
+  'rests.edition',
 ] as const;

@@ -2,6 +2,7 @@
 import type { Source, Step } from '../../trade/answer.ts';
 import { shortLength } from '../../trade/shortLength.ts';
 import { editionOf } from '../edition.ts';
+import { limitsRest } from '../limitsRest.ts';
 import { spanLimit } from '../spanLimit.ts';
 import { wantedGap } from '../wantedGap.ts';
 import { type Finding, RULE_IDS, type Scope } from './finding.ts';
@@ -35,6 +36,7 @@ export function inspectSteps(
     ...singles.map(({ leg }): Step => ({ say: 'inspect.singles', values: { leg } })),
     ...(expansions.length > 0 && !gapKnown ? [{ say: 'inspect.noGap' }] : []),
     ...(tables.limits.openGap[edition] === null ? [{ say: 'inspect.noOpenGap', values: { edition } }] : []),
+    ...limitsRest(resolved, tables),
     { say: 'inspect.defer' },
   ];
   return { steps, sources: limits.flatMap(({ source }) => source ?? []) };

@@ -4,6 +4,7 @@
  */
 import { type Finding, inspect, type RuleId } from '../../../src/run/inspect/inspect.ts';
 import { resolveRun } from '../../../src/run/resolve.ts';
+import type { RunTables } from '../../../src/run/tables.ts';
 import { runShape } from '../../../src/schema/run.ts';
 import type { Answered } from '../../../src/trade/answer.ts';
 import { inches, type Ticks } from '../../../src/trade/length.ts';
@@ -17,8 +18,11 @@ export const SIXTEENTH = 1 / 16;
 /** A finding as the tables of the tests write it: rule, leg, place in inches, measured, limit. */
 export type Row = readonly [RuleId, string, number | null, number | string | null, number | string | null];
 
-export function inspected(run: Given): Answered<{ readonly findings: readonly Finding[] }> {
-  return inspect(resolveRun(runShape.parse(run), catalogue), catalogue, tables);
+export function inspected(
+  run: Given,
+  by: RunTables = tables,
+): Answered<{ readonly findings: readonly Finding[] }> {
+  return inspect(resolveRun(runShape.parse(run), catalogue), catalogue, by);
 }
 
 export const found = (run: Given): readonly Row[] =>

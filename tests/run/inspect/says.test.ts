@@ -5,10 +5,12 @@ import { inspect, RULES } from '../../../src/run/inspect/inspect.ts';
 import { inspectSays } from '../../../src/run/inspect/says.ts';
 import { resolveRun } from '../../../src/run/resolve.ts';
 import { runShape } from '../../../src/schema/run.ts';
+import { adoptedOf } from '../../../src/schema/site.ts';
+import { runTablesOf } from '../../../src/schema/tradeTables.ts';
 import type { Say } from '../../../src/trade/answer.ts';
 import { fromInches } from '../../../src/trade/length.ts';
 import { catalogue as practice } from '../practice.ts';
-import { speak, tables } from '../tables.ts';
+import { library, speak, tables } from '../tables.ts';
 import { cable, corner, type Given, inspected, outdoor, supports, wall, wallWith } from './runs.ts';
 
 const reducer = (hand: string, keeps: string): Given => ({
@@ -26,6 +28,24 @@ const barrier = (side: string) =>
     cables: [cable('1', { side, odIn: 2, count: 4 })],
   });
 const held = (...holds: readonly ('clamp' | 'guide')[]) => outdoor({}, { first: holds });
+
+/** A site that has adopted one limit and the edition. */
+const adopting = runTablesOf(
+  library.rules.values(),
+  library.sources,
+  adoptedOf([
+    {
+      id: 'paper',
+      document: 'Standard 7',
+      by: 'A. Reyes',
+      on: '2026-02-10',
+      values: [
+        { key: 'support-within', value: fromInches(18) },
+        { key: 'edition', value: 2020 },
+      ],
+    },
+  ]),
+);
 
 const runs: readonly Given[] = [
   wall({ limits: { maxSpan: 50, edition: 2017 }, cables: [cable('1', { make: 'single' })] }),
@@ -97,7 +117,7 @@ const runs: readonly Given[] = [
   reducer('right', 'left'),
 ];
 
-const answers = runs.map((run) => inspected(run));
+const answers = [...runs.map((run) => inspected(run)), inspected(wall(), adopting)];
 const said: readonly Say[] = answers.flatMap(({ result, steps }) => [
   ...steps,
   ...result.findings.flatMap(({ say, todo }) => [say, todo]),
