@@ -99,6 +99,21 @@ describe.each([phone, desk])('every page at $name', (looking) => {
 });
 
 describe('without script', () => {
+  test.each(builtPages.filter((page) => page.includes('/install/sums/')))(
+    '/%s shows its example, its working and its method',
+    (path) => {
+      const text = htmlOf(path);
+      for (const said of [
+        'Example: ',
+        'The sum',
+        'How it is worked out',
+        'When to ask',
+        'Script is off here',
+      ])
+        expect(text).toContain(said);
+    },
+  );
+
   test.each(builtPages.filter((page) => page.startsWith('en/install/t')))('/%s is whole', async (path) => {
     const context = await browser.newContext({
       javaScriptEnabled: false,
@@ -154,7 +169,8 @@ describe('without script', () => {
 });
 
 /** Sheets that carry training values; no other page warns, so that the warning keeps its weight. */
-const carriesTraining = (page: string) => /install\/(t\d|cut|fill)|practice\/|\/(set|answer)\/$/.test(page);
+const carriesTraining = (page: string) =>
+  /install\/(t\d|cut|fill|sums\/(mark|span|expansion)\/)|practice\/|\/(set|answer)\/$/.test(page);
 
 describe('on paper', () => {
   test.each(builtPages)('/%s', async (path) => {

@@ -13,6 +13,7 @@ import { useExample } from './example.ts';
 import { FeetInches } from './FeetInches.tsx';
 import { Figure } from './Figure.tsx';
 import { HoleLine, HoleSum } from './Holes.tsx';
+import { InMetric } from './InMetric.tsx';
 import { OnePiece } from './OnePiece.tsx';
 import { useTakenOver } from './taken.ts';
 import { Sources, Worked } from './Worked.tsx';
@@ -71,6 +72,7 @@ export default function CutPiece({ words, measured, insertion, stock, holes }: P
                 stock: formatLength(given.stock),
               })}
             </p>
+            <InMetric inches={good.answer.result.cutIn} tell={tell} />
             {atHole !== null && <HoleLine found={atHole} holes={holes} tell={tell} />}
           </>
         )}

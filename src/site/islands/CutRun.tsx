@@ -4,7 +4,7 @@ import { drawSplice } from '../../drawing/splice.ts';
 import { drawStrip } from '../../drawing/strip.ts';
 import type { How } from '../../drawing/types.ts';
 import type { HoleRow } from '../../run/catalogue.ts';
-import { formatLength, type Ticks } from '../../trade/length.ts';
+import { formatLength, inches, type Ticks } from '../../trade/length.ts';
 import type { SleeveSet } from '../items.ts';
 import { barsDesk, barsPhone } from '../pictures/bars.ts';
 import { speaker, type Tell, teller, type WordTable } from '../speak.ts';
@@ -25,6 +25,7 @@ import { useExample } from './example.ts';
 import { FeetInches } from './FeetInches.tsx';
 import { Figure } from './Figure.tsx';
 import { HoleLine, HoleSum } from './Holes.tsx';
+import { InMetric } from './InMetric.tsx';
 import { Refused } from './Refused.tsx';
 import { Worked } from './Worked.tsx';
 
@@ -166,6 +167,7 @@ function RunAnswer({ given, result, atHoles, holes, said, tell }: AnswerProps) {
           </>
         )}
       </p>
+      {last !== undefined && <InMetric inches={inches(last.cut)} tell={tell} />}
       {atHoles.map(({ piece, found }) => (
         <HoleLine key={piece} piece={piece} found={found} holes={holes} tell={tell} />
       ))}

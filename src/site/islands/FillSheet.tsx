@@ -1,4 +1,4 @@
-import { useId, useRef, useState } from 'react';
+import { useEffect, useId, useRef, useState } from 'react';
 import { pagePalette } from '../../drawing/palette.ts';
 import { drawSection } from '../../drawing/section.ts';
 import type { Tray } from '../../run/catalogue.ts';
@@ -15,12 +15,14 @@ import {
   unlettered,
   widthsOf,
 } from '../cables.ts';
+import { measure, measureText } from '../calculators/measure.ts';
 import { type Speak, speaker, type Tell, teller, type WordTable } from '../speak.ts';
 import { Arrow } from './Arrow.tsx';
 import { useExample } from './example.ts';
 import { Figure } from './Figure.tsx';
 import { FillRows } from './FillRows.tsx';
 import { useTakenOver } from './taken.ts';
+import { useSettings } from './useSettings.ts';
 import { Sources, Worked } from './Worked.tsx';
 
 interface Props {
@@ -41,6 +43,12 @@ export default function FillSheet({ words, tables, trays, example }: Props) {
   const [fields, setFields] = useState<FillFields>(example);
   const set = (part: Partial<FillFields>) => setFields((old) => ({ ...old, ...part }));
   useTakenOver(form, (values) => setFields((old) => takeOver(old, values)));
+  const settings = useSettings();
+  // The edition of the device, while nobody has chosen one here.
+  useEffect(
+    () => setFields((old) => (old.edition === example.edition ? { ...old, edition: settings.edition } : old)),
+    [example.edition, settings.edition],
+  );
 
   const sum = fillSum(fields, tables);
   const tray = trays.find(({ widthIn }) => widthIn === fields.tray.widthIn)?.tray;
@@ -48,7 +56,12 @@ export default function FillSheet({ words, tables, trays, example }: Props) {
     sum === undefined || tray === undefined || sum.drawn.length === 0
       ? undefined
       : { tray: { ...tray, bottom: fields.tray.bottom }, cables: sum.drawn };
-  const isExample = useExample(JSON.stringify(fields) === JSON.stringify(example));
+  // The example in the device's edition is the example still.
+  const isExample = useExample(
+    [example.edition, settings.edition].some(
+      (edition) => JSON.stringify(fields) === JSON.stringify({ ...example, edition }),
+    ),
+  );
   const said = (text: string) => (isExample ? tell('fillSheet.example', { text }) : text);
 
   return (
@@ -129,6 +142,9 @@ interface LinesProps {
 /** The answer: the number against the table's number, whose number that is, and the share last and small. */
 function Lines({ result, fields, said, speak, tell }: LinesProps) {
   const { verdict, more, share } = fillLines(result, fields);
+  const settings = useSettings();
+  const inMetric = (area: number) =>
+    measureText(measure('in2', area), { ...settings, metric: 'instead' }, tell);
   return (
     <>
       <p className="huge">{said(tell(verdict.key, verdict.values))}</p>
@@ -138,6 +154,14 @@ function Lines({ result, fields, said, speak, tell }: LinesProps) {
       {more.map(({ key, values }) => (
         <p key={key}>{tell(key, values)}</p>
       ))}
+      {settings.metric !== 'none' && result.allowedIn2 !== null && (
+        <p>
+          {tell('fillSheet.metric', {
+            used: inMetric(result.areaIn2),
+            usable: inMetric(result.allowedIn2 * (1 - fields.spare / 100)),
+          })}
+        </p>
+      )}
       {share !== undefined && <p className="label">{tell(share.key, share.values)}</p>}
     </>
   );
