@@ -10,7 +10,7 @@ export interface History<T, W> {
 /** Edits further back are forgotten. */
 const MOST = 200;
 
-export const begun = <T>(now: T): History<T, never> => ({ past: [], now, ahead: [] });
+export const begun = <T, W>(now: T): History<T, W> => ({ past: [], now, ahead: [] });
 
 /** A new value; what was undone before it can no longer be redone. */
 export function edited<T, W>({ past, now }: History<T, W>, value: T, what: W): History<T, W> {

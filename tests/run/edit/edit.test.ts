@@ -144,14 +144,14 @@ describe('taking a leg off', () => {
 test('undone and redone any number of times, the same values come back', () => {
   fc.assert(
     fc.property(fc.array(fc.integer(), { maxLength: 20 }), fc.nat(25), (values, back) => {
-      let history = values.reduce((h, v) => edited<number, string>(h, v, `to ${v}`), begun(0) as never);
+      let history = values.reduce((h, v) => edited(h, v, `to ${v}`), begun<number, string>(0));
       const all = [0, ...values];
       for (let i = 0; i < back; i++) history = undone(history);
-      expect((history as { now: number }).now).toBe(all[Math.max(0, all.length - 1 - back)]);
+      expect(history.now).toBe(all[Math.max(0, all.length - 1 - back)]);
       for (let i = 0; i < back; i++) history = redone(history);
-      expect((history as { now: number }).now).toBe(all.at(-1));
+      expect(history.now).toBe(all.at(-1));
     }),
   );
-  const branch = edited(undone(edited(begun(1), 2, 'a')), 3, 'b');
+  const branch = edited(undone(edited(begun<number, string>(1), 2, 'a')), 3, 'b');
   expect(redone(branch)).toBe(branch);
 });
