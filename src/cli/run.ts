@@ -1,6 +1,8 @@
 /** `run VERB`: a run of channel in, what follows from it out. A new verb is an entry of the list below. */
 import { type Finding, inspect } from '../run/inspect/inspect.ts';
+import { type LayoutResult, layout } from '../run/layout/layout.ts';
 import { takeoff } from '../run/takeoff.ts';
+import { runJson } from '../run/writeRun.ts';
 import { inches, type Ticks } from '../trade/length.ts';
 import type { Speak } from '../trade/say.ts';
 import type { RunContent } from './runContent.ts';
@@ -59,10 +61,35 @@ const inspectVerb: RunVerb = {
   }),
 };
 
-const VERBS: readonly RunVerb[] = [takeoffVerb, inspectVerb];
+/** The run as it reads back, or where it is refused. */
+function laid(result: LayoutResult, speak: Speak) {
+  if (result.run !== null) return { ...result, run: runJson(result.run) };
+  const { rule, leg, at, say } = result.refused;
+  const atIn = at === null ? null : inches(at as Ticks);
+  return { run: null, refused: { rule, leg, atIn, say: speak(say) } };
+}
+
+const layoutVerb: RunVerb = {
+  name: 'layout',
+  line: 'supports, splices, anchors, jumpers and gaps of a run, with proofs; or the rule that cannot be kept',
+  results: [
+    ['run', 'the run laid out, as it reads back; null where it is refused'],
+    ['proven', '{supports, stock}: whether no lay-out has fewer'],
+    ['bound', '{supports, stock}: no lay-out has fewer; stock among those with so few supports'],
+    ['refused', '{rule, leg, atIn, say}: the rule that no choice can satisfy; atIn null: the whole leg'],
+  ],
+  work:
+    () =>
+    (run, { catalogue, tables, speak }) => {
+      const { result, steps, sources } = layout(run, catalogue, tables);
+      return { result: laid(result, speak), steps, sources };
+    },
+};
+
+const VERBS: readonly RunVerb[] = [takeoffVerb, inspectVerb, layoutVerb];
 
 export const group: Group = {
   name: 'run',
-  line: 'a run of channel: take-off, inspection',
+  line: 'a run of channel: take-off, inspection, lay-out',
   verbs: VERBS.map(runVerb),
 };

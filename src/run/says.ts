@@ -1,4 +1,5 @@
 import { inspectSays } from './inspect/says.ts';
+import { layoutSays } from './layout/says.ts';
 import { takeoffSays } from './takeoffSays.ts';
 
 /** Sentences of a straight leg filled with whole lengths. */
@@ -15,4 +16,4 @@ export const straightSays = [
 ] as const;
 
 /** Keys of the sentences that this room says; every language must have them. */
-export const runSays = [...straightSays, ...takeoffSays, ...inspectSays] as const;
+export const runSays = [...straightSays, ...takeoffSays, ...inspectSays, ...layoutSays] as const;

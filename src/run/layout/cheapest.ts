@@ -6,7 +6,8 @@
  * where the next one begins. Within one step of the price the farthest splice is never worse, so each step offers one
  * place a span.
  */
-import { cutsOf, type LineLayout, type LineProblem } from './line.ts';
+import { fewest } from './fewest.ts';
+import { cutsOf, type LineLayout, type LineProblem, mirrored } from './line.ts';
 import { costOf, type Price } from './price.ts';
 import { lastSplice, NOWHERE } from './spliceAt.ts';
 
@@ -53,17 +54,13 @@ class Front {
   }
 }
 
-/**
- * @param count  number of supports; there is a lay-out with so many (fewest.ts)
- * @returns null when no lay-out has exactly so many
- */
-export function cheapest(problem: LineProblem, count: number, price: Price): Cheapest | null {
+/** @returns null when no lay-out has exactly so many supports */
+export function cheapest({ problem, count, windows }: Prepared, price: Price): Cheapest | null {
   const { places, firstBy, lastFrom, channel, splice, stock } = problem;
   const [first, last] = channel;
   const span = Math.min(problem.maxSpan, 2 * stock + splice.length);
   const half = splice.length / 2;
   const reach = stock + splice.before;
-  const window = windows(problem, count, span);
   const labels: Labels = { cost: [], begin: [], place: [], before: [], splice: [] };
   const front = new Front();
 
@@ -85,7 +82,7 @@ export function cheapest(problem: LineProblem, count: number, price: Price): Che
 
   let layer: Layer = { from: 0, starts: [] };
   for (let j = 1; j <= count; j++) {
-    const [from, to] = window[j] as readonly [number, number];
+    const [from, to] = windows[j] as readonly [number, number];
     const starts: number[] = [];
     let low = layer.from;
     for (let i = from; i <= to; i++) {
@@ -150,34 +147,43 @@ function best(problem: LineProblem, labels: Labels, from: number): Cheapest | nu
   };
 }
 
-/** First and last place that the j-th of `count` supports can have, as far as spans and faces go; j from 1. */
-function windows(
-  { places, firstBy, lastFrom }: LineProblem,
-  count: number,
-  span: number,
-): readonly (readonly [number, number])[] {
-  const least = new Array<number>(places.length).fill(Number.POSITIVE_INFINITY);
-  for (let i = 0, low = 0; i < places.length; i++) {
-    const x = places[i] as number;
-    while ((places[low] as number) < x - span) low++;
-    if (x <= firstBy) least[i] = 1;
-    else if (low < i) least[i] = 1 + (least[low] as number);
-  }
-  const left = new Array<number>(places.length).fill(Number.POSITIVE_INFINITY);
-  for (let i = places.length - 1, high = i; i >= 0; i--) {
-    const x = places[i] as number;
-    while ((places[high] as number) > x + span) high--;
-    if (x >= lastFrom) left[i] = 1;
-    else if (high > i) left[i] = 1 + (left[high] as number);
-  }
-  // Both rise along the line, `left` backwards: what one support may reach, the next may too.
-  const found: (readonly [number, number])[] = [[0, -1]];
-  let from = 0;
-  let to = -1;
-  for (let j = 1; j <= count; j++) {
-    while (from < places.length && (left[from] as number) > count - j + 1) from++;
-    while (to + 1 < places.length && (least[to + 1] as number) <= j) to++;
-    found.push([from, to]);
-  }
-  return found;
+/** A line, ready to be laid out at many prices. */
+export interface Prepared {
+  readonly problem: LineProblem;
+  /** Supports that every lay-out is to have. */
+  readonly count: number;
+  /** First and last place that the j-th support can have, j from 1. */
+  readonly windows: readonly (readonly [number, number])[];
+  /** Pairs of neighbouring supports that a search goes through, about. */
+  readonly work: number;
+}
+
+/**
+ * @param count  of supports, no fewer than fewest.ts finds
+ * @returns      null when the line cannot be laid out at all
+ */
+export function prepare(problem: LineProblem, count: number): Prepared | null {
+  const least = fewest(problem)?.least;
+  const back = fewest(mirrored(problem))?.least.toReversed();
+  if (least === undefined || back === undefined) return null;
+  const windows: [number, number][] = [[0, -1]];
+  for (let j = 1; j <= count; j++) windows.push([Number.POSITIVE_INFINITY, -1]);
+  least.forEach((before, i) => {
+    // So many up to here, so many from here on; this support is in both.
+    for (let j = before; j <= count - (back[i] as number) + 1; j++) {
+      const window = windows[j] as [number, number];
+      window[0] = Math.min(window[0], i);
+      window[1] = i;
+    }
+  });
+  const { places, maxSpan } = problem;
+  const near = Math.max(
+    1,
+    (places.length * maxSpan) / ((places.at(-1) as number) - (places[0] as number) + 1),
+  );
+  const work = windows.reduce(
+    (sum, [from, to]) => sum + Math.max(0, to - from + 1) * Math.min(near, to - from + 1),
+    0,
+  );
+  return { problem, count, windows, work };
 }

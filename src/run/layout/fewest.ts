@@ -29,10 +29,17 @@ interface Finish {
   readonly before: number;
 }
 
-/**
- * @returns a lay-out with the fewest supports, or null when there is none
- */
-export function fewestSupports(problem: LineProblem): LineLayout | null {
+export interface Fewest {
+  readonly layout: LineLayout;
+  /** For each place the fewest supports up to and with one there, if anything can be laid behind it; else Infinity. */
+  readonly least: Float64Array;
+}
+
+/** A lay-out with the fewest supports, or null when there is none. */
+export const fewestSupports = (problem: LineProblem): LineLayout | null => fewest(problem)?.layout ?? null;
+
+/** The same, with what is known of every place on the way. */
+export function fewest(problem: LineProblem): Fewest | null {
   const { places, firstBy, lastFrom, channel, splice, stock } = problem;
   const [first, last] = channel;
   // One splice a span: a longer span would hold a piece longer than the stock.
@@ -50,6 +57,7 @@ export function fewestSupports(problem: LineProblem): LineLayout | null {
   };
   /** Labels of a place are `starts[i]` up to `starts[i + 1]`. */
   const starts = new Int32Array(places.length + 1);
+  const least = new Float64Array(places.length).fill(Number.POSITIVE_INFINITY);
   let finish: Finish | null = null;
 
   // The best found so far for the place at hand, by number of supports.
@@ -64,11 +72,12 @@ export function fewestSupports(problem: LineProblem): LineLayout | null {
     const ends = x >= lastFrom;
     if (x <= firstBy) {
       add(1, first, i, -1, NOWHERE);
+      least[i] = 1;
       if (ends && last - first <= stock) finish = better(finish, { count: 1, place: i, before: -1 });
     }
     while ((places[low] as number) < x - span) low++;
-    let fewest = Number.POSITIVE_INFINITY;
-    let most = 0;
+    let from = Number.POSITIVE_INFINITY;
+    let to = 0;
     for (let k = starts[low] as number; k < (starts[i] as number); k++) {
       const count = (labels.count[k] as number) + 1;
       const begin = labels.begin[k] as number;
@@ -76,8 +85,8 @@ export function fewestSupports(problem: LineProblem): LineLayout | null {
       let at = NOWHERE;
       if (count > 2) at = lastSplice(splice, places[labels.place[k] as number] as number, x, begin + reach);
       const next = at === NOWHERE ? begin : at + splice.behind;
-      fewest = Math.min(fewest, count);
-      most = Math.max(most, count);
+      from = Math.min(from, count);
+      to = Math.max(to, count);
       if (next > (bestBegin[count] ?? NOWHERE)) {
         bestBegin[count] = next;
         bestBefore[count] = k;
@@ -85,18 +94,19 @@ export function fewestSupports(problem: LineProblem): LineLayout | null {
       }
     }
     let farthest = NOWHERE;
-    for (let count = fewest; count <= most; count++) {
+    for (let count = from; count <= to; count++) {
       const begin = bestBegin[count] ?? NOWHERE;
       bestBegin[count] = NOWHERE;
       if (begin <= farthest) continue;
       farthest = begin;
       // Neither may this piece end at the line's end, nor can a splice still be reached.
       if (last - begin > stock && begin + reach < x + half) continue;
+      least[i] = Math.min(least[i] as number, count);
       add(count, begin, i, bestBefore[count] as number, bestSplice[count] as number);
     }
     starts[i + 1] = labels.count.length;
   }
-  return finish === null ? null : trace(problem, labels, finish);
+  return finish === null ? null : { layout: trace(problem, labels, finish), least };
 }
 
 const better = (a: Finish | null, b: Finish): Finish => (a === null || b.count < a.count ? b : a);

@@ -41,3 +41,15 @@ export function cutsOf({ channel, splice }: LineProblem, splices: readonly numbe
   const ends = [...splices.map((s) => s - splice.before), channel[1]];
   return begins.map((begin, i) => (ends[i] as number) - begin);
 }
+
+/** The same line travelled the other way. */
+export function mirrored({ places, firstBy, lastFrom, channel, splice, ...rest }: LineProblem): LineProblem {
+  return {
+    ...rest,
+    places: places.map((x) => -x).reverse(),
+    firstBy: -lastFrom,
+    lastFrom: -firstBy,
+    channel: [-channel[1], -channel[0]],
+    splice: { ...splice, before: splice.behind, behind: splice.before },
+  };
+}

@@ -1,4 +1,5 @@
-/** What a piece costs, when the cheapest lay-out of a line is sought. */
+/** What a piece costs, when the cheapest lay-out of a line is sought; and prices that bound the stock. */
+import type { Stock } from './pack.ts';
 
 /** Whole numbers throughout, so that sums are exact. Dearer the longer: `upTo` and `cost` rise. */
 export interface Price {
@@ -14,3 +15,27 @@ export function costOf({ steps }: Price, cut: number): number {
   for (const { upTo, cost } of steps) if (cut <= upTo) return cost;
   throw new RangeError(`a piece of ${cut} is beyond the last step`);
 }
+
+/**
+ * A price with the most that the pieces of one stock length can cost. Whatever the lay-out, its pieces take as many
+ * stock lengths as their cost holds `most`.
+ */
+export interface Bounding {
+  readonly price: Price;
+  readonly most: number;
+}
+
+/**
+ * A piece of more than t parts in `parts`, its cut counted, costs t. Fekete and Schepers, Mathematical Programming 91
+ * (2001): with v its share of the stock, ⌈parts·v⌉ − 1, and all pieces of one length together parts − 1 at most.
+ */
+export function byParts(parts: number, { length, kerf }: Stock): Bounding {
+  const steps = Array.from({ length: parts }, (_, t) => ({
+    upTo: Math.floor(((t + 1) * (length + kerf)) / parts) - kerf,
+    cost: t,
+  }));
+  return { price: { steps: steps.filter(({ upTo }) => upTo > 0) }, most: parts - 1 };
+}
+
+/** Every piece costs the same: the fewest pieces. */
+export const byPiece = ({ length }: Stock, cost = 1): Price => ({ steps: [{ upTo: length, cost }] });

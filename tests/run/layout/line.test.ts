@@ -1,7 +1,7 @@
 /** One line: the two exact searches against every lay-out there is. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { cheapest } from '../../../src/run/layout/cheapest.ts';
+import { cheapest, prepare } from '../../../src/run/layout/cheapest.ts';
 import { fewestSupports } from '../../../src/run/layout/fewest.ts';
 import type { LineLayout, LineProblem } from '../../../src/run/layout/line.ts';
 import { costOf, type Price } from '../../../src/run/layout/price.ts';
@@ -81,8 +81,12 @@ describe('the cheapest lay-out', () => {
     fc.assert(
       fc.property(tiny, price, fc.integer({ min: 0, max: 2 }), (problem, of, more) => {
         const p = of(problem.stock);
-        const count = (fewestSupports(problem)?.supports.length ?? 1) + more;
-        const found = cheapest(problem, count, p);
+        const first = fewestSupports(problem);
+        if (first === null) return;
+        const count = first.supports.length + more;
+        const ready = prepare(problem, count);
+        const found = ready === null ? null : cheapest(ready, p);
+        expect(ready).not.toBeNull();
         let least = Number.POSITIVE_INFINITY;
         let among = false;
         for (const layout of everyLayout(problem)) {

@@ -1,0 +1,92 @@
+/** A run laid out: supports, splices, anchors, jumpers and gaps, or the rule that no choice can satisfy. */
+import type { Answered, Source } from '../../trade/answer.ts';
+import type { Ticks } from '../../trade/length.ts';
+import type { Catalogue } from '../catalogue.ts';
+import { resolveRun } from '../resolve.ts';
+import type { ResolvedRun } from '../resolved.ts';
+import { spanLimit } from '../spanLimit.ts';
+import type { RunTables } from '../tables.ts';
+import type { Run } from '../types.ts';
+import { usualOf } from '../usual.ts';
+import { bareRun } from './bare.ts';
+import { fewestSupports } from './fewest.ts';
+import { holdsOf } from './holds.ts';
+import { jobsOf } from './jobs.ts';
+import { noLimit, type Refusal, refusalOf } from './refusal.ts';
+import { layoutSteps } from './steps.ts';
+import { leastStock } from './stock.ts';
+import { wholeLine } from './whole.ts';
+import { type LaidOut, withJumpers, withLines } from './write.ts';
+
+export type { Refusal } from './refusal.ts';
+
+export interface LaidRun {
+  readonly run: Run;
+  readonly proven: { readonly supports: true; readonly stock: boolean };
+  /** No lay-out has fewer supports; none that has so few takes fewer stock lengths. */
+  readonly bound: { readonly supports: number; readonly stock: number };
+}
+
+export type LayoutResult = LaidRun | { readonly run: null; readonly refused: Refusal };
+
+/**
+ * Lays out a run. What it gives as supports, straight splices, anchors and jumpers is passed over.
+ *
+ * @throws {GivenError} every fault of the run as given
+ */
+export function layout(run: Run, catalogue: Catalogue, tables: RunTables): Answered<LayoutResult> {
+  const usual = usualOf(tables);
+  resolveRun(run, catalogue, usual);
+  const bare = bareRun(run, tables);
+  const resolved = resolveRun(bare, catalogue, usual);
+  const lines = fewestOf(resolved, catalogue, tables);
+  if ('refused' in lines) return refused(lines.refused);
+
+  const stock = leastStock(lines.found, resolved.kerf);
+  const whole = resolveRun(withLines(bare, stock.laid), catalogue, usual);
+  const held = holdsOf(whole);
+  if (!('holds' in held)) return refused(held);
+  const supports = whole.legs.flatMap((leg) =>
+    leg.supports.map((support) => {
+      const { leg: on, at, way } = support;
+      return { leg: on, at, way, hold: held.holds.get(support) ?? support.hold };
+    }),
+  );
+  const last = resolveRun({ ...whole.run, supports }, catalogue, usual);
+  const result: LaidRun = {
+    run: withJumpers(last, catalogue, tables),
+    proven: { supports: true, stock: stock.used === stock.bound },
+    bound: { supports: supports.length, stock: stock.bound },
+  };
+  const { steps, sources } = layoutSteps({ resolved: last, catalogue, tables, stock });
+  return { result, steps, sources: distinct(sources) };
+}
+
+function refused(refusal: Refusal): Answered<LayoutResult> {
+  return { result: { run: null, refused: refusal }, steps: [refusal.say], sources: [] };
+}
+
+/** Each source once, in order. */
+function distinct(sources: readonly Source[]): readonly Source[] {
+  return [...new Map(sources.map((source) => [JSON.stringify(source), source])).values()];
+}
+
+function fewestOf(
+  resolved: ResolvedRun,
+  catalogue: Catalogue,
+  tables: RunTables,
+): { readonly found: readonly LaidOut[] } | { readonly refused: Refusal } {
+  const all: LaidOut[] = [];
+  for (const leg of resolved.legs) {
+    const { limit } = spanLimit(leg, resolved);
+    if (limit === null) return { refused: noLimit(leg.leg) };
+    for (const job of jobsOf(leg, limit as Ticks, { resolved, catalogue, tables })) {
+      const { channel, stock } = job.problem;
+      const one = channel[1] - channel[0] <= stock;
+      const found = one ? wholeLine(job.problem) : fewestSupports(job.problem);
+      if (found === null) return { refused: refusalOf(job) };
+      all.push({ job, layout: found });
+    }
+  }
+  return { found: all };
+}
