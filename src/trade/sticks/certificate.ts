@@ -7,7 +7,7 @@
 import { TICKS_PER_INCH } from '../length.ts';
 import type { Job } from './job.ts';
 import { divisor } from './job.ts';
-import type { KnapsackTable } from './knapsack.ts';
+import type { Pricer } from './pricing.ts';
 import type { Certificate, Weight } from './types.ts';
 
 export interface Bound {
@@ -27,14 +27,14 @@ export function alike(job: Job): boolean {
 }
 
 /** The bound that whole weights prove. */
-export function boundOf(job: Job, weights: readonly number[], table: KnapsackTable): Bound {
-  const { best } = table.fill(
+export function boundOf(job: Job, weights: readonly number[], pricer: Pricer): Bound {
+  const most = pricer.heaviest(
     job.kinds.map((k) => k.size),
     job.kinds.map((k) => k.count),
     weights,
+    job.bars.map((b) => b.room),
   );
-  const most = job.bars.map((b) => best[b.room] as number);
-  return { ticks: coverOf(job, weights, most), weights, most };
+  return most === undefined ? NOTHING : { ticks: coverOf(job, weights, most), weights, most };
 }
 
 function coverOf(job: Job, weights: readonly number[], most: readonly number[]): number {

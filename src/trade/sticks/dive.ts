@@ -14,61 +14,51 @@ export interface Diving {
   readonly pool: Pool;
   readonly pricer: Pricer;
   readonly stop: () => boolean;
-  /** Told every whole plan. */
+  /** Told every whole plan that meets the goal. */
   readonly found: (plan: Plan) => void;
   /** New stock in ticks that a plan may take at most to be worth finding. */
   readonly goal: () => number;
   readonly chance?: (() => number) | undefined;
+  /** Linear programmes that may still be solved. */
+  nodes: number;
 }
 
-/** @returns whether a plan that meets the goal was found */
+/**
+ * @param kept  cuts that are made already; `open` is what is left after them
+ * @param forbidden  patterns that have been tried from here on
+ * @returns whether a plan that meets the goal was found
+ */
 export function dive(
   diving: Diving,
   open: Open,
-  kept: Plan,
-  discrepancies: number,
-  depth: number,
+  kept: Plan = [],
+  forbidden: ReadonlySet<string> = new Set(),
   relaxed?: Relaxed,
 ): boolean {
-  const { job, stop } = diving;
+  const { job, pool, pricer, stop, chance } = diving;
+  const tried = new Set(forbidden);
   const own: Open = { bars: [...open.bars], wanted: [...open.wanted] };
   const cuts: Cut[] = [...kept];
-  const forbidden = new Set<string>();
-  let turns = 0;
   let solved = relaxed;
   for (;;) {
-    solved ??= relax(job, own, diving.pool, diving.pricer, { stop, forbidden });
+    if (--diving.nodes < 0) return false;
+    solved ??= relax(job, own, pool, pricer, { stop, forbidden: tried, chance });
     if (stop() || !within(diving, cuts, solved)) return false;
-    const before = { open: { bars: [...own.bars], wanted: [...own.wanted] }, cuts: [...cuts] };
-    if (keepWhole(own, cuts, solved) && finish(diving, own, cuts)) return true;
-    const next = choose(diving, own, solved, forbidden);
+    const whole = keepWhole(own, cuts, solved);
+    if (whole && finish(diving, own, cuts)) return true;
+    const next = choose(diving, own, solved, tried);
     if (next === undefined) {
-      if (own.wanted.every((n) => n === 0)) return finish(diving, own, cuts);
-      // All that was in use is cut as often as it can be; relax what is left.
-      if (before.cuts.length === cuts.length) return false;
+      // All that was in use is cut as often as it can be: relax what is left, if anything was.
+      if (!whole || own.wanted.every((n) => n === 0)) return false;
       solved = undefined;
       continue;
     }
-    const branch: Open = { bars: [...own.bars], wanted: [...own.wanted] };
     const cut: Cut = { bar: next.bar, pattern: next.pattern, times: 1 };
+    const branch: Open = { bars: [...own.bars], wanted: [...own.wanted] };
     take(branch, cut);
-    if (turns >= discrepancies || depth <= 0) {
-      own.bars.splice(0, own.bars.length, ...branch.bars);
-      own.wanted.splice(0, own.wanted.length, ...branch.wanted);
-      cuts.push(cut);
-      if (finish(diving, own, cuts)) return true;
-      if (own.wanted.every((n) => n === 0)) return false;
-      forbidden.clear();
-      turns = 0;
-      depth--;
-      solved = undefined;
-      continue;
-    }
-    if (finish(diving, branch, [...cuts, cut])) return true;
-    if (dive(diving, branch, [...cuts, cut], discrepancies - turns, depth - 1)) return true;
-    turns++;
-    forbidden.add(next.name);
-    solved = relax(job, own, diving.pool, diving.pricer, { stop, forbidden });
+    if (finish(diving, branch, [...cuts, cut]) || dive(diving, branch, [...cuts, cut], tried)) return true;
+    tried.add(next.name);
+    solved = undefined;
   }
 }
 
@@ -82,7 +72,7 @@ function stockOf(job: Job, cuts: readonly Cut[]): number {
 /** Whether what is kept and what is left at least may still meet the goal. */
 function within({ job, goal }: Diving, cuts: readonly Cut[], { cost }: Relaxed): boolean {
   const longest = longestStock(job);
-  return stockOf(job, cuts) + Math.ceil(cost * longest - longest * 1e-6) <= goal();
+  return stockOf(job, cuts) + cost * longest <= goal() + longest * 1e-3;
 }
 
 /** Keeps the whole part of every pattern in use. @returns whether there was any */
@@ -134,7 +124,7 @@ function finish({ job, found, goal }: Diving, open: Open, cuts: readonly Cut[]):
   const rest = open.wanted.every((n) => n === 0) ? [] : byHand(job, open);
   if (rest === null) return false;
   const plan = [...cuts, ...rest];
-  const meets = stockOf(job, plan) <= goal();
+  if (stockOf(job, plan) > goal()) return false;
   found(plan);
-  return meets;
+  return true;
 }

@@ -32,7 +32,7 @@ export function leastStock(job: Job, { stop, found }: Search, forEver: boolean):
   const pool = new Pool();
   let bound: Bound = NOTHING;
   const raise = (weights: readonly number[]): void => {
-    const next = boundOf(job, weights, pricer.table);
+    const next = boundOf(job, weights, pricer);
     if (next.ticks > bound.ticks) bound = next;
   };
   for (const weights of knownWeights(job)) raise(weights);
@@ -70,11 +70,11 @@ export function leastStock(job: Job, { stop, found }: Search, forEver: boolean):
       pricer,
       stop,
       found: better,
-      goal: () => Math.min(goal(), Number.MAX_SAFE_INTEGER),
-      ...(turn < 3 ? {} : { chance: chanceOf(turn) }),
+      goal,
+      nodes: NODES * turnOf(turn),
+      ...(turn < 1 ? {} : { chance: chanceOf(turn) }),
     };
-    const [discrepancies, depth] = turn === 0 ? [0, 0] : turn === 1 ? [1, 4] : turn === 2 ? [2, 4] : [1, 3];
-    dive(diving, openJob(job), [], discrepancies, depth, root);
+    dive(diving, openJob(job), [], undefined, turn === 0 ? root : undefined);
   }
   return answer();
 }
@@ -84,5 +84,17 @@ function* scaled(prices: readonly number[]): Generator<readonly number[]> {
   const dearest = Math.max(...prices, 1e-9);
   for (const scale of [1, 2, 3, 4, 6, 12, 60, 420, 5040, 720_720, 1e8]) {
     yield prices.map((price) => Math.floor((price / dearest) * scale + 1e-7));
+  }
+}
+
+const NODES = 100;
+
+/** 1, 1, 2, 1, 1, 2, 4, 1 …: most searches short, a few long (Luby, Sinclair, Zuckerman, 1993). */
+function turnOf(turn: number): number {
+  let n = turn + 1;
+  for (;;) {
+    const power = 2 ** Math.ceil(Math.log2(n + 1));
+    if (n === power - 1) return power / 2;
+    n -= power / 2 - 1;
   }
 }

@@ -58,11 +58,14 @@ export interface RelaxOptions {
   readonly forbidden?: ReadonlySet<string> | undefined;
   /** Prices alone: bars cost nothing and an open want costs 1, to show that bars run out. */
   readonly wantsOnly?: boolean;
+  /** Makes patterns that cost the same differ by a hair, so that another of many best mixtures comes out. */
+  readonly chance?: (() => number) | undefined;
   /** Ends as soon as the cost is known to be above this whole number of longest bars, or not. */
   readonly roundsUp?: boolean;
 }
 
 const WORTH = 1e-7;
+const HAIR = 2e-6;
 
 export function costOf(job: Job, bar: number): number {
   const { offcut, ticks } = job.bars[bar] as Job['bars'][number];
@@ -112,7 +115,8 @@ export function relax(job: Job, open: Open, pool: Pool, pricer: Pricer, options:
       entries.push(part.place.get(pattern[k] as number) ?? 0, pattern[k + 1] as number);
     const row = part.rows.get(bar);
     if (row !== undefined) entries.push(row, 1);
-    master.add({ cost: options.wantsOnly ? 0 : costOf(job, bar), entries });
+    const cost = options.wantsOnly ? 0 : costOf(job, bar) + HAIR * (options.chance?.() ?? 0);
+    master.add(cost, entries);
     filled.push({ bar, pattern, name });
   };
   for (const { bar, pattern, name } of pool.all())
@@ -158,26 +162,33 @@ function generate(
   if (rooms.length === 0 || part.kinds.length === 0) return master.optimise();
   for (;;) {
     if (!master.optimise() || stop()) return false;
-    const priced = pricer.price(part.sizes, part.wanted, master.prices, rooms);
-    let [added, barred] = [0, false];
-    priced.forEach(({ value, pattern }, k) => {
-      const bar = part.bars[k] as number;
+    const costs = part.bars.map((bar) => {
       const row = part.rows.get(bar);
-      const price =
-        (wantsOnly ? 0 : costOf(job, bar)) - (row === undefined ? 0 : (master.prices[row] as number));
-      if (value <= price + WORTH) return;
-      const own: Pattern = pattern.map((n, i) => (i % 2 === 0 ? (part.kinds[n] as number) : n));
-      if (forbidden?.has(nameOf(bar, own))) barred = true;
-      else {
-        pool.add(bar, own);
-        add(bar, own);
-        added++;
+      return (wantsOnly ? 0 : costOf(job, bar)) - (row === undefined ? 0 : (master.prices[row] as number));
+    });
+    const priced = pricer.price(
+      part.sizes,
+      part.wanted,
+      master.prices,
+      rooms,
+      costs.map((c) => c + WORTH),
+    );
+    let [added, barred] = [0, false];
+    priced.forEach((fillings, k) => {
+      const bar = part.bars[k] as number;
+      for (const { pattern } of fillings) {
+        const own: Pattern = pattern.map((n, i) => (i % 2 === 0 ? (part.kinds[n] as number) : n));
+        if (forbidden?.has(nameOf(bar, own))) barred = true;
+        else if (pool.add(bar, own)) {
+          add(bar, own);
+          added++;
+        }
       }
     });
     if (added === 0) return !barred;
     // On bars of one length the cost over the dearest filling is a bound already (Farley, Operations Research 38, 1990).
     if (roundsUp && rooms.length === 1 && part.rows.size === 0) {
-      const least = master.cost / Math.max(1, priced[0]?.value ?? 1);
+      const least = master.cost / Math.max(1, priced[0]?.[0]?.value ?? 1);
       if (Math.ceil(least - WORTH) >= Math.ceil(master.cost - WORTH)) return true;
     }
   }

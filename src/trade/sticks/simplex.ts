@@ -3,31 +3,39 @@
  * with the inverse of the basis at hand. Rows are wants (at least so much) and limits (at most so much). Columns may be
  * added at any time; the prices of the rows say which are worth it.
  */
-
-/** A column by its rows and what it puts into each: row, amount, row, amount … */
-export interface Column {
-  readonly cost: number;
-  readonly entries: readonly number[];
-}
+import { inverted } from './inverse.ts';
 
 /** Cost of leaving one want open: dearer than any real column. */
 const OPEN = 1000;
+/** Amounts and reduced costs nearer to 0 than this are 0. */
 const EPS = 1e-9;
-/** After so many exchanges the inverse is made anew, so that rounding does not pile up. */
-const REFRESH = 150;
+const WORTH = 1e-8;
+/** Off by more than this, the inverse is made anew, so that rounding does not pile up. */
+const DRIFT = 1e-7;
+/**
+ * Every row is given a hair more than it is, no two the same: exchanges that lead nowhere, in which the method may go in
+ * circles, are rare then. Amounts and cost are handed out without it.
+ */
+const HAIR = 1e-5;
+/** A reach beyond this says nothing any more: all are set back. */
+const FARTHEST = 1e6;
+/** Codes of the basis at and below this stand for wants left open; from here to -1 for slacks; from 0 for columns. */
+const OPEN_BASE = -1_000_000;
 
 export class Simplex {
   readonly #rows: number;
   readonly #wants: number;
+  readonly #given: Float64Array;
   readonly #rhs: Float64Array;
-  readonly #columns: Column[] = [];
-  /** By row: a column from 0; -1 - i the slack of row i; OPEN_BASE - i the open want of row i. */
-  readonly #basis: Int32Array;
-  #inverse: Float64Array;
-  #x: Float64Array;
-  readonly prices: Float64Array;
-  #exchanges = 0;
   readonly #open: number;
+  readonly #columns = new Columns();
+  readonly #basis: Int32Array;
+  #inverse: Float64Array[];
+  #x: Float64Array;
+  readonly #slackWeights: Float64Array;
+  readonly #d: Float64Array;
+  /** What a little more of each row would cost. */
+  readonly prices: Float64Array;
 
   /**
    * @param wants  at least so much, from 0
@@ -39,37 +47,39 @@ export class Simplex {
     this.#rows = n;
     this.#wants = wants.length;
     this.#open = open;
-    this.#rhs = Float64Array.from([...wants, ...limits]);
+    this.#given = Float64Array.from([...wants, ...limits]);
+    this.#rhs = this.#given.map((v, i) => v + HAIR * (1 + ((i * 0.618034) % 1)));
     this.#basis = Int32Array.from({ length: n }, (_, i) => (i < wants.length ? OPEN_BASE - i : -1 - i));
-    this.#inverse = new Float64Array(n * n);
-    for (let i = 0; i < n; i++) this.#inverse[i * n + i] = 1;
+    this.#inverse = Array.from({ length: n }, (_, i) => {
+      const row = new Float64Array(n);
+      row[i] = 1;
+      return row;
+    });
     this.#x = this.#rhs.slice();
+    this.#slackWeights = new Float64Array(n).fill(1);
+    this.#d = new Float64Array(n);
     this.prices = Float64Array.from({ length: n }, (_, i) => (i < wants.length ? open : 0));
   }
 
-  /** @returns the place of the column */
-  add(column: Column): number {
-    this.#columns.push(column);
-    return this.#columns.length - 1;
-  }
-
-  get columns(): readonly Column[] {
-    return this.#columns;
-  }
-
-  reducedCost({ cost, entries }: Column): number {
-    let reduced = cost;
-    for (let k = 0; k < entries.length; k += 2)
-      reduced -= (entries[k + 1] as number) * (this.prices[entries[k] as number] as number);
-    return reduced;
+  /**
+   * @param entries  row, amount, row, amount …
+   * @returns the place of the column
+   */
+  add(cost: number, entries: readonly number[]): number {
+    return this.#columns.add(cost, entries);
   }
 
   /** Goes on until no column at hand lowers the cost. @returns false when it was given up */
   optimise(): boolean {
     let stalled = 0;
-    for (let turn = 0; turn < 50 * (this.#rows + 20) + this.#columns.length; turn++) {
-      const entering = this.#entering(stalled > 30);
-      if (entering === undefined) return true;
+    for (let turn = 0; turn < 60 * (this.#rows + 20) + this.#columns.count; turn++) {
+      const entering = this.#entering(stalled > 200);
+      if (entering === undefined) {
+        if (this.#drift() < DRIFT) return true;
+        this.#refresh();
+        if (this.#entering(false) === undefined) return true;
+        continue;
+      }
       const step = this.#exchange(entering);
       if (step < 0) return false;
       stalled = step < 1e-12 ? stalled + 1 : 0;
@@ -77,186 +87,263 @@ export class Simplex {
     return false;
   }
 
-  /** The code of a column, slack or surplus that lowers the cost. */
+  /** The code of a column, slack or surplus that lowers the cost most for its reach (Harris, Mathematical Programming 5, 1973). */
   #entering(first: boolean): number | undefined {
-    let least = -EPS * 10;
+    let worth = 0;
     let entering: number | undefined;
     for (let i = 0; i < this.#rows; i++) {
-      const price = this.prices[i] as number;
-      const reduced = i < this.#wants ? price : -price;
-      if (reduced < least) {
-        least = reduced;
+      const reduced = this.#slackCost(i);
+      if (reduced >= -WORTH) continue;
+      if (first) return -1 - i;
+      const w = (reduced * reduced) / (this.#slackWeights[i] as number);
+      if (w > worth) {
+        worth = w;
         entering = -1 - i;
       }
     }
-    if (first && entering !== undefined) return entering;
-    for (let j = 0; j < this.#columns.length; j++) {
-      const reduced = this.reducedCost(this.#columns[j] as Column);
-      if (reduced < least) {
-        least = reduced;
+    const columns = this.#columns;
+    for (let j = 0; j < columns.count; j++) {
+      const reduced = columns.reducedCost(j, this.prices);
+      if (reduced >= -WORTH) continue;
+      if (first) return j;
+      const w = (reduced * reduced) / (columns.weights[j] as number);
+      if (w > worth) {
+        worth = w;
         entering = j;
-        if (first) return j;
       }
     }
     return entering;
   }
 
+  /** Reduced cost of the slack of a limit, or the surplus of a want. */
+  #slackCost(row: number): number {
+    const price = this.prices[row] as number;
+    return row < this.#wants ? price : -price;
+  }
+
+  /** Row and amount by turns of whatever stands in the basis. */
   #entries(code: number): readonly number[] {
-    if (code >= 0) return (this.#columns[code] as Column).entries;
+    if (code >= 0) return this.#columns.entries(code);
+    if (code <= OPEN_BASE) return [OPEN_BASE - code, 1];
     const row = -1 - code;
     return [row, row < this.#wants ? -1 : 1];
   }
 
+  /** Takes a column into the basis. @returns how far it went; below 0 when nothing holds it back */
   #exchange(entering: number): number {
     const n = this.#rows;
-    const inverse = this.#inverse;
-    const x = this.#x;
+    const d = this.#d.fill(0);
     const entries = this.#entries(entering);
-    const d = new Float64Array(n);
-    for (let k = 0; k < entries.length; k += 2) {
-      const row = entries[k] as number;
-      const amount = entries[k + 1] as number;
-      for (let i = 0; i < n; i++) d[i] = (d[i] as number) + amount * (inverse[i * n + row] as number);
+    for (let i = 0; i < n; i++) {
+      const row = this.#inverse[i] as Float64Array;
+      let sum = 0;
+      for (let k = 0; k < entries.length; k += 2)
+        sum += (entries[k + 1] as number) * (row[entries[k] as number] as number);
+      d[i] = sum;
     }
+    const leaving = this.#leaving(d);
+    if (leaving < 0) return -1;
+    const step = Math.max(0, this.#x[leaving] as number) / (d[leaving] as number);
+    const reduced =
+      entering >= 0 ? this.#columns.reducedCost(entering, this.prices) : this.#slackCost(-1 - entering);
+    this.#reweigh(entering, leaving, d[leaving] as number);
+    this.#pivot(leaving, d, step);
+    this.#basis[leaving] = entering;
+    const row = this.#inverse[leaving] as Float64Array;
+    for (let k = 0; k < n; k++) this.prices[k] = (this.prices[k] as number) + reduced * (row[k] as number);
+    return step;
+  }
+
+  /** The row that comes to 0 first; of several the one that is divided by most. */
+  #leaving(d: Float64Array): number {
     let leaving = -1;
     let step = Number.POSITIVE_INFINITY;
-    for (let i = 0; i < n; i++) {
+    for (let i = 0; i < this.#rows; i++) {
       const di = d[i] as number;
       if (di <= 1e-8) continue;
-      const ratio = Math.max(0, x[i] as number) / di;
+      const ratio = Math.max(0, this.#x[i] as number) / di;
       if (ratio < step - 1e-10 || (ratio < step + 1e-10 && di > (d[leaving] as number))) {
         step = Math.min(step, ratio);
         leaving = i;
       }
     }
-    if (leaving < 0) return -1;
-    const cost = entering >= 0 ? (this.#columns[entering] as Column).cost : 0;
-    const reduced = entering >= 0 ? this.reducedCost({ cost, entries }) : this.#slackCost(entering);
-    this.#pivot(leaving, d, step);
-    this.#basis[leaving] = entering;
-    const at = leaving * n;
-    for (let k = 0; k < n; k++)
-      this.prices[k] = (this.prices[k] as number) + reduced * (this.#inverse[at + k] as number);
-    this.#exchanges++;
-    if (this.#exchanges % REFRESH === 0) this.#refresh();
-    return step;
+    return leaving;
   }
 
-  #slackCost(code: number): number {
-    const row = -1 - code;
-    const price = this.prices[row] as number;
-    return row < this.#wants ? price : -price;
+  /** The reach of every column after an exchange, reckoned before it. */
+  #reweigh(entering: number, leaving: number, pivot: number): void {
+    const row = this.#inverse[leaving] as Float64Array;
+    const { weights } = this.#columns;
+    const own = entering >= 0 ? (weights[entering] as number) : (this.#slackWeights[-1 - entering] as number);
+    if (own > FARTHEST) {
+      this.#slackWeights.fill(1);
+      weights.fill(1);
+      return;
+    }
+    const scale = own / (pivot * pivot);
+    this.#columns.reweigh(row, scale);
+    for (let i = 0; i < this.#rows; i++) {
+      const a = row[i] as number;
+      const w = a * a * scale;
+      if (w > (this.#slackWeights[i] as number)) this.#slackWeights[i] = w;
+    }
+    const out = this.#basis[leaving] as number;
+    const w = Math.max(scale, 1);
+    if (out >= 0) weights[out] = w;
+    else if (out > OPEN_BASE) this.#slackWeights[-1 - out] = w;
   }
 
   #pivot(leaving: number, d: Float64Array, step: number): void {
     const n = this.#rows;
-    const inverse = this.#inverse;
     const x = this.#x;
-    const at = leaving * n;
     const pivot = d[leaving] as number;
-    for (let k = 0; k < n; k++) inverse[at + k] = (inverse[at + k] as number) / pivot;
+    const own = this.#inverse[leaving] as Float64Array;
+    for (let k = 0; k < n; k++) own[k] = (own[k] as number) / pivot;
     for (let i = 0; i < n; i++) {
       const di = d[i] as number;
-      if (i === leaving || di === 0) continue;
+      if (i === leaving || (di < 1e-14 && di > -1e-14)) continue;
       x[i] = (x[i] as number) - step * di;
-      const to = i * n;
-      for (let k = 0; k < n; k++)
-        inverse[to + k] = (inverse[to + k] as number) - di * (inverse[at + k] as number);
+      subtract(this.#inverse[i] as Float64Array, own, di);
     }
     x[leaving] = step;
+  }
+
+  /** How far amounts and prices have come off what the basis makes them. */
+  #drift(): number {
+    const rest = this.#rhs.slice();
+    let most = 0;
+    for (let r = 0; r < this.#rows; r++) {
+      const code = this.#basis[r] as number;
+      const entries = this.#entries(code);
+      let reduced = this.#costOf(code);
+      for (let k = 0; k < entries.length; k += 2) {
+        const row = entries[k] as number;
+        const amount = entries[k + 1] as number;
+        rest[row] = (rest[row] as number) - amount * (this.#x[r] as number);
+        reduced -= amount * (this.prices[row] as number);
+      }
+      most = Math.max(most, Math.abs(reduced));
+    }
+    for (const left of rest) most = Math.max(most, Math.abs(left));
+    return most;
   }
 
   /** The inverse, the amounts and the prices anew from the basis. */
   #refresh(): void {
     const n = this.#rows;
-    const a = new Float64Array(n * n);
+    const a = Array.from({ length: n }, () => new Float64Array(n));
     for (let r = 0; r < n; r++) {
-      const code = this.#basis[r] as number;
-      const entries = code <= OPEN_BASE ? [OPEN_BASE - code, 1] : this.#entries(code);
+      const entries = this.#entries(this.#basis[r] as number);
       for (let k = 0; k < entries.length; k += 2)
-        a[(entries[k] as number) * n + r] = entries[k + 1] as number;
+        (a[entries[k] as number] as Float64Array)[r] = entries[k + 1] as number;
     }
-    const inverse = inverted(a, n);
+    const inverse = inverted(a);
     if (inverse === undefined) return;
     this.#inverse = inverse;
-    for (let i = 0; i < n; i++) {
-      let sum = 0;
-      for (let k = 0; k < n; k++) sum += (inverse[i * n + k] as number) * (this.#rhs[k] as number);
-      this.#x[i] = sum;
-    }
+    this.#x = this.#amounts(this.#rhs);
     this.prices.fill(0);
     for (let r = 0; r < n; r++) {
       const cost = this.#costOf(this.#basis[r] as number);
-      if (cost === 0) continue;
-      for (let k = 0; k < n; k++)
-        this.prices[k] = (this.prices[k] as number) + cost * (inverse[r * n + k] as number);
+      if (cost !== 0) subtract(this.prices, inverse[r] as Float64Array, -cost);
     }
   }
 
   #costOf(code: number): number {
     if (code <= OPEN_BASE) return this.#open;
-    return code >= 0 ? (this.#columns[code] as Column).cost : 0;
+    return code >= 0 ? (this.#columns.costs[code] as number) : 0;
+  }
+
+  /** The amount of each row's column. */
+  #amounts(rhs: Float64Array): Float64Array {
+    return Float64Array.from(this.#inverse, (row) =>
+      row.reduce((sum, v, k) => sum + v * (rhs[k] as number), 0),
+    );
   }
 
   get cost(): number {
-    let sum = 0;
-    for (let r = 0; r < this.#rows; r++)
-      sum += this.#costOf(this.#basis[r] as number) * (this.#x[r] as number);
-    return sum;
+    return this.prices.reduce((sum, price, r) => sum + price * (this.#given[r] as number), 0);
   }
 
   /** How much of the wants is left open. */
   get left(): number {
-    let sum = 0;
-    for (let r = 0; r < this.#rows; r++)
-      if ((this.#basis[r] as number) <= OPEN_BASE) sum += this.#x[r] as number;
-    return sum;
+    return this.#amounts(this.#given).reduce(
+      (sum, amount, r) => sum + ((this.#basis[r] as number) <= OPEN_BASE ? amount : 0),
+      0,
+    );
   }
 
   /** Columns in use with their amounts. */
   used(): readonly (readonly [column: number, amount: number])[] {
-    const used: [number, number][] = [];
-    for (let r = 0; r < this.#rows; r++) {
-      const code = this.#basis[r] as number;
-      if (code >= 0 && (this.#x[r] as number) > EPS) used.push([code, this.#x[r] as number]);
-    }
-    return used;
+    return [...this.#amounts(this.#given)]
+      .map((amount, r) => [this.#basis[r] as number, amount] as const)
+      .filter(([code, amount]) => code >= 0 && amount > EPS);
   }
 }
 
-const OPEN_BASE = -1_000_000;
-
-/** The inverse of a matrix by Gauss and Jordan; undefined when it has none. */
-function inverted(a: Float64Array, n: number): Float64Array | undefined {
-  const b = new Float64Array(n * n);
-  for (let i = 0; i < n; i++) b[i * n + i] = 1;
-  for (let c = 0; c < n; c++) {
-    let pivot = c;
-    for (let r = c + 1; r < n; r++)
-      if (Math.abs(a[r * n + c] as number) > Math.abs(a[pivot * n + c] as number)) pivot = r;
-    const p = a[pivot * n + c] as number;
-    if (Math.abs(p) < 1e-11) return undefined;
-    if (pivot !== c) swapRows(a, b, n, pivot, c);
-    for (let k = 0; k < n; k++) {
-      a[c * n + k] = (a[c * n + k] as number) / p;
-      b[c * n + k] = (b[c * n + k] as number) / p;
-    }
-    for (let r = 0; r < n; r++) {
-      const f = a[r * n + c] as number;
-      if (r === c || f === 0) continue;
-      for (let k = c; k < n; k++) a[r * n + k] = (a[r * n + k] as number) - f * (a[c * n + k] as number);
-      for (let k = 0; k < n; k++) b[r * n + k] = (b[r * n + k] as number) - f * (b[c * n + k] as number);
-    }
-  }
-  return b;
+function subtract(from: Float64Array, row: Float64Array, times: number): void {
+  for (let k = 0; k < from.length; k++) from[k] = (from[k] as number) - times * (row[k] as number);
 }
 
-function swapRows(a: Float64Array, b: Float64Array, n: number, r: number, s: number): void {
-  for (const m of [a, b]) {
-    for (let k = 0; k < n; k++) {
-      const t = m[r * n + k] as number;
-      m[r * n + k] = m[s * n + k] as number;
-      m[s * n + k] = t;
+/** Columns side by side in flat lists, so that going through all of them is quick. */
+class Columns {
+  count = 0;
+  costs = new Float64Array(256);
+  /** How far a step along each column reaches, as the Devex rule reckons it. */
+  weights = new Float64Array(256);
+  #from = new Int32Array(257);
+  #rows = new Int32Array(2048);
+  #amounts = new Float64Array(2048);
+
+  add(cost: number, entries: readonly number[]): number {
+    const at = this.#from[this.count] as number;
+    const end = at + entries.length / 2;
+    if (this.count + 1 >= this.costs.length) {
+      this.costs = longer(this.costs, new Float64Array(2 * this.costs.length));
+      this.weights = longer(this.weights, new Float64Array(2 * this.weights.length));
+      this.#from = longer(this.#from, new Int32Array(2 * this.#from.length));
+    }
+    while (end > this.#rows.length) {
+      this.#rows = longer(this.#rows, new Int32Array(2 * this.#rows.length));
+      this.#amounts = longer(this.#amounts, new Float64Array(2 * this.#amounts.length));
+    }
+    for (let k = 0; k < entries.length; k += 2) {
+      this.#rows[at + k / 2] = entries[k] as number;
+      this.#amounts[at + k / 2] = entries[k + 1] as number;
+    }
+    this.costs[this.count] = cost;
+    this.weights[this.count] = 1;
+    this.#from[this.count + 1] = end;
+    return this.count++;
+  }
+
+  entries(j: number): readonly number[] {
+    const entries: number[] = [];
+    for (let k = this.#from[j] as number; k < (this.#from[j + 1] as number); k++)
+      entries.push(this.#rows[k] as number, this.#amounts[k] as number);
+    return entries;
+  }
+
+  reducedCost(j: number, prices: Float64Array): number {
+    let reduced = this.costs[j] as number;
+    const end = this.#from[j + 1] as number;
+    for (let k = this.#from[j] as number; k < end; k++)
+      reduced -= (this.#amounts[k] as number) * (prices[this.#rows[k] as number] as number);
+    return reduced;
+  }
+
+  reweigh(row: Float64Array, scale: number): void {
+    for (let j = 0; j < this.count; j++) {
+      let a = 0;
+      const end = this.#from[j + 1] as number;
+      for (let k = this.#from[j] as number; k < end; k++)
+        a += (this.#amounts[k] as number) * (row[this.#rows[k] as number] as number);
+      const w = a * a * scale;
+      if (w > (this.weights[j] as number)) this.weights[j] = w;
     }
   }
+}
+
+function longer<List extends Float64Array | Int32Array>(list: List, space: List): List {
+  space.set(list);
+  return space;
 }
