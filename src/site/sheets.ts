@@ -5,7 +5,7 @@
 import type { Library } from '../schema/library.ts';
 import type { Page } from '../schema/page.ts';
 import type { Block } from './block.ts';
-import { type GroupId, groups } from './calculators/groups.ts';
+import { type GroupId, groups, isOwn } from './calculators/groups.ts';
 import { sumPages } from './calculators/pages.ts';
 import { type SumId, sumIds } from './calculators/sum.ts';
 import { familiesOf, practiceNumber } from './families.ts';
@@ -109,7 +109,7 @@ export function sumGroups(lang: Lang, tell: Tell): readonly SumGroup[] {
     id,
     name: tell(`sums.${id}`),
     sheets: sums.map((sum) => {
-      const own = sum === 'cut' || sum === 'fill';
+      const own = isOwn(sum);
       return {
         href: pageAt(lang, own ? `install/${sum}` : `install/sums/${sum}`),
         number: ownSheets[sum].number,

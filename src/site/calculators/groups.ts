@@ -1,8 +1,11 @@
 /** The sums in the order of the job, for the lists. */
 import type { SumId } from './sum.ts';
 
-/** Sums that have a sheet of their own making. */
-export type OwnSum = 'cut' | 'fill';
+/** Sums that have a page of their own making, at install/NAME; their words are in `NAMESheet` and `install.NAMELine`. */
+export const ownSums = ['cut', 'fill'] as const;
+export type OwnSum = (typeof ownSums)[number];
+export const isOwn = (id: SumId | OwnSum): id is OwnSum => (ownSums as readonly string[]).includes(id);
+
 export const groups = [
   ['measure', ['length', 'offset', 'arc']],
   ['cut', ['cut', 'mark', 'mitre', 'notch']],

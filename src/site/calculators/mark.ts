@@ -2,7 +2,7 @@
 import { fromInches, inches } from '../../trade/length.ts';
 import { mark as markOf } from '../../trade/mark.ts';
 import { drawMark } from './figures/mark.ts';
-import { tape } from './measure.ts';
+import { tape, tapeAtLeast, tapeAtMost } from './measure.ts';
 import { line, sum } from './sum.ts';
 
 export const mark = sum()({
@@ -36,8 +36,13 @@ export const mark = sum()({
       : shorterIn === null && longerIn === null
         ? line('markSum.none')
         : shorterIn === null || longerIn === null
-          ? line('markSum.moveOne', { place: tape(shorterIn ?? longerIn ?? 0, 64) })
-          : line('markSum.moveTwo', { shorter: tape(shorterIn, 64), longer: tape(longerIn, 64) }),
+          ? line('markSum.moveOne', {
+              place: shorterIn === null ? tapeAtLeast(longerIn ?? 0, 64) : tapeAtMost(shorterIn, 64),
+            })
+          : line('markSum.moveTwo', {
+              shorter: tapeAtMost(shorterIn, 64),
+              longer: tapeAtLeast(longerIn, 64),
+            }),
     more: clear ? [] : [line('markSum.move')],
   }),
   figure: drawMark,

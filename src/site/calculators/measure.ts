@@ -50,6 +50,12 @@ export type Measure =
 
 /** A length in inches, as a tape reads it to the nearest sixteenth, or to another part of an inch. */
 export const tape = (inches: number, to: Denominator = 16): Measure => ({ of: 'tape', value: inches, to });
+/** A greatest length, rounded down to what a tape shows: never above it. */
+export const tapeAtMost = (inches: number, to: Denominator = 16): Measure =>
+  tape(Math.floor(inches * to + 1e-6) / to, to);
+/** A least length, rounded up to what a tape shows: never below it. */
+export const tapeAtLeast = (inches: number, to: Denominator = 16): Measure =>
+  tape(Math.ceil(inches * to - 1e-6) / to, to);
 export const measure = (of: MeasureKind, value: number): Measure => ({ of, value });
 /** A temperature in °F. */
 export const temperature = (degF: number): Measure => ({ of: 'temperature', value: degF });

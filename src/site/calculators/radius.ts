@@ -2,7 +2,7 @@
 import { type RadiusTable, radius as radiusOf } from '../../trade/radius.ts';
 import { editionField } from './fields.ts';
 import { drawBend } from './figures/bend.ts';
-import { measure, tape } from './measure.ts';
+import { measure, tapeAtLeast } from './measure.ts';
 import { line, sum } from './sum.ts';
 
 export const radius = sum<RadiusTable>()({
@@ -47,7 +47,8 @@ export const radius = sum<RadiusTable>()({
   work: radiusOf,
   say: ({ multiple, radiusIn, table }, { cable, odIn }) => ({
     asked: line('radiusSum.asked', { cable, od: measure('inches', odIn) }),
-    huge: radiusIn === null ? line('sums.refer') : line('radiusSum.answer', { radius: tape(radiusIn) }),
+    huge:
+      radiusIn === null ? line('sums.refer') : line('radiusSum.answer', { radius: tapeAtLeast(radiusIn) }),
     more:
       multiple === null || table === null
         ? []

@@ -2,7 +2,7 @@
 import type { Metal } from '../../trade/metals.ts';
 import { type LoadedTray, span as spanOf } from '../../trade/span.ts';
 import type { Fields } from './fields.ts';
-import { type Measure, measure, tape } from './measure.ts';
+import { type Measure, measure, tapeAtMost } from './measure.ts';
 import { sectionClashes, sectionFields } from './section.ts';
 import { line, sum } from './sum.ts';
 
@@ -121,7 +121,7 @@ export const span = sum<SpanData>()({
       point: measure('lb', pointLb),
     });
     if (maxSpanIn === null) return { asked, huge: line('sums.refer') };
-    const at: Readonly<Record<string, Measure>> = { span: tape(maxSpanIn) };
+    const at: Readonly<Record<string, Measure>> = { span: tapeAtMost(maxSpanIn) };
     return refer
       ? {
           asked,

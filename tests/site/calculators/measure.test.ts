@@ -6,6 +6,8 @@ import {
   measure,
   measureText,
   tape,
+  tapeAtLeast,
+  tapeAtMost,
   temperature,
   written,
 } from '../../../src/site/calculators/measure.ts';
@@ -47,6 +49,13 @@ describe('in the trade’s units and in metric', () => {
     expect(lettered(tape(147.5), beside, tell).replaceAll('\u00a0', ' ')).toBe(`12'-3 1/2"`);
     expect(text(measure('degrees', 30), beside)).toBe('30°');
   });
+});
+
+test('a greatest length goes down to what a tape shows, a least one up, a whole one stays', () => {
+  expect(text(tapeAtMost(2.88), usual)).toBe('2 7/8"');
+  expect(text(tapeAtLeast(2.88), usual)).toBe('2 15/16"');
+  expect(text(tapeAtMost(72), usual)).toBe(`6'-0"`);
+  expect(text(tapeAtLeast(96.84375, 64), usual)).toBe(`8'-0 27/32"`);
 });
 
 test.each([

@@ -1,7 +1,7 @@
 /** A cable in a quarter bend of its smallest radius. */
 import type { Sheet } from '../../../drawing/svg.ts';
 import type { RadiusResult } from '../../../trade/radius.ts';
-import { measure, tape } from '../measure.ts';
+import { measure, tapeAtLeast } from '../measure.ts';
 import type { FigureHow } from '../sum.ts';
 import { arc, curve, framed, Plan, type Point, roomOf, round } from './canvas.ts';
 
@@ -49,12 +49,12 @@ export function drawBend(
   plan.line('dimension', centre, at);
   plan.arrow(at, -45);
   const [x, y] = round(centre, r * 0.5, -45);
-  plan.text([x, y + 5.5], letter(tape(radiusIn)), { ground: 'sheet', part: 'radius' });
+  plan.text([x, y + 5.5], letter(tapeAtLeast(radiusIn)), { ground: 'sheet', part: 'radius' });
   return framed(
     plan,
     centre[1] + stub + 6,
     [tell('radiusSum.noteInner')],
-    [tell('radiusSum.words', { od: letter(measure('inches', odIn)), radius: letter(tape(radiusIn)) })],
+    [tell('radiusSum.words', { od: letter(measure('inches', odIn)), radius: letter(tapeAtLeast(radiusIn)) })],
     how,
   );
 }

@@ -5,7 +5,7 @@ import { overlaps } from '../../../drawing/shapes.ts';
 import type { Sheet } from '../../../drawing/svg.ts';
 import { inches } from '../../../trade/length.ts';
 import type { MarkGiven, MarkResult } from '../../../trade/mark.ts';
-import { tape } from '../measure.ts';
+import { tape, tapeAtLeast, tapeAtMost } from '../measure.ts';
 import type { FigureHow } from '../sum.ts';
 import { across, framed, Plan, roomOf, SIZES } from './canvas.ts';
 
@@ -82,7 +82,7 @@ export function drawMark(result: MarkResult, given: MarkGiven, how: FigureHow): 
   ] as const) {
     if (place === null || result.clear || x(place) < left || x(place) > right) continue;
     plan.line('edge', [x(place), y - 4], [x(place), y + high + 18], 'clear place');
-    const text = letter(tape(place, 64));
+    const text = letter(side < 0 ? tapeAtMost(place, 64) : tapeAtLeast(place, 64));
     const wide = textWidth(text, SIZES.text);
     const begins = Math.min(Math.max(side < 0 ? x(place) + 6 - wide : x(place) - 6, left), right - wide);
     const row = y + high + 36;
@@ -104,10 +104,10 @@ export function drawMark(result: MarkResult, given: MarkGiven, how: FigureHow): 
       ...(result.clear ? [tell('markSum.wordsClear')] : []),
       ...(result.clear || result.shorterIn === null
         ? []
-        : [tell('markSum.wordsShorter', { place: letter(tape(result.shorterIn, 64)) })]),
+        : [tell('markSum.wordsShorter', { place: letter(tapeAtMost(result.shorterIn, 64)) })]),
       ...(result.clear || result.longerIn === null
         ? []
-        : [tell('markSum.wordsLonger', { place: letter(tape(result.longerIn, 64)) })]),
+        : [tell('markSum.wordsLonger', { place: letter(tapeAtLeast(result.longerIn, 64)) })]),
     ],
     how,
   );
