@@ -26,7 +26,8 @@ export function demands({
   tasks,
   tickets,
   rules,
-}: Pick<Entries, 'tasks' | 'tickets' | 'rules'>): readonly Demand[] {
+  demoRuns,
+}: Pick<Entries, 'tasks' | 'tickets' | 'rules' | 'demoRuns'>): readonly Demand[] {
   return [
     ...Object.entries(rooms).flatMap(([room, keys]) =>
       keys.map((key) => ({ key, by: `src/${room}/says.ts` })),
@@ -36,6 +37,7 @@ export function demands({
         ? data.changes.map(({ what }) => ({ key: `changed.${what}`, by: file }))
         : [],
     ),
+    ...demoRuns.flatMap(({ file, data }) => [data.name, data.line].map((key) => ({ key, by: file }))),
     ...tasks.flatMap(({ id, file, data }) =>
       ['name', 'purpose', ...(data.critical ?? []).map((c) => `critical-${c}`)]
         .map((key) => `${id}.${key}`)

@@ -1,4 +1,5 @@
 import { catalogueFaults } from './catalogueChecks.ts';
+import { demoRunFaults } from './demoRunChecks.ts';
 import { practiceFaults } from './practice.ts';
 import { procedureFaults, runFaults } from './procedureChecks.ts';
 import { ruleFaults } from './ruleChecks.ts';
@@ -29,6 +30,7 @@ const checks: readonly Check[] = [
   siteFaults,
   catalogueFaults,
   runFaults,
+  demoRunFaults,
   procedureFaults,
   wordFaults,
   proseFaults,

@@ -3,6 +3,7 @@ import type { Catalogue } from '../run/catalogue.ts';
 import type { Run } from '../run/types.ts';
 import { catalogueShape } from './catalogue.ts';
 import type { Demo } from './demo.ts';
+import { demoRunShape } from './demoRun.ts';
 import { plainId } from './ids.ts';
 import { pageShape } from './page.ts';
 import { procedureShape } from './procedure.ts';
@@ -34,6 +35,7 @@ export const shelves = {
   site: shelf('site', '.yaml', siteShape),
   catalogues: shelf('catalogue', '.yaml', catalogueShape),
   runs: shelf('procedures/runs', '.yaml', z.strictObject({ id: plainId, run: runShape })),
+  demoRuns: shelf('demo/runs', '.yaml', demoRunShape),
   scenarios: shelf('scenarios', '.yaml', familyShape),
   sheets: shelf('sheets', '.yaml', sheetShape),
   procedures: shelf('procedures', '.mdx', procedureShape, { byLanguage: true }),

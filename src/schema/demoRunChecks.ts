@@ -1,0 +1,100 @@
+/** Runs of the demo works hang together, can be taken off, and are found to be as their files say. */
+import type { Catalogue } from '../run/catalogue.ts';
+import { inspect } from '../run/inspect/inspect.ts';
+import { resolveRun } from '../run/resolve.ts';
+import type { RunTables } from '../run/tables.ts';
+import { takeoff } from '../run/takeoff.ts';
+import { usualOf } from '../run/usual.ts';
+import { type Fault, GivenError } from '../trade/given.ts';
+import { formatLength, ticks } from '../trade/length.ts';
+import { catalogueOf } from './catalogue.ts';
+import type { DemoRun } from './demoRun.ts';
+import { ruleFaults } from './ruleChecks.ts';
+import type { FileFault } from './shelf.ts';
+import type { Entries, Lost } from './shelves.ts';
+import { adoptedOf, withAdopted } from './site.ts';
+import { runTablesOf } from './tradeTables.ts';
+
+/** Ranks are always judged; runs where all that they are judged by could be read. */
+export function demoRunFaults(entries: Entries, lost: Lost): readonly FileFault[] {
+  const { demoRuns, catalogues, rules, sources, site } = entries;
+  const ranks = rankFaults(demoRuns);
+  const without = [catalogues, rules, sources].some((shelf) => shelf.length === 0);
+  const broken = [lost.catalogues, lost.rules, lost.sources, lost.site].some((shelf) => shelf.size > 0);
+  if (demoRuns.length === 0 || without || broken || ruleFaults(entries, lost).length > 0) return ranks;
+  const adopted = adoptedOf(site.map((s) => s.data));
+  const catalogue = withAdopted(catalogueOf(catalogues.map((c) => c.data)).catalogue, adopted);
+  const known = new Map(sources.map((s) => [s.id, s.data]));
+  const tables = runTablesOf(
+    rules.map((r) => r.data),
+    known,
+    adopted,
+  );
+  const faults = demoRuns.flatMap(({ file, data }) =>
+    faultsOfRun(data, catalogue, tables).map((fault) => ({ file, ...fault })),
+  );
+  return [...ranks, ...faults];
+}
+
+function rankFaults(demoRuns: Entries['demoRuns']): readonly FileFault[] {
+  return demoRuns.flatMap(({ file, data: { rank } }) => {
+    const first = demoRuns.find((r) => r.data.rank === rank);
+    if (first === undefined || first.file === file) return [];
+    const todo = 'give each run a rank of its own, the easiest 1';
+    return [{ file, field: 'rank', value: rank, message: `${first.id} has this rank`, todo }];
+  });
+}
+
+function faultsOfRun({ run, finds }: DemoRun, catalogue: Catalogue, tables: RunTables): readonly Fault[] {
+  try {
+    const resolved = resolveRun(run, catalogue, usualOf(tables));
+    // How the pieces are cut from stock is not asked here, only whether they can be.
+    takeoff(resolved, catalogue, tables, { stop: () => true });
+    return findingFaults(finds, inspect(resolved, catalogue, tables).result.findings);
+  } catch (cause) {
+    if (!(cause instanceof GivenError)) throw cause;
+    return cause.faults.map((f) => ({ ...f, field: f.field === '' ? 'run' : `run.${f.field}` }));
+  }
+}
+
+interface Place {
+  readonly rule: string;
+  readonly leg: string;
+  readonly at: number | null;
+}
+
+/** What is found and not written, and what is written and not found. */
+function findingFaults(written: readonly Place[], found: readonly Place[]): readonly Fault[] {
+  const unwritten = found
+    .filter((f) => !written.some((w) => same(w, f)))
+    .map((f) => ({
+      field: 'finds',
+      value: placeText(f),
+      message: 'an inspection finds this, and it is not written here',
+      todo: 'mend the run, or write it under finds',
+    }));
+  const unfound = written.flatMap((w, i) =>
+    found.some((f) => same(w, f))
+      ? []
+      : [
+          {
+            field: `finds[${i}]`,
+            value: placeText(w),
+            message: 'no inspection finds this',
+            todo: 'take it out, or give the run this fault',
+          },
+        ],
+  );
+  return [...unwritten, ...unfound];
+}
+
+/** The middle of a span may lie half a tick off. */
+function same(a: Place, b: Place): boolean {
+  const near = a.at === null || b.at === null ? a.at === b.at : Math.abs(a.at - b.at) < 1;
+  return a.rule === b.rule && a.leg === b.leg && near;
+}
+
+function placeText({ rule, leg, at }: Place): string {
+  const where = at === null ? 'the whole leg' : formatLength(ticks(Math.floor(at)));
+  return `${rule}, leg ${leg}, ${where}`;
+}
