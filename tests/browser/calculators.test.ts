@@ -35,7 +35,8 @@ async function open(page: Page, path: string): Promise<void> {
   await page.waitForSelector('body:not(:has(astro-island[ssr]))');
 }
 
-const answer = async (page: Page) => (await page.locator('#sum-answer .huge').textContent()) ?? '';
+const answer = async (page: Page) =>
+  ((await page.locator('#sum-answer .huge').textContent()) ?? '').replaceAll('\u00a0', ' ');
 
 /** Goes on by Tab until an entry of the form that can be typed into has the focus. */
 async function tabToEntry(page: Page): Promise<void> {
@@ -120,6 +121,21 @@ describe('as the device is set', () => {
     expect(complaints).toEqual([]);
   });
 });
+
+test.each(['section', 'beam', 'expansion', 'offset'])(
+  '%s with metric beside never scrolls sideways',
+  async (sum) => {
+    const { context, page } = await phone();
+    await page.addInitScript(() =>
+      localStorage.setItem('trayhand-settings', '{"metric":"beside","degrees":"C"}'),
+    );
+    await open(page, `en/install/sums/${sum}/`);
+    await expect.poll(() => answer(page)).toMatch(/\d (mm|cm|kg)/);
+    const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    await context.close();
+    expect(wide).toBeLessThanOrEqual(0);
+  },
+);
 
 test('rows come and go, and a row that stays keeps what was typed', async () => {
   const { context, page } = await phone();

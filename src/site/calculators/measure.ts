@@ -76,6 +76,9 @@ const grouped = (n: string): string => {
   return part === undefined ? parted : `${parted}.${part}`;
 };
 
+/** A number and its unit do not part at the end of a line. */
+const together = (text: string): string => text.replace(' ', '\u00a0');
+
 /** A length in inches, halves away from zero to the nearest tick. */
 const asTicks = (inches: number): Ticks => ticks(Math.round(inches * 25.4 * TICKS_PER_MILLIMETRE));
 
@@ -111,13 +114,15 @@ export const lettered = (given: Measure, settings: Settings, tell: Tell): string
 
 const tapeTexts = (inches: number, to: Denominator, tell: Tell): readonly [string, string] => [
   shortLength(asTicks(inches), to).replace(/^-/, '−'),
-  tell('measure.mm', { n: millimetresOf(inches) }),
+  together(tell('measure.mm', { n: millimetresOf(inches) })),
 ];
 
 function kindTexts(of: MeasureKind, value: number, tell: Tell): readonly [string, string | undefined] {
   const { own, metric }: Kind = kinds[of];
   return [
-    tell(own, { n: grouped(written(value)) }),
-    metric === undefined ? undefined : tell(metric.key, { n: grouped(written(metric.from(value))) }),
+    together(tell(own, { n: grouped(written(value)) })),
+    metric === undefined
+      ? undefined
+      : together(tell(metric.key, { n: grouped(written(metric.from(value))) })),
   ];
 }

@@ -122,10 +122,7 @@ export const section = sum()({
   work: sectionOf,
   say: ({ areaIn2, iIn4, sLegIn3, sWebIn3, centroidIn, weightLbPerFt }) => ({
     asked: line('sectionSum.asked'),
-    huge: line('sectionSum.answer', {
-      s: measure('in3', Math.min(sLegIn3, sWebIn3)),
-      i: measure('in4', iIn4),
-    }),
+    huge: line('sectionSum.answer', { s: measure('in3', Math.min(sLegIn3, sWebIn3)) }),
     more: [line(sLegIn3 <= sWebIn3 ? 'sectionSum.atLegs' : 'sectionSum.atWeb')],
     rows: [
       { label: line('sectionSum.area'), value: measure('in2', areaIn2) },
