@@ -20,7 +20,7 @@ interface Look {
   readonly ground?: Colour | undefined;
 }
 
-/** Dimension along the sheet at height y. */
+/** Dimension along the sheet at height y; without a text the length is said elsewhere. */
 export function across(plan: Plan, x1: number, x2: number, y: number, text: string, look: Look = {}): void {
   const { from, size = SIZES.text, beside = 'behind', part, ground = 'sheet' } = look;
   const way = from !== undefined && y < from ? -1 : 1;
@@ -30,7 +30,7 @@ export function across(plan: Plan, x1: number, x2: number, y: number, text: stri
   const room = x2 - x1;
   const wide = textWidth(text, size);
   const fits = room >= wide + 2 * HEAD + 8;
-  const reach = fits ? 0 : wide + 12;
+  const reach = fits || text === '' ? 0 : wide + 12;
   const [left, right] = beside === 'before' ? [x1 - reach, x2] : [x1, x2 + reach];
   plan.line('dimension', [left, y], [right, y], part);
   plan.keep({ x: left, y: y - 4, w: right - left, h: 8 });
@@ -40,6 +40,7 @@ export function across(plan: Plan, x1: number, x2: number, y: number, text: stri
     plan.arrow([x1, y], 180, HEAD);
     plan.arrow([x2, y], 0, HEAD);
   }
+  if (text === '') return;
   const middle = fits ? (x1 + x2) / 2 : beside === 'before' ? x1 - 12 - wide / 2 : x2 + 12 + wide / 2;
   plan.text([middle, y + size * 0.34], text, { size, weight: size > 16 ? 700 : 650, ground, part });
 }

@@ -4,7 +4,19 @@ import type { Speak } from '../trade/say.ts';
 /** Where it will be read: redrawn for each, not shrunk. */
 export type Form = 'phone' | 'desk' | 'paper';
 
-export type View = 'strip' | 'splice' | 'piece' | 'tape' | 'section' | 'sum' | 'isometric' | 'bonding' | 'fitting' | 'holes' | 'support' | 'exploded';
+export type View =
+  | 'strip'
+  | 'splice'
+  | 'piece'
+  | 'tape'
+  | 'section'
+  | 'sum'
+  | 'isometric'
+  | 'bonding'
+  | 'fitting'
+  | 'holes'
+  | 'support'
+  | 'exploded';
 
 /** Colours and the lettering face, as presentation attributes take them: a hex, or `var(--ink)`. */
 export interface Palette {

@@ -4,6 +4,7 @@ import { layIsometric } from './isometric/isometric.ts';
 import type { RunGiven } from './runGiven.ts';
 import { render, type Sheet } from './svg.ts';
 import type { Drawing, How, View } from './types.ts';
+import { layUnfolded } from './unfolded/unfolded.ts';
 
 export interface RunView {
   readonly view: View;
@@ -12,7 +13,10 @@ export interface RunView {
   readonly judged?: boolean;
 }
 
-export const runViews: readonly RunView[] = [{ view: 'isometric', lay: layIsometric }];
+export const runViews: readonly RunView[] = [
+  { view: 'strip', lay: layUnfolded },
+  { view: 'isometric', lay: layIsometric },
+];
 
 export const RUN_VIEWS: readonly View[] = runViews.map(({ view }) => view);
 

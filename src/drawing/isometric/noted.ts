@@ -7,11 +7,12 @@ import { SIZES } from '../plan.ts';
 import type { RunGiven } from '../runGiven.ts';
 import { anyBox, freeBox, rimOf } from '../search.ts';
 import { type Box, BULGE, type Point } from '../shapes.ts';
+import { drawTriangle, TRIANGLE } from '../triangle.ts';
 import { onLeg } from './balloons.ts';
 import { dimension } from './dimensions.ts';
 import { station } from './fittings.ts';
 import type { DrawnLeg } from './route.ts';
-import { middleOf, type Setting } from './setting.ts';
+import type { Setting } from './setting.ts';
 import { off } from './space.ts';
 
 export type Noted = NonNullable<RunGiven['findings']>[number];
@@ -27,7 +28,6 @@ const MEASURED: Partial<Readonly<Record<RuleId, Measured>>> = {
   'end-unsupported': 'support',
 };
 
-const TRIANGLE = { w: 28, h: 25 };
 const CLOUD = 28;
 
 export interface Marked {
@@ -143,21 +143,6 @@ function draw({ plan, room }: Setting, { box, wide, to, number, text, dot }: Sta
     plan.cloud(cloud, part);
     plan.text([cloud.x + cloud.w / 2, cloud.y + 19.5], text, { part });
   }
-  const { x, y, w, h } = triangle;
-  plan.polygon(
-    [
-      [x + w / 2, y + 1],
-      [x + w - 1, y + h - 1],
-      [x + 1, y + h - 1],
-    ],
-    { pen: 'mark', fill: 'sheet', part: `triangle ${number}` },
-  );
-  plan.text([x + w / 2, y + h - 4], number, {
-    size: 13,
-    weight: 750,
-    colour: 'mark',
-    part: `triangle ${number}`,
-  });
   room.keep(box);
-  return middleOf(triangle);
+  return drawTriangle(plan, triangle, number);
 }
