@@ -42,7 +42,7 @@ export function dive(
   let solved = relaxed;
   for (;;) {
     if (--diving.nodes < 0) return false;
-    solved ??= relax(job, own, pool, pricer, { stop, forbidden: tried, chance });
+    solved ??= relax(job, own, pool, pricer, { stop, forbidden: tried, chance, rough: true });
     if (stop() || !within(diving, cuts, solved)) return false;
     const whole = keepWhole(own, cuts, solved);
     if (whole && finish(diving, own, cuts)) return true;

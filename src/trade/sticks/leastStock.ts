@@ -50,7 +50,7 @@ export function leastStock(job: Job, { stop, found }: Search, forEver: boolean):
   if (done()) return answer();
 
   for (const { bar, pattern } of plan ?? []) pool.add(bar, pattern);
-  const root = relax(job, openJob(job), pool, pricer, { stop });
+  const root = relax(job, openJob(job), pool, pricer, { stop, roundsUp: true });
   if (root.cost === Number.POSITIVE_INFINITY) {
     for (const weights of scaled(relax(job, openJob(job), pool, pricer, { stop, wantsOnly: true }).prices))
       raise(weights);

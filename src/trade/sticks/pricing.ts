@@ -13,6 +13,16 @@ const MOST_NODES = 400_000;
 
 /** Fillings handed out for one bar at most. */
 const MOST_FILLINGS = 12;
+/** The same where one table takes long. */
+const MANY_FILLINGS = 60;
+const LONG_ROOM = 50_000;
+export interface PricedBars {
+  /** By room. */
+  readonly fillings: readonly (readonly Priced[])[];
+  /** Whether the first of each is the best there is. */
+  readonly exact: boolean;
+}
+
 /** Coarser units that are tried first, as long as a bar has `COARSE_ROOM` of them. */
 const GRAINS = [25, 5, 1];
 const COARSE_ROOM = 3000;
@@ -52,6 +62,7 @@ export class Pricer {
   /**
    * For each of `rooms` the fillings worth most, the best first, as far as they are worth more than `least`.
    * @param least  by room
+   * @param rough  does without the last digit where bars have very many units: something worth more may be missed
    */
   price(
     sizes: ArrayLike<number>,
@@ -59,12 +70,16 @@ export class Pricer {
     values: ArrayLike<number>,
     rooms: readonly number[],
     least: readonly number[],
-  ): readonly (readonly Priced[])[] {
+    rough = false,
+  ): PricedBars {
     if (this.table === undefined)
-      return rooms.map((room, i) => {
-        const filling = bestFilling(sizes, counts, values, room, least[i] as number, MOST_NODES);
-        return filling.value > (least[i] as number) ? [filling] : [];
-      });
+      return {
+        exact: false,
+        fillings: rooms.map((room, i) => {
+          const filling = bestFilling(sizes, counts, values, room, least[i] as number, MOST_NODES);
+          return filling.value > (least[i] as number) ? [filling] : [];
+        }),
+      };
     const largest = Math.max(...rooms);
     for (const grain of GRAINS) {
       if (grain > 1 && largest / grain < COARSE_ROOM) continue;
@@ -75,9 +90,10 @@ export class Pricer {
       const found = coarseRooms.map((room, i) =>
         several(coarse, counts, values, { best, filling }, room, least[i] as number),
       );
-      if (grain === 1 || found.some((f) => f.length > 0)) return found;
+      if (grain === 1 || rough || found.some((f) => f.length > 0))
+        return { fillings: found, exact: grain === 1 };
     }
-    return [];
+    return { fillings: [], exact: false };
   }
 }
 
@@ -100,7 +116,7 @@ function several(
     if (value > least && value < top - 1e-9) others.push([value, kind]);
   }
   others.sort((a, b) => b[0] - a[0] || a[1] - b[1]);
-  for (const [value, kind] of others.slice(0, MOST_FILLINGS - 1)) {
+  for (const [value, kind] of others.slice(0, (room < LONG_ROOM ? MOST_FILLINGS : MANY_FILLINGS) - 1)) {
     const pattern = withOne(filling(room - (sizes[kind] as number)), kind, counts);
     if (pattern !== undefined) found.push({ value, pattern });
   }

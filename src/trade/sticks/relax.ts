@@ -58,6 +58,8 @@ export interface RelaxOptions {
   readonly forbidden?: ReadonlySet<string> | undefined;
   /** Prices alone: bars cost nothing and an open want costs 1, to show that bars run out. */
   readonly wantsOnly?: boolean;
+  /** Good enough for a plan, not for a bound. */
+  readonly rough?: boolean;
   /** Makes patterns that cost the same differ by a hair, so that another of many best mixtures comes out. */
   readonly chance?: (() => number) | undefined;
   /** Ends as soon as the cost is known to be above this whole number of longest bars, or not. */
@@ -66,6 +68,8 @@ export interface RelaxOptions {
 
 const WORTH = 1e-7;
 const HAIR = 2e-6;
+/** Wide enough that whole weights made of the prices still prove the same. */
+const SURELY = 1e-5;
 
 export function costOf(job: Job, bar: number): number {
   const { offcut, ticks } = job.bars[bar] as Job['bars'][number];
@@ -155,7 +159,7 @@ function generate(
   master: Simplex,
   pool: Pool,
   pricer: Pricer,
-  { stop, forbidden, wantsOnly, roundsUp }: RelaxOptions,
+  { stop, forbidden, wantsOnly, roundsUp, rough }: RelaxOptions,
   add: (bar: number, pattern: Pattern) => void,
 ): boolean {
   const rooms = part.bars.map((bar) => job.bars[bar]?.room ?? 0);
@@ -166,12 +170,13 @@ function generate(
       const row = part.rows.get(bar);
       return (wantsOnly ? 0 : costOf(job, bar)) - (row === undefined ? 0 : (master.prices[row] as number));
     });
-    const priced = pricer.price(
+    const { fillings: priced, exact } = pricer.price(
       part.sizes,
       part.wanted,
       master.prices,
       rooms,
       costs.map((c) => c + WORTH),
+      rough,
     );
     let [added, barred] = [0, false];
     priced.forEach((fillings, k) => {
@@ -187,9 +192,9 @@ function generate(
     });
     if (added === 0) return !barred;
     // On bars of one length the cost over the dearest filling is a bound already (Farley, Operations Research 38, 1990).
-    if (roundsUp && rooms.length === 1 && part.rows.size === 0) {
+    if (roundsUp && exact && rooms.length === 1 && part.rows.size === 0) {
       const least = master.cost / Math.max(1, priced[0]?.[0]?.value ?? 1);
-      if (Math.ceil(least - WORTH) >= Math.ceil(master.cost - WORTH)) return true;
+      if (Math.ceil(least - SURELY) >= Math.ceil(master.cost - SURELY)) return true;
     }
   }
 }
