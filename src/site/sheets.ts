@@ -51,6 +51,7 @@ export const ownSheets = {
   cut: sheet('TH-C01', 1, 'sheet.training'),
   fill: sheet('TH-C02', 1, 'sheet.worked'),
   settings: sheet('TH-I01', 1, 'deviceSheet.status', 'deviceSheet.works'),
+  run: sheet('TH-I02', 1, 'sheet.training', 'deviceSheet.works'),
   teach: sheet('TH-P00', 1, 'sheet.sample'),
   set: sheet('TH-S01', 1, 'sheet.training', 'deviceSheet.works'),
   answer: sheet('TH-S02', 1, 'sheet.training', 'deviceSheet.works'),
@@ -120,6 +121,15 @@ export function sumGroups(lang: Lang, tell: Tell): readonly SumGroup[] {
     }),
   }));
 }
+
+/** The sheet on which a run is built. */
+export const runLink = (lang: Lang, tell: Tell): SheetLink => ({
+  href: pageAt(lang, 'run'),
+  number: ownSheets.run.number,
+  name: tell('yourRun.title'),
+  line: tell('yourRun.lead'),
+  revision: tell('sheet.rev', { revision: ownSheets.run.revision }),
+});
 
 /** The sheet on which a device is told how to show figures. */
 export const settingsLink = (lang: Lang, tell: Tell): SheetLink => ({

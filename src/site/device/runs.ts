@@ -1,13 +1,14 @@
 /**
- * The runs that are kept on this device, each under a number of its own, as the JSON that goes into a file. A database
+ * The runs that are kept on this device, each under a number of its own. A database
  * apart from the register's: a run is nobody's evidence, and clearing one leaves the other alone.
  */
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import type { RunFile } from '../../run/edit/file.ts';
 
 export interface KeptRun {
   readonly id: number;
-  /** As `runFileJson` writes it. */
-  readonly file: unknown;
+  /** A run that is being built may not hang together, or have no leg yet. */
+  readonly file: RunFile;
   /** Counts up with every change on this device; the newest is opened first. */
   readonly turn: number;
 }

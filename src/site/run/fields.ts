@@ -20,7 +20,8 @@ interface Named {
 
 export type Field = Named &
   (
-    | { readonly kind: 'length' | 'lengths' | 'pair' | 'number' | 'text' | 'leg' }
+    | { readonly kind: 'length' | 'lengths' | 'pair' | 'number' | 'text' }
+    | { readonly kind: 'leg' }
     | { readonly kind: 'choice'; readonly options: readonly Option[] }
   );
 
@@ -156,7 +157,12 @@ const LIST_FIELDS: Readonly<Record<ListName, (run: Run, catalogue: Catalogue) =>
   supports: () => [
     onLeg,
     at,
-    { kind: 'choice', name: 'way', label: 'yourRun.way', options: options('way', ['horizontal', 'vertical']) },
+    {
+      kind: 'choice',
+      name: 'way',
+      label: 'yourRun.way',
+      options: options('way', ['horizontal', 'vertical']),
+    },
     {
       kind: 'choice',
       name: 'hold',

@@ -1,5 +1,5 @@
 /** Lays a run out beside the page, so that the page goes on and the work can be stopped. */
-import { layout, type LayoutResult } from '../../run/layout/layout.ts';
+import { type LayoutResult, layout } from '../../run/layout/layout.ts';
 import type { Run } from '../../run/types.ts';
 import { type Fault, GivenError } from '../../trade/given.ts';
 import { type RunData, worldOf } from './workOut.ts';

@@ -1,0 +1,103 @@
+import { useEffect, useRef, useState } from 'react';
+import type { LayoutResult } from '../../../run/layout/layout.ts';
+import type { Run } from '../../../run/types.ts';
+import type { Fault } from '../../../trade/given.ts';
+import type { LayoutAsked, LayoutTold } from '../../run/layoutWorker.ts';
+import { findingPlace } from '../../run/said.ts';
+import type { RunData } from '../../run/workOut.ts';
+import type { Speak, Tell } from '../../speak.ts';
+import { Arrow } from '../Arrow.tsx';
+import { Refused } from '../Refused.tsx';
+
+interface Props {
+  readonly run: Run;
+  readonly data: RunData;
+  readonly onLaid: (run: Run) => void;
+  readonly tell: Tell;
+  readonly speak: Speak;
+}
+
+/** Supports, splices, anchors and jumpers chosen for the run, in a worker that can be stopped. */
+export function LayOut({ run, data, onLaid, tell, speak }: Props) {
+  const worker = useRef<Worker | null>(null);
+  const [busy, setBusy] = useState(false);
+  const [result, setResult] = useState<LayoutResult | null>(null);
+  const [faults, setFaults] = useState<readonly Fault[]>([]);
+  const [failed, setFailed] = useState(false);
+  const stop = () => {
+    worker.current?.terminate();
+    worker.current = null;
+    setBusy(false);
+  };
+  useEffect(() => () => worker.current?.terminate(), []);
+  const begin = () => {
+    stop();
+    setResult(null);
+    setFaults([]);
+    setFailed(false);
+    setBusy(true);
+    const own = new Worker(new URL('../../run/layoutWorker.ts', import.meta.url), { type: 'module' });
+    worker.current = own;
+    own.onmessage = ({ data: told }: MessageEvent<LayoutTold>) => {
+      stop();
+      if (told.told === 'faults') return setFaults(told.faults);
+      setResult(told.result);
+      if (told.result.run !== null) onLaid(told.result.run);
+    };
+    own.onerror = () => {
+      stop();
+      setFailed(true);
+    };
+    own.postMessage({ run, data } satisfies LayoutAsked);
+  };
+  return (
+    <section className="lay-out off-paper">
+      <div className="buttons">
+        {busy ? (
+          <button type="button" className="button second" onClick={stop}>
+            {tell('yourRun.stop')} <Arrow />
+          </button>
+        ) : (
+          <button type="button" className="button second" onClick={begin}>
+            {tell('yourRun.layOut')} <Arrow />
+          </button>
+        )}
+      </div>
+      <div aria-live="polite">
+        {busy && <p>{tell('yourRun.laying')}</p>}
+        {failed && <p>{tell('yourRun.layFailed')}</p>}
+        {result !== null && <Laid result={result} tell={tell} speak={speak} />}
+        <Refused faults={faults} tell={tell} />
+        {result === null && !busy && <p className="hint">{tell('yourRun.layHint')}</p>}
+      </div>
+    </section>
+  );
+}
+
+function Laid({
+  result,
+  tell,
+  speak,
+}: {
+  readonly result: LayoutResult;
+  readonly tell: Tell;
+  readonly speak: Speak;
+}) {
+  if (result.run === null) {
+    const { refused } = result;
+    return (
+      <p className="message">
+        <strong>
+          {tell('yourRun.layRefused', { why: speak(refused.say), place: findingPlace(refused, tell) })}
+        </strong>
+      </p>
+    );
+  }
+  const { proven, bound } = result;
+  return (
+    <p>
+      {tell('yourRun.laid', { supports: bound.supports })}{' '}
+      {tell(proven.stock ? 'yourRun.laidStock' : 'yourRun.laidBound', { stock: bound.stock })}
+    </p>
+  );
+}
