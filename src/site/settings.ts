@@ -1,5 +1,5 @@
 /** How figures are shown on this device, and which edition of the code it begins with. What keeps it: device/settings.ts. */
-import { EDITIONS } from '../trade/fillTables.ts';
+import { EDITIONS, type Edition, NEWEST } from '../trade/editions.ts';
 
 export const metricWays = ['none', 'beside', 'instead'] as const;
 export const degreeWays = ['F', 'C'] as const;
@@ -8,27 +8,39 @@ export interface Settings {
   /** Metric measures in answers: none, beside the trade's own, or instead of them. */
   readonly metric: (typeof metricWays)[number];
   readonly degrees: (typeof degreeWays)[number];
-  readonly edition: (typeof EDITIONS)[number];
+  readonly edition: Edition;
 }
 
-/** What every page is built with, and what holds on a device that keeps nothing else. */
-export const usual: Settings = { metric: 'none', degrees: 'F', edition: 2023 };
+/** As a device keeps them: without an edition of its own it goes by the works'. */
+export type Kept = Omit<Settings, 'edition'> & { readonly edition: Edition | null };
+
+/** What holds on a device that keeps nothing. */
+export const nothingKept: Kept = { metric: 'none', degrees: 'F', edition: null };
+
+/** What holds on a device, in a works that goes by an edition. */
+export const settingsOf = (kept: Kept, works: Edition): Settings => ({
+  ...kept,
+  edition: kept.edition ?? works,
+});
+
+/** What every page is built with, where the works has adopted no edition. */
+export const usual: Settings = settingsOf(nothingKept, NEWEST);
 
 const one = <T>(list: readonly T[], value: unknown, or: T): T => list.find((known) => known === value) ?? or;
 
-/** Settings out of a kept text; whatever does not read is as usual. */
-export function readSettings(text: string | null): Settings {
+/** Settings out of a kept text; whatever does not read is as if it were not kept. */
+export function readSettings(text: string | null): Kept {
   let kept: unknown;
   try {
     kept = JSON.parse(text ?? 'null');
   } catch {
-    return usual;
+    return nothingKept;
   }
-  if (typeof kept !== 'object' || kept === null) return usual;
+  if (typeof kept !== 'object' || kept === null) return nothingKept;
   const { metric, degrees, edition } = kept as Record<string, unknown>;
   return {
-    metric: one(metricWays, metric, usual.metric),
-    degrees: one(degreeWays, degrees, usual.degrees),
-    edition: one(EDITIONS, edition, usual.edition),
+    metric: one(metricWays, metric, nothingKept.metric),
+    degrees: one(degreeWays, degrees, nothingKept.degrees),
+    edition: one<Edition | null>(EDITIONS, edition, null),
   };
 }

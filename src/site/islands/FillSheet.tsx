@@ -43,7 +43,7 @@ export default function FillSheet({ words, tables, trays, example }: Props) {
   const [fields, setFields] = useState<FillFields>(example);
   const set = (part: Partial<FillFields>) => setFields((old) => ({ ...old, ...part }));
   useTakenOver(form, (values) => setFields((old) => takeOver(old, values)));
-  const settings = useSettings();
+  const settings = useSettings(example.edition);
   // The edition of the device, while nobody has chosen one here.
   useEffect(
     () => setFields((old) => (old.edition === example.edition ? { ...old, edition: settings.edition } : old)),

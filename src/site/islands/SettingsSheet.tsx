@@ -1,19 +1,25 @@
 import { useEffect, useState } from 'react';
-import { EDITIONS } from '../../trade/fillTables.ts';
+import { EDITIONS, type Edition } from '../../trade/editions.ts';
 import { measureText, tape, temperature } from '../calculators/measure.ts';
 import { keepSettings } from '../device/settings.ts';
-import { degreeWays, metricWays, type Settings, usual } from '../settings.ts';
+import { degreeWays, type Kept, metricWays, nothingKept, settingsOf } from '../settings.ts';
 import { teller, type WordTable } from '../speak.ts';
-import { useSettings } from './useSettings.ts';
+import { useKept } from './useSettings.ts';
+
+interface Props {
+  readonly words: WordTable;
+  /** Edition of the code that the works goes by. */
+  readonly works: Edition;
+}
 
 /** How figures are shown on this device: kept at every choice, with a sample of what it does. */
-export default function SettingsSheet({ words }: { readonly words: WordTable }) {
+export default function SettingsSheet({ words, works }: Props) {
   const tell = teller(words);
-  const kept = useSettings();
-  const [settings, setSettings] = useState(usual);
+  const kept = useKept();
+  const [settings, setSettings] = useState(nothingKept);
   const [keeps, setKeeps] = useState<boolean>();
   useEffect(() => setSettings(kept), [kept]);
-  const set = (part: Partial<Settings>) => {
+  const set = (part: Partial<Kept>) => {
     const next = { ...settings, ...part };
     setSettings(next);
     setKeeps(keepSettings(next));
@@ -55,7 +61,7 @@ export default function SettingsSheet({ words }: { readonly words: WordTable }) 
       </fieldset>
       <fieldset>
         <legend>{tell('settingsSheet.edition')}</legend>
-        {[...EDITIONS].reverse().map((edition) => (
+        {[null, ...[...EDITIONS].reverse()].map((edition) => (
           <label className="choice" key={edition}>
             <input
               type="radio"
@@ -65,7 +71,7 @@ export default function SettingsSheet({ words }: { readonly words: WordTable }) 
               onChange={() => set({ edition })}
             />
             <i />
-            {edition}
+            {edition ?? tell('settingsSheet.works', { edition: works })}
           </label>
         ))}
         <p className="hint">{tell('settingsSheet.editionHint')}</p>
@@ -75,8 +81,8 @@ export default function SettingsSheet({ words }: { readonly words: WordTable }) 
           <strong>{tell(keeps ? 'settingsSheet.kept' : 'settingsSheet.notKept')} </strong>
         )}
         {tell('settingsSheet.sample', {
-          length: measureText(tape(147.5), settings, tell),
-          temperature: measureText(temperature(50), settings, tell),
+          length: measureText(tape(147.5), settingsOf(settings, works), tell),
+          temperature: measureText(temperature(50), settingsOf(settings, works), tell),
         })}
       </p>
     </form>

@@ -1,12 +1,13 @@
 import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react';
 import { pagePalette } from '../../drawing/palette.ts';
 import { render } from '../../drawing/svg.ts';
+import type { Edition } from '../../trade/editions.ts';
 import { fieldsOf, shownValues, workOut } from '../calculators/answer.ts';
 import type { Fields, Form } from '../calculators/fields.ts';
 import { formOf, restated } from '../calculators/form.ts';
 import { lettered } from '../calculators/measure.ts';
 import type { FigureHow, Line, Sum } from '../calculators/sum.ts';
-import { type Settings, usual } from '../settings.ts';
+import type { Settings } from '../settings.ts';
 import { speaker, teller, type WordTable } from '../speak.ts';
 import { Arrow } from './Arrow.tsx';
 import { useExample } from './example.ts';
@@ -22,19 +23,27 @@ export interface SumProps<Data> {
   readonly words: WordTable;
   /** What the sum needs of the content. */
   readonly data: Data;
+  /** Edition of the code that the works goes by. */
+  readonly edition: Edition;
   /** What stands between the answer and its working: cautions. */
   readonly children?: ReactNode;
 }
 
 /** The sheet of one sum: answer, figure, what it comes to, the working, the sources, the entries. */
-export function SumSheet<Data>({ sum, words, data, children }: SumProps<Data> & { readonly sum: Sum<Data> }) {
+export function SumSheet<Data>({
+  sum,
+  words,
+  data,
+  edition,
+  children,
+}: SumProps<Data> & { readonly sum: Sum<Data> }) {
   const speak = speaker(words);
   const tell = teller(words);
-  const settings = useSettings();
+  const settings = useSettings(edition);
   const element = useRef<HTMLFormElement>(null);
   const fields = useMemo(() => fieldsOf(sum, data), [sum, data]);
-  const [form, setForm] = useState<Form>(() => formOf(fields, sum.example, usual));
-  const [stated, setStated] = useState(usual);
+  const [form, setForm] = useState<Form>(() => exampleOf(sum, fields, settings));
+  const [stated, setStated] = useState(settings);
   useTakenOver(element, (values) => setForm((old) => takenOver(fields, old, values, '')));
   useEffect(() => {
     setForm((old) => restated(fields, old, stated, settings));
@@ -42,8 +51,7 @@ export function SumSheet<Data>({ sum, words, data, children }: SumProps<Data> & 
   }, [fields, settings, stated]);
 
   const { messages, answer } = workOut(sum, data, form, stated, tell);
-  const example = formOf(fields, { ...sum.example, ...editionIn(fields, stated) }, stated);
-  const isExample = useExample(JSON.stringify(form) === JSON.stringify(example));
+  const isExample = useExample(JSON.stringify(form) === JSON.stringify(exampleOf(sum, fields, stated)));
   const text = (line: Line) => tell(line.key, shownValues(line.values ?? {}, stated, tell));
   const how: Omit<FigureHow, 'form'> = {
     palette: pagePalette,
@@ -127,10 +135,10 @@ export function SumSheet<Data>({ sum, words, data, children }: SumProps<Data> & 
   );
 }
 
-/** The example in the device's edition is the example still. */
-const editionIn = (fields: Fields, { edition }: Settings): Readonly<Record<string, unknown>> =>
-  Object.fromEntries(
-    Object.entries(fields).flatMap(([name, field]) =>
-      field.kind === 'choice' && field.edition === true ? [[name, edition]] : [],
-    ),
+/** The form that shows the example, in the edition that holds here. */
+function exampleOf<Data>({ example }: Sum<Data>, fields: Fields, settings: Settings): Form {
+  const edition = Object.entries(fields).flatMap(([name, field]) =>
+    field.kind === 'choice' && field.edition === true ? [[name, settings.edition]] : [],
   );
+  return formOf(fields, { ...example, ...Object.fromEntries(edition) }, settings);
+}

@@ -1,10 +1,17 @@
 /** The device's settings inside an island: as usual while the page is built and taken over, then the device's own. */
-import { useEffect, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
+import { type Edition, NEWEST } from '../../trade/editions.ts';
 import { keptSettings } from '../device/settings.ts';
-import { type Settings, usual } from '../settings.ts';
+import { type Kept, nothingKept, type Settings, settingsOf } from '../settings.ts';
 
-export function useSettings(): Settings {
-  const [settings, setSettings] = useState(usual);
-  useEffect(() => setSettings(keptSettings()), []);
-  return settings;
+export function useKept(): Kept {
+  const [kept, setKept] = useState(nothingKept);
+  useEffect(() => setKept(keptSettings()), []);
+  return kept;
+}
+
+/** @param works  edition that the works goes by, which holds where the device has none of its own */
+export function useSettings(works: Edition = NEWEST): Settings {
+  const kept = useKept();
+  return useMemo(() => settingsOf(kept, works), [kept, works]);
 }

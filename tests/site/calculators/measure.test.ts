@@ -11,7 +11,7 @@ import {
   temperature,
   written,
 } from '../../../src/site/calculators/measure.ts';
-import { readSettings, type Settings, usual } from '../../../src/site/settings.ts';
+import { nothingKept, readSettings, type Settings, settingsOf, usual } from '../../../src/site/settings.ts';
 import { tell } from './all.ts';
 
 const instead: Settings = { ...usual, metric: 'instead', degrees: 'C' };
@@ -69,11 +69,16 @@ test.each([
 
 describe('settings that a device kept', () => {
   test.each([
-    [null, usual],
-    ['', usual],
-    ['{', usual],
-    ['7', usual],
+    [null, nothingKept],
+    ['', nothingKept],
+    ['{', nothingKept],
+    ['7', nothingKept],
     ['{"metric":"beside","degrees":"C","edition":2017}', { metric: 'beside', degrees: 'C', edition: 2017 }],
-    ['{"metric":"always","degrees":"K","edition":2014}', usual],
+    ['{"metric":"always","degrees":"K","edition":2014}', nothingKept],
   ])('%s', (kept, want) => expect(readSettings(kept)).toEqual(want));
+});
+
+test('the device’s edition comes before the works’', () => {
+  expect(settingsOf(nothingKept, 2020).edition).toBe(2020);
+  expect(settingsOf({ ...nothingKept, edition: 2017 }, 2020).edition).toBe(2017);
 });

@@ -44,7 +44,12 @@ describe.each(sumIds)('%s', (id) => {
   });
 
   test('the page as it is built, before script, shows the example and says that it is one', () => {
-    const sheet = createElement(SumSheet<unknown>, { sum: sums[id], words, data: dataOf(id) });
+    const sheet = createElement(SumSheet<unknown>, {
+      sum: sums[id],
+      words,
+      data: dataOf(id),
+      edition: 2023 as const,
+    });
     const page = renderToStaticMarkup(sheet)
       .replaceAll(/<[^>]*>/g, ' ')
       .replaceAll('&#x27;', "'")
