@@ -7,33 +7,21 @@ import { takeoff } from '../run/takeoff.ts';
 import { usualOf } from '../run/usual.ts';
 import { type Fault, GivenError } from '../trade/given.ts';
 import { formatLength, ticks } from '../trade/length.ts';
-import { catalogueOf } from './catalogue.ts';
 import type { DemoRun } from './demoRun.ts';
-import { ruleFaults } from './ruleChecks.ts';
+import { judgedBy } from './entryTables.ts';
 import type { FileFault } from './shelf.ts';
 import type { Entries, Lost } from './shelves.ts';
-import { adoptedOf, withAdopted } from './site.ts';
-import { runTablesOf } from './tradeTables.ts';
 
 /** Ranks are always judged; runs where all that they are judged by could be read. */
 export function demoRunFaults(entries: Entries, lost: Lost): readonly FileFault[] {
-  const { demoRuns, catalogues, rules, sources, site } = entries;
-  const ranks = rankFaults(demoRuns);
-  const without = [catalogues, rules, sources].some((shelf) => shelf.length === 0);
-  const broken = [lost.catalogues, lost.rules, lost.sources, lost.site].some((shelf) => shelf.size > 0);
-  if (demoRuns.length === 0 || without || broken || ruleFaults(entries, lost).length > 0) return ranks;
-  const adopted = adoptedOf(site.map((s) => s.data));
-  const catalogue = withAdopted(catalogueOf(catalogues.map((c) => c.data)).catalogue, adopted);
-  const known = new Map(sources.map((s) => [s.id, s.data]));
-  const tables = runTablesOf(
-    rules.map((r) => r.data),
-    known,
-    adopted,
-  );
+  const { demoRuns } = entries;
+  const judged = demoRuns.length === 0 ? null : judgedBy(entries, lost);
+  if (judged === null) return rankFaults(demoRuns);
+  const { catalogue, tables } = judged;
   const faults = demoRuns.flatMap(({ file, data }) =>
     faultsOfRun(data, catalogue, tables).map((fault) => ({ file, ...fault })),
   );
-  return [...ranks, ...faults];
+  return [...rankFaults(demoRuns), ...faults];
 }
 
 function rankFaults(demoRuns: Entries['demoRuns']): readonly FileFault[] {

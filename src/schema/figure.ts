@@ -2,14 +2,22 @@
  * A figure of a procedure: a run, a view, and the part of the run that the view shows. Numbers in the procedure's text
  * are places (`{insertion}`) filled from that same part, so that text and figure cannot disagree.
  */
+import type { DetailGiven, DetailView } from '../drawing/details/detail.ts';
+import { detailViews } from '../drawing/details/details.ts';
+import { paperPalette } from '../drawing/palette.ts';
 import { drawPiece, type PieceGiven, pieceParts } from '../drawing/piece.ts';
+import type { RunGiven } from '../drawing/runGiven.ts';
 import { drawSplice, type SpliceGiven, spliceParts } from '../drawing/splice.ts';
 import { drawStrip, type StripGiven } from '../drawing/strip.ts';
+import { render } from '../drawing/svg.ts';
 import type { Balloon, Drawing, How } from '../drawing/types.ts';
+import { type RunView, runViews } from '../drawing/views.ts';
 import type { Catalogue, Fastened, Fastening, Tray } from '../run/catalogue.ts';
+import { supportLoads } from '../run/loads.ts';
 import { resolveRun } from '../run/resolve.ts';
 import type { ResolvedRun } from '../run/resolved.ts';
 import type { ResolvedJoint, RigidJoint } from '../run/straight.ts';
+import type { RunTables } from '../run/tables.ts';
 import type { Run } from '../run/types.ts';
 import { type Fault, GivenError } from '../trade/given.ts';
 import { formatLength } from '../trade/length.ts';
@@ -28,25 +36,74 @@ export type Shown = {
   | { readonly view: 'strip'; readonly given: StripGiven }
   | { readonly view: 'splice'; readonly given: SpliceGiven }
   | { readonly view: 'piece'; readonly given: PieceGiven }
+  | { readonly view: 'detail'; readonly given: DetailGiven; readonly lay: DetailView['lay'] }
+  | { readonly view: 'whole'; readonly given: RunGiven; readonly lay: RunView['lay'] }
 );
 
 /**
+ * @param tables  bonding and fill are judged by them; figures of neither need none
  * @throws {GivenError} faults of the run (fields of the run), or `of` when the run has no such part
  */
-export function shownBy({ view, of }: Pick<Figure, 'view' | 'of'>, run: Run, catalogue: Catalogue): Shown {
-  return views[view](resolveRun(run, catalogue), of, catalogue);
+export function shownBy(
+  { view, of }: Pick<Figure, 'view' | 'of'>,
+  run: Run,
+  catalogue: Catalogue,
+  tables?: RunTables,
+): Shown {
+  const resolved = resolveRun(run, catalogue);
+  if (isPlain(view)) return views[view](resolved, of, catalogue);
+  const detail = detailViews.find((v) => v.view === view);
+  if (detail !== undefined) return detailShown(detail, { resolved, catalogue, tables, of });
+  const whole = runViews.find((v) => v.view === view);
+  if (whole !== undefined) return wholeShown(whole, { resolved, tables });
+  throw new Error(`no view ${view}`);
 }
 
 /** The figure as a drawing, with a balloon for each numbered part. */
 export function drawShown(shown: Shown, balloons: readonly Balloon[], how: How): Drawing {
-  if (shown.view === 'strip') return drawStrip({ ...shown.given, balloons }, how);
-  if (shown.view === 'splice') return drawSplice({ ...shown.given, balloons }, how);
-  return drawPiece({ ...shown.given, balloons }, how);
+  switch (shown.view) {
+    case 'strip':
+      return drawStrip({ ...shown.given, balloons }, how);
+    case 'splice':
+      return drawSplice({ ...shown.given, balloons }, how);
+    case 'piece':
+      return drawPiece({ ...shown.given, balloons }, how);
+    case 'detail':
+      return render(shown.lay({ ...shown.given, balloons }, how), how);
+    case 'whole':
+      return render(shown.lay({ ...shown.given, ...(balloons.length > 0 ? { balloons } : {}) }, how), how);
+  }
+}
+
+/** How a figure is laid out when only its parts are asked for. */
+const UNSPOKEN: How = { form: 'desk', palette: paperPalette, speak: ({ say }) => say };
+
+/** One place of the run drawn large; it says itself which places and parts it has. */
+function detailShown({ lay }: DetailView, given: DetailGiven): Shown {
+  const { parts } = lay(given, UNSPOKEN);
+  const held = supportLoads(given.resolved).find(({ support }) => support.name === given.of);
+  const facts: Record<string, string> =
+    held === undefined || held.lb === null ? {} : { load: String(Math.round(held.lb * 10) / 10) };
+  return { view: 'detail', tray: given.resolved.tray, facts, parts, given, lay };
+}
+
+/** The whole run: its start, legs, ends, joints and supports by name. */
+function wholeShown({ lay }: RunView, given: RunGiven): Shown {
+  const { legs, tray } = given.resolved;
+  const parts = [
+    'start',
+    ...legs.flatMap(({ leg }) => [`leg-${leg}`, `end-${leg}`]),
+    ...legs.flatMap(({ joints }) => joints).map((_, i) => `s${i + 1}`),
+    ...legs.flatMap((l) => l.supports.map(({ name }) => `support-${name}`)),
+  ];
+  return { view: 'whole', tray, facts: {}, parts, given, lay };
 }
 
 type Show = (run: ResolvedRun, of: string | undefined, catalogue: Catalogue) => Shown;
+type Plain = 'strip' | 'splice' | 'piece';
+const isPlain = (view: Figure['view']): view is Plain => Object.hasOwn(views, view);
 
-const views: Readonly<Record<Figure['view'], Show>> = {
+const views: Readonly<Record<Plain, Show>> = {
   strip: ({ legs, tray, stock, kerf }, of) => {
     const leg = pick(legs, (l) => l.leg, of);
     const parts = [

@@ -33,11 +33,18 @@ const step = z.strictObject({
 });
 export type ProcedureStep = z.infer<typeof step>;
 
+/** Views of one place of a run, of one piece, of a joint; `isometric` and `bonding` show a run as a whole. */
+const FIGURE_VIEWS = [
+  ...(['strip', 'splice', 'piece'] as const),
+  ...(['fitting', 'holes', 'support', 'exploded'] as const),
+  ...(['isometric', 'bonding'] as const),
+] as const;
+
 /** A figure is a run (content/procedures/runs) plus a view of it, never a picture. */
 const figure = z.strictObject({
-  view: z.enum(['strip', 'splice', 'piece']),
+  view: z.enum(FIGURE_VIEWS),
   run: plainId,
-  /** What of the run: a joint or piece by its id where the view shows one. */
+  /** What of the run: a joint, piece, support or leg by its id where the view shows one. */
   of: z.string().min(1).optional(),
   caption: text,
 });
@@ -53,6 +60,8 @@ const form = z.strictObject({
   title: text,
   lead: text,
   figure,
+  /** Shown below it, without balloons of the steps. */
+  also: z.array(figure).default([]),
   /** Catalogue items to lay out first, for one joint or piece. */
   hardware: z.array(z.strictObject({ item: plainId, count: z.int().min(1) })).default([]),
   steps: z.array(step).min(1),

@@ -5,6 +5,7 @@ import type { Run } from '../run/types.ts';
 import { type Fault, GivenError } from '../trade/given.ts';
 import { placesOf } from '../trade/say.ts';
 import { catalogueOf } from './catalogue.ts';
+import { judgedBy } from './entryTables.ts';
 import { shownBy } from './figure.ts';
 import { missing, missingOne } from './missing.ts';
 import type { Form, Procedure } from './procedure.ts';
@@ -121,8 +122,8 @@ function sourceFaults({ file, data }: Entry<Procedure>, sources: ReadonlySet<str
 }
 
 /**
- * The figure can be drawn, what is laid out is in the catalogue, and every place in the text is a measure of the figure.
- * Judged when the whole catalogue could be read.
+ * Every figure can be drawn, what is laid out is in the catalogue, and every place in the text is a measure of the
+ * first figure. Judged when the whole catalogue could be read.
  */
 function figureFaults(
   file: string,
@@ -131,25 +132,35 @@ function figureFaults(
   entries: Entries,
   lost: Lost,
 ): readonly FileFault[] {
-  const runs = idsOf('runs', entries, lost);
-  const noRun = missingOne(file, `${at}.figure.run`, form.figure.run, runs, 'run');
+  const figures = [
+    [`${at}.figure`, form.figure],
+    ...form.also.map((figure, i) => [`${at}.also[${i}]`, figure] as const),
+  ] as const;
+  const ids = idsOf('runs', entries, lost);
+  const noRun = figures.flatMap(([field, { run }]) => missingOne(file, `${field}.run`, run, ids, 'run'));
   if (lost.catalogues.size > 0) return noRun;
   const { catalogue } = catalogueOf(entries.catalogues.map((c) => c.data));
   const items = new Set(catalogue.keys());
   const hardware = form.hardware.flatMap(({ item }, i) =>
     missingOne(file, `${at}.hardware[${i}].item`, item, items, 'item of the catalogue'),
   );
-  const run = entries.runs.find((r) => r.id === form.figure.run)?.data.run;
-  if (run === undefined) return [...hardware, ...noRun];
-  try {
-    const { facts, parts } = shownBy(form.figure, run, catalogue);
-    return [...hardware, ...placeFaults(file, at, form, facts), ...balloonFaults(file, at, form, parts)];
-  } catch (cause) {
-    if (!(cause instanceof GivenError)) throw cause;
-    // Other fields are of the run, and are reported in its own file.
-    const own = cause.faults.filter((f) => f.field === 'of');
-    return [...hardware, ...own.map((f) => ({ file, ...f, field: `${at}.figure.of` }))];
-  }
+  const tables = figures.some(([, { view }]) => view === 'bonding' || view === 'exploded')
+    ? judgedBy(entries, lost)?.tables
+    : undefined;
+  const drawn = figures.flatMap(([field, figure], i): readonly FileFault[] => {
+    const run = entries.runs.find((r) => r.id === figure.run)?.data.run;
+    if (run === undefined) return [];
+    try {
+      const { facts, parts } = shownBy(figure, run, catalogue, tables);
+      return i > 0 ? [] : [...placeFaults(file, at, form, facts), ...balloonFaults(file, at, form, parts)];
+    } catch (cause) {
+      if (!(cause instanceof GivenError)) throw cause;
+      // Other fields are of the run, and are reported in its own file.
+      const own = cause.faults.filter((f) => f.field === 'of');
+      return own.map((f) => ({ file, ...f, field: `${field}.of` }));
+    }
+  });
+  return [...hardware, ...noRun, ...drawn];
 }
 
 /** A balloon points at a part that the figure has, and no two at the same. */

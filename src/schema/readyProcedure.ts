@@ -2,11 +2,15 @@
 import type { Drawing, How } from '../drawing/types.ts';
 import { fillPlaces } from '../trade/say.ts';
 import { drawShown, type Shown, shownBy } from './figure.ts';
-import type { Form, Procedure } from './procedure.ts';
+import type { Figure, Form, Procedure } from './procedure.ts';
 import type { Library } from './shelves.ts';
+import { adoptedOf } from './site.ts';
+import { runTablesOf } from './tradeTables.ts';
 
 export interface ReadyForm extends Form {
   readonly shown: Shown;
+  /** What the figures of `also` show, one for one. */
+  readonly alsoShown: readonly Shown[];
 }
 export interface ReadyProcedure extends Omit<Procedure, 'forms'> {
   readonly forms: readonly ReadyForm[];
@@ -17,19 +21,23 @@ export interface ReadyProcedure extends Omit<Procedure, 'forms'> {
  * @throws {Error} when the library has no such procedure; everything else has been found by readLibrary
  */
 export function readyProcedure(
-  library: Pick<Library, 'procedures' | 'runs' | 'catalogue'>,
+  library: Pick<Library, 'procedures' | 'runs' | 'catalogue' | 'rules' | 'sources' | 'site'>,
   lang: string,
   id: string,
 ): ReadyProcedure {
   const procedure = library.procedures.get(`${lang}/${id}`);
   if (procedure === undefined) throw new Error(`no procedure ${id} in ${lang}`);
+  const tables = runTablesOf(library.rules.values(), library.sources, adoptedOf(library.site.values()));
+  const shownIn = (figure: Figure): Shown => {
+    const run = library.runs.get(figure.run);
+    if (run === undefined) throw new Error(`${id}: no run ${figure.run}`);
+    return shownBy(figure, run, library.catalogue, tables);
+  };
   return {
     ...procedure,
     forms: procedure.forms.map((form) => {
-      const run = library.runs.get(form.figure.run);
-      if (run === undefined) throw new Error(`${id}: no run ${form.figure.run}`);
-      const shown = shownBy(form.figure, run, library.catalogue);
-      return { ...filled(form, shown.facts), shown };
+      const shown = shownIn(form.figure);
+      return { ...filled(form, shown.facts), shown, alsoShown: form.also.map(shownIn) };
     }),
   };
 }

@@ -2,6 +2,7 @@
 import { pagePalette, paperPalette } from '../drawing/palette.ts';
 import type { Form as Draft, Drawing } from '../drawing/types.ts';
 import type { Item } from '../run/catalogue.ts';
+import { drawShown, type Shown } from '../schema/figure.ts';
 import type { Library } from '../schema/library.ts';
 import { drawFigure, type ReadyForm, type ReadyProcedure, readyProcedure } from '../schema/readyProcedure.ts';
 import { shortLength } from '../trade/shortLength.ts';
@@ -46,6 +47,22 @@ export const figureForms = (form: ReadyForm, speak: Speak): readonly Drawing[] =
   drafts.map((draft) =>
     drawFigure(form, { form: draft, palette: draft === 'paper' ? paperPalette : pagePalette, speak }),
   );
+
+/** The same of what a form shows besides, without balloons, each with its caption. */
+export const alsoForms = (
+  form: ReadyForm,
+  speak: Speak,
+): readonly { readonly caption: string; readonly drawings: readonly Drawing[] }[] =>
+  form.also.map(({ caption }, i) => ({
+    caption,
+    drawings: drafts.map((draft) =>
+      drawShown(form.alsoShown[i] as Shown, [], {
+        form: draft,
+        palette: draft === 'paper' ? paperPalette : pagePalette,
+        speak,
+      }),
+    ),
+  }));
 
 /** An item as a person asks for it at the counter. */
 export function itemName(item: Item, tell: Tell): string {
