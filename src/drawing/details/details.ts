@@ -1,7 +1,9 @@
 /** The views of one place of a run: a view is one line of the table. */
 import type { DetailView } from './detail.ts';
 import { fittingPlaces, layFitting } from './fitting.ts';
+import { laySupport, supportPlaces } from './support.ts';
 
 export const detailViews: readonly DetailView[] = [
   { view: 'fitting', places: fittingPlaces, lay: layFitting },
+  { view: 'support', places: supportPlaces, lay: laySupport },
 ];

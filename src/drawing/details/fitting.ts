@@ -17,6 +17,7 @@ import { type Callout, callouts } from './callouts.ts';
 import { type Detail, type DetailGiven, pick } from './detail.ts';
 import { type Arm, type Body, bodyOf, leftOf } from './fittingGeometry.ts';
 import { fittingName } from './places.ts';
+import { zigzag } from './zigzag.ts';
 
 interface Layout {
   readonly width: number;
@@ -293,21 +294,6 @@ function drawArms(plan: Plan, body: Body, { px, to, stub }: Scaled): void {
     }
     plan.line('centre', to([0, 0]), on(arm.take + (stub * 0.7) / px, -s));
   }
-}
-
-/** A break across a channel that lies any way. */
-function zigzag(plan: Plan, a: Point, b: Point, way: Point): void {
-  const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
-  const t: Point = [(b[0] - a[0]) / length, (b[1] - a[1]) / length];
-  const on = (k: number, off: number): Point => [
-    a[0] + t[0] * k + way[0] * off,
-    a[1] + t[1] * k + way[1] * off,
-  ];
-  const m = length / 2;
-  plan.polygon([on(-7, 0), on(m - 8, 0), on(m - 4, -5), on(m + 4, 5), on(m + 8, 0), on(length + 7, 0)], {
-    pen: 'dimension',
-    open: true,
-  });
 }
 
 /** From the centre of the bend to its inner edge. */
