@@ -19,6 +19,11 @@ test('the exception frees its own words only', () => {
   expect(textFaults('f', 'Correct faults the correct way')).toHaveLength(1);
 });
 
+test('the name of a place is read by nobody', () => {
+  expect(textFaults('f', '{levels} are proven')).toEqual([]);
+  expect(textFaults('f', '{count} levels')).toHaveLength(1);
+});
+
 // Characters of the two lettering files: printable ASCII, Spanish letters and marks, dashes, quotes, a few signs.
 test.each(['¿Cuántas pulgadas? «5 1/8" × 2» — ½ … ± 3°', 'it’s “so” · 4 in²', 'a\nb'])(
   'the lettering has %j',
