@@ -100,7 +100,11 @@ function sagsOf(stretch: Stretch): readonly Greatest[] {
 }
 
 /** Where the moment is 0: between two such places the slope only rises or only falls. In order. */
-function rootsOf({ moment, shear, lbPerIn }: Stretch): readonly number[] {
+function rootsOf(stretch: Stretch): readonly number[] {
+  // Loads times any number leave the places alone; of the size of 1, their squares neither overflow nor vanish.
+  const size = Math.max(Math.abs(stretch.moment), Math.abs(stretch.shear), stretch.lbPerIn);
+  if (size === 0) return [];
+  const [moment, shear, lbPerIn] = [stretch.moment / size, stretch.shear / size, stretch.lbPerIn / size];
   if (lbPerIn === 0) return shear === 0 ? [] : [-moment / shear];
   const under = shear * shear + 2 * lbPerIn * moment;
   if (under < 0) return [];

@@ -240,6 +240,27 @@ describe('points and overhangs', () => {
     expect(got.tipDeflectionsIn[0]).toBeLessThan(0);
   });
 
+  test('loads of any size bend in proportion: no square of them overflows or vanishes', () => {
+    const at = (times: number) =>
+      result({
+        spansIn: [96, 120],
+        overhangRightIn: 24,
+        loadLbPerFt: 10 * times,
+        points: [{ span: 0, atIn: 30, lb: 50 * times }],
+      });
+    const one = at(1);
+    for (const times of [1e-290, 1e-170, 1e160, 1e290]) {
+      const many = at(times);
+      one.deflections.forEach((sag, span) => {
+        expect(sag.in).toBeGreaterThan(0);
+        expect((many.deflections[span]?.in ?? 0) / times / sag.in).toBeCloseTo(1, 12);
+      });
+      one.spanMaxima.forEach(({ lbIn }, span) => {
+        expect((many.spanMaxima[span]?.lbIn ?? 0) / times / lbIn).toBeCloseTo(1, 12);
+      });
+    }
+  });
+
   test('nothing on it: nothing anywhere, and no minus before a nought', () => {
     expect(result({ spansIn: [96, 48], overhangLeftIn: 12, overhangRightIn: 12, loads: [] })).toEqual({
       reactionsLb: [0, 0, 0],
