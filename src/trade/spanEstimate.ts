@@ -92,9 +92,16 @@ function limitStep(say: string, beyond: string, spanIn: number, values: NonNulla
   return spanIn > CEILING_IN ? { say: beyond, values } : { say, values, value: spanIn, unit: 'in' };
 }
 
-/** The L at which wL²/8 + PL/4 = M. Written so that no difference is taken; endless when nothing bends it. */
+/**
+ * The L at which wL²/8 + PL/4 = M; endless when nothing bends it. Written so that no difference is taken, and by the
+ * greater of both parts, so that no square overflows or vanishes.
+ */
 function spanOfMoment(w: number, p: number, moment: number): number {
-  return (2 * moment) / (p / 4 + Math.sqrt((p / 4) ** 2 + (w * moment) / 2));
+  const point = p / 4;
+  const even = Math.sqrt(w) * Math.sqrt(moment / 2);
+  const greater = Math.max(point, even);
+  if (greater === 0) return Number.POSITIVE_INFINITY;
+  return (2 * moment) / (point + greater * Math.sqrt((point / greater) ** 2 + (even / greater) ** 2));
 }
 
 /**

@@ -167,6 +167,16 @@ describe('the estimate', () => {
     expect(estimate({ section: thin, loadLbPerFt: 0 })).toMatchObject({ maxSpanIn: 144, governs: 'ceiling' });
   });
 
+  test('a weight beyond all measure leaves a span beyond all measure, not none: 4M/P', () => {
+    const { sLegIn3, sWebIn3 } = netOf(stout);
+    const allowed = (33_000 / 1.67) * Math.min(sLegIn3, sWebIn3);
+    for (const loadLbPerFt of [0, 20])
+      for (const pointLb of [1e150, 1e160, 1e300])
+        expect(
+          ((estimate({ section: stout, loadLbPerFt, pointLb }).maxSpanIn ?? 0) * (pointLb / 4)) / allowed,
+        ).toBeCloseTo(1, 12);
+  });
+
   test('lips are not counted on, holes are taken out', () => {
     const holed = { ...thin, holes: [{ diameterIn: 0.5, count: 2, in: 'legs', heightIn: 1.4 }] as const };
     const at = (section: typeof thin) => estimate({ section, loadLbPerFt: 20 }).maxSpanIn ?? 0;
