@@ -1,9 +1,11 @@
 /** The views of one place of a run: a view is one line of the table. */
 import type { DetailView } from './detail.ts';
+import { explodedPlaces, layExploded } from './exploded.ts';
 import { fittingPlaces, layFitting } from './fitting.ts';
 import { laySupport, supportPlaces } from './support.ts';
 
 export const detailViews: readonly DetailView[] = [
   { view: 'fitting', places: fittingPlaces, lay: layFitting },
   { view: 'support', places: supportPlaces, lay: laySupport },
+  { view: 'exploded', places: explodedPlaces, lay: layExploded },
 ];

@@ -1,6 +1,7 @@
 /** A vertical support from before: steel behind, strut on it, the channel going down before the strut, open side to the viewer. */
-import type { PlacedSupport } from '../../run/resolved.ts';
+
 import type { Tray } from '../../run/catalogue.ts';
+import type { PlacedSupport } from '../../run/resolved.ts';
 import { inches } from '../../trade/length.ts';
 import type { Target } from '../balloon.ts';
 import type { Plan } from '../plan.ts';
@@ -39,7 +40,8 @@ export function drawFront(plan: Plan, { tray, support, centreBolt, px, at, half 
   }
   plan.rect(strut, { fill: 'galv', pen: 'edge', part: 'strut' });
   // The slot of the strut looks to the viewer.
-  for (const k of [-0.42, 0.42]) plan.line('thin', [strut.x, middle + k * px], [strut.x + strut.w, middle + k * px]);
+  for (const k of [-0.42, 0.42])
+    plan.line('thin', [strut.x, middle + k * px], [strut.x + strut.w, middle + k * px]);
 
   const wide = seatSize(tray, null, px).half;
   const metal = wide - (inches(tray.width) * px) / 2;
@@ -75,7 +77,11 @@ export function drawFront(plan: Plan, { tray, support, centreBolt, px, at, half 
       w: Math.abs(to - from),
       h: high,
     });
-    plan.rect(box(-metal - 4, 1.7 * px), { fill: 'sheet', pen: 'thin', part: support.hold === 'guide' ? 'guide' : 'clamp' });
+    plan.rect(box(-metal - 4, 1.7 * px), {
+      fill: 'sheet',
+      pen: 'thin',
+      part: support.hold === 'guide' ? 'guide' : 'clamp',
+    });
     plan.line('thin', [x(air), middle - high / 2], [x(air), middle + high / 2]);
     plan.line('hidden', [x(0), middle - high / 2], [x(0), middle + high / 2]);
     hex(plan, [x(0.95 * px), middle], px);

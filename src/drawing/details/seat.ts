@@ -32,7 +32,11 @@ export interface Drawn {
   readonly targets: Readonly<Record<string, Target>>;
 }
 
-export function seatSize(tray: Tray, edge: Seat['edge'], px: number): { readonly half: number; readonly high: number } {
+export function seatSize(
+  tray: Tray,
+  edge: Seat['edge'],
+  px: number,
+): { readonly half: number; readonly high: number } {
   const { outline } = channelWalls({ tray, at: [0, 0], scale: px });
   const xs = outline.map((p) => p[0]);
   const ys = outline.map((p) => p[1]);
@@ -112,7 +116,12 @@ export function drawSeat(plan: Plan, seat: Seat): Drawn {
 
 function turnBox({ x, y, w, h }: Box, turn: (p: Point) => Point): Box {
   const [a, b] = [turn([x, y]), turn([x + w, y + h])];
-  return { x: Math.min(a[0], b[0]), y: Math.min(a[1], b[1]), w: Math.abs(a[0] - b[0]), h: Math.abs(a[1] - b[1]) };
+  return {
+    x: Math.min(a[0], b[0]),
+    y: Math.min(a[1], b[1]),
+    w: Math.abs(a[0] - b[0]),
+    h: Math.abs(a[1] - b[1]),
+  };
 }
 
 /** Head and washer above, the shank and the nut in the strut hidden. */

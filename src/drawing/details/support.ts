@@ -82,7 +82,10 @@ function layHorizontal(given: DetailGiven, held: Held, how: How): Detail {
   const rodHalf = 0.19 * px;
   const rods = [cx - half - ROD * px, cx + half + ROD * px] as const;
   for (const x of rods) {
-    plan.rect({ x: x - rodHalf, y: steel, w: 2 * rodHalf, h: under + 0.75 * px - steel }, { fill: 'sheet', part: 'rod' });
+    plan.rect(
+      { x: x - rodHalf, y: steel, w: 2 * rodHalf, h: under + 0.75 * px - steel },
+      { fill: 'sheet', part: 'rod' },
+    );
     for (const k of [-rodHalf, rodHalf]) plan.line('thin', [x + k, steel], [x + k, under + 0.75 * px]);
     plan.line('thin', [x - rodHalf, under + 0.75 * px], [x + rodHalf, under + 0.75 * px]);
     // Its length is broken out.
@@ -96,11 +99,20 @@ function layHorizontal(given: DetailGiven, held: Held, how: How): Detail {
       ],
       { fill: 'sheet' },
     );
-    for (const k of [0, 8]) plan.line('dimension', [x - rodHalf - 3, y + 4 + k], [x + rodHalf + 3, y - 2 + k]);
+    for (const k of [0, 8])
+      plan.line('dimension', [x - rodHalf - 3, y + 4 + k], [x + rodHalf + 3, y - 2 + k]);
     plan.line('centre', [x, steel - 16], [x, under + 0.75 * px + 8]);
     plan.keep({ x: x - rodHalf - 3, y: steel, w: 2 * rodHalf + 6, h: rod });
   }
-  const seat = drawSeat(plan, { tray, hold: support.hold, edge, centreBolt: false, px, at: [cx, top], half: reach });
+  const seat = drawSeat(plan, {
+    tray,
+    hold: support.hold,
+    edge,
+    centreBolt: false,
+    px,
+    at: [cx, top],
+    half: reach,
+  });
   for (const x of rods) {
     // In front of the strut the rod is hidden; its nuts and washers stand above and below.
     for (const [y, way] of [
@@ -108,16 +120,29 @@ function layHorizontal(given: DetailGiven, held: Held, how: How): Detail {
       [under, 1],
     ] as const) {
       const w = { w: 1.05 * px, h: 3 };
-      plan.rect({ x: x - w.w / 2, y: way < 0 ? y - 3 : y, ...w }, { fill: 'sheet', pen: 'thin', part: 'rod washer' });
+      plan.rect(
+        { x: x - w.w / 2, y: way < 0 ? y - 3 : y, ...w },
+        { fill: 'sheet', pen: 'thin', part: 'rod washer' },
+      );
       const n = { w: 0.72 * px, h: 0.36 * px };
-      plan.rect({ x: x - n.w / 2, y: way < 0 ? y - 3 - n.h : y + 3, ...n }, { fill: 'sheet', pen: 'thin', part: 'rod nut' });
+      plan.rect(
+        { x: x - n.w / 2, y: way < 0 ? y - 3 - n.h : y + 3, ...n },
+        { fill: 'sheet', pen: 'thin', part: 'rod nut' },
+      );
     }
     for (const k of [-rodHalf, rodHalf]) plan.line('hidden', [x + k, top], [x + k, under]);
   }
-  across(plan, seat.channel.x, seat.channel.x + seat.channel.w, seat.channel.y - 30, shortLength(edge === null ? tray.outsideWidth : tray.depth), {
-    from: seat.channel.y - 8,
-    part: 'outside width',
-  });
+  across(
+    plan,
+    seat.channel.x,
+    seat.channel.x + seat.channel.w,
+    seat.channel.y - 30,
+    shortLength(edge === null ? tray.outsideWidth : tray.depth),
+    {
+      from: seat.channel.y - 8,
+      part: 'outside width',
+    },
+  );
 
   const lb = loadOf(given, held);
   const foot = under + 0.75 * px + 12;
@@ -215,10 +240,17 @@ function layVertical(given: DetailGiven, held: Held, how: How): Detail {
     plan.hatch(post, 'down', 5);
     plan.rect(post, { pen: 'thin', part: 'steel' });
   }
-  across(plan, seat.channel.x, seat.channel.x + seat.channel.w, seat.channel.y - 30, shortLength(tray.outsideWidth), {
-    from: seat.channel.y - 8,
-    part: 'outside width',
-  });
+  across(
+    plan,
+    seat.channel.x,
+    seat.channel.x + seat.channel.w,
+    seat.channel.y - 30,
+    shortLength(tray.outsideWidth),
+    {
+      from: seat.channel.y - 8,
+      part: 'outside width',
+    },
+  );
   const sectionTitle = beside ? frontTitle : steel + 78;
   plan.viewTitle([sx, sectionTitle], speak({ say: 'drawing.sectionAA' }));
 
@@ -234,10 +266,16 @@ function layVertical(given: DetailGiven, held: Held, how: How): Detail {
     targets,
     titled: true,
     named: [
-      { at: targets['second-clamp']?.at ?? [sx, 0], likes: -50, text: say(support.hold === 'guide' ? 'guide' : 'clamp') },
+      {
+        at: targets['second-clamp']?.at ?? [sx, 0],
+        likes: -50,
+        text: say(support.hold === 'guide' ? 'guide' : 'clamp'),
+      },
       { at: targets['nut']?.at ?? [sx, 0], likes: 110, text: say('nut') },
       { at: targets['steel']?.at ?? [cx, 0], likes: -90, text: say('steel') },
-      ...(centreBolt ? [{ at: targets['centre-bolt']?.at ?? [cx, 0], likes: -90, text: say('centreBolt') } as const] : []),
+      ...(centreBolt
+        ? [{ at: targets['centre-bolt']?.at ?? [cx, 0], likes: -90, text: say('centreBolt') } as const]
+        : []),
       { at: targets['strut']?.at ?? [cx, 0], likes: 100, text: say('strut') },
     ],
     title: '',
@@ -256,7 +294,11 @@ function layVertical(given: DetailGiven, held: Held, how: How): Detail {
       say('seatWords'),
       centreBolt ? say('centreBoltWords') : undefined,
       say(`holdWords-${support.hold}`),
-      lb === null ? say('loadUnknownWords') : bears ? say('takesWords', { lb: pounds(lb) }) : say('takesNoneWords'),
+      lb === null
+        ? say('loadUnknownWords')
+        : bears
+          ? say('takesWords', { lb: pounds(lb) })
+          : say('takesNoneWords'),
     ],
   });
 }
