@@ -20,7 +20,9 @@ interface Named {
 
 export type Field = Named &
   (
-    | { readonly kind: 'length' | 'lengths' | 'pair' | 'number' | 'text' }
+    | { readonly kind: 'length' | 'lengths' | 'pair' | 'text' }
+    /** `above`: only greater numbers are read; `whole`: only whole ones. */
+    | { readonly kind: 'number'; readonly above?: number; readonly whole?: true }
     | { readonly kind: 'leg' }
     | { readonly kind: 'choice'; readonly options: readonly Option[] }
   );
@@ -178,9 +180,9 @@ const LIST_FIELDS: Readonly<Record<ListName, (run: Run, catalogue: Catalogue) =>
       label: 'yourRun.type',
       options: [...RADIUS_CABLES.map((value) => ({ value })), { value: 'tube', key: 'yourRun.tube' }],
     },
-    { kind: 'number', name: 'odIn', label: 'yourRun.odIn' },
-    { kind: 'number', name: 'lbPerFt', label: 'yourRun.lbPerFt' },
-    { kind: 'number', name: 'count', label: 'yourRun.count' },
+    { kind: 'number', name: 'odIn', label: 'yourRun.odIn', above: 0 },
+    { kind: 'number', name: 'lbPerFt', label: 'yourRun.lbPerFt', above: -1e-9 },
+    { kind: 'number', name: 'count', label: 'yourRun.count', above: 0, whole: true },
     {
       kind: 'choice',
       name: 'make',
@@ -193,7 +195,7 @@ const LIST_FIELDS: Readonly<Record<ListName, (run: Run, catalogue: Catalogue) =>
       label: 'yourRun.use',
       options: options('use', ['power', 'signal', 'air']),
     },
-    { kind: 'number', name: 'deviceA', label: 'yourRun.deviceA', optional: true },
+    { kind: 'number', name: 'deviceA', label: 'yourRun.deviceA', above: 0, optional: true },
     { kind: 'choice', name: 'shielded', label: 'yourRun.shielded', options: YES, optional: true },
     {
       kind: 'choice',

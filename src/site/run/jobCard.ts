@@ -26,6 +26,8 @@ export interface SupportRow {
 export interface JobCard {
   readonly cuts: readonly CutRow[];
   readonly splices: readonly SpliceRow[];
+  /** The two lists stand side by side, and the figure is smaller. */
+  readonly wide: boolean;
   readonly supports: readonly SupportRow[];
   readonly jumpers: Takeoff['jumpers'];
   readonly findings: readonly Finding[];
@@ -33,6 +35,8 @@ export interface JobCard {
   /** Tasks that the run demands of the crew, in the order of the job. */
   readonly needs: readonly string[];
   readonly steps: readonly CardStep[];
+  /** Who builds it; empty rows where nobody is named. */
+  readonly crew: readonly string[];
   /** Rows that found no room, by list. */
   readonly left: {
     readonly cuts: number;
@@ -44,39 +48,67 @@ export interface JobCard {
 }
 export type CardStep = 'hang' | 'drop' | 'cut' | 'fit' | 'join' | 'gap' | 'bond' | 'cables';
 
-/** Rows of one sheet, A4 or Letter, beside a figure. */
-const ROOM = { beside: 11, supports: 3, perSupportRow: 9, jumpers: 4, findings: 2 } as const;
+/** Most rows of what stands across the sheet. */
+const MOST = { supports: 3, perSupportRow: 8, jumpers: 4, findings: 2, crew: 3 } as const;
+
+/** What the parts of the card take, mm; styles/run.css sets them so. Measured on paper, a line more than it takes. */
+const MM = {
+  sheet: 256,
+  /** Head, warning, heading, lines under it, titles, hold point, signatures, title block, space between. */
+  fixed: 88,
+  finding: 9,
+  support: 5.6,
+  jumper: 3,
+  left: 5,
+  step: 6.4,
+  task: 1.6,
+  crew: 6.4,
+  /** Title and head of a list beside the figure, and a row of it. */
+  list: 10.5,
+  row: 6.4,
+} as const;
 
 export function jobCard(
   resolved: ResolvedRun,
   takeoff: Takeoff,
   findings: readonly Finding[],
-  { run }: Pick<RunFile, 'run'>,
+  { run, crew }: Pick<RunFile, 'run' | 'crew'>,
 ): JobCard {
   const cuts = grouped(resolved.legs);
   const splices = resolved.legs.flatMap(({ leg, joints }) =>
     joints.map(({ name, at, kind, opening }): SpliceRow => ({ leg, name, at, kind, opening })),
   );
   const supports = supportRows(resolved.legs);
-  // Both lists stand beside the figure: the shorter lends its room to the longer.
-  const cutRoom = Math.max(Math.ceil(ROOM.beside / 2), ROOM.beside - splices.length);
-  const cutsShown = cuts.slice(0, cutRoom);
-  const splicesShown = splices.slice(0, ROOM.beside - cutsShown.length);
-  const supportsShown = supports.slice(0, ROOM.supports);
-  const jumpersShown = takeoff.jumpers.slice(0, ROOM.jumpers);
-  const findingsShown = findings.slice(0, ROOM.findings);
+  const supportsShown = supports.slice(0, MOST.supports);
+  const jumpersShown = takeoff.jumpers.slice(0, MOST.jumpers);
+  const findingsShown = findings.slice(0, MOST.findings);
+  const needs = needsOf(resolved, takeoff);
+  const fitted = new Set<string>(resolved.fittings.map(({ item }) => `fitting:${item.id}`));
+  const steps = stepsOf(resolved, takeoff, run);
+  const people = crewOf(crew);
+  const taken =
+    MM.fixed +
+    findingsShown.length * MM.finding +
+    supportsShown.length * MM.support +
+    jumpersShown.length * MM.jumper +
+    MM.left +
+    steps.length * MM.step +
+    needs.length * MM.task +
+    people.length * MM.crew;
+  const lists = beside(MM.sheet - taken, cuts, splices);
+  const { cuts: cutsShown, splices: splicesShown } = lists;
   const count = (rows: readonly SupportRow[]) => rows.reduce((sum, row) => sum + row.supports.length, 0);
   return {
-    cuts: cutsShown,
-    splices: splicesShown,
+    ...lists,
     supports: supportsShown,
     jumpers: jumpersShown,
     findings: findingsShown,
     fittings: takeoff.hardware.flatMap(({ item, count: n }) =>
-      item.startsWith('fitting:') ? [{ item, count: n }] : [],
+      fitted.has(item) ? [{ item, count: n }] : [],
     ),
-    needs: needsOf(resolved, takeoff),
-    steps: stepsOf(resolved, takeoff, run),
+    needs,
+    steps,
+    crew: people,
     left: {
       cuts: pieces(cuts) - pieces(cutsShown),
       splices: splices.length - splicesShown.length,
@@ -85,6 +117,25 @@ export function jobCard(
       findings: findings.length - findingsShown.length,
     },
   };
+}
+
+/** Cuts and splices beside the figure: one list over the other, or, where that is not enough, each in a column of its own. */
+function beside(
+  room: number,
+  cuts: readonly CutRow[],
+  splices: readonly SpliceRow[],
+): Pick<JobCard, 'cuts' | 'splices' | 'wide'> {
+  const lists = splices.length > 0 ? 2 : 1;
+  if (cuts.length + splices.length <= Math.floor((room - lists * MM.list) / MM.row)) {
+    return { cuts, splices, wide: false };
+  }
+  const each = Math.max(2, Math.floor((room - MM.list) / MM.row));
+  return { cuts: cuts.slice(0, each), splices: splices.slice(0, each), wide: true };
+}
+
+function crewOf(crew: string): readonly string[] {
+  const people = crew.split(/[,;]\s*/).filter((one) => one.trim() !== '');
+  return people.length === 0 ? ['', ''] : people.slice(0, MOST.crew);
 }
 
 const pieces = (rows: readonly CutRow[]) => rows.reduce((sum, row) => sum + row.pieces.length, 0);
@@ -104,11 +155,11 @@ function grouped(legs: readonly ResolvedLeg[]): readonly CutRow[] {
 function supportRows(legs: readonly ResolvedLeg[]): readonly SupportRow[] {
   return legs.flatMap(({ leg, supports, plumb }) => {
     const rows: SupportRow[] = [];
-    for (let i = 0; i < supports.length; i += ROOM.perSupportRow) {
+    for (let i = 0; i < supports.length; i += MOST.perSupportRow) {
       rows.push({
         leg,
         way: plumb ? 'vertical' : 'horizontal',
-        supports: supports.slice(i, i + ROOM.perSupportRow).map(({ name, at, hold }) => ({ name, at, hold })),
+        supports: supports.slice(i, i + MOST.perSupportRow).map(({ name, at, hold }) => ({ name, at, hold })),
       });
     }
     return rows;

@@ -34,7 +34,7 @@ export function choiceWords(
   if (item === undefined) return tell('yourRun.fromStart');
   const words = fittingWords(item as FittingItem, tell);
   const aside = turn === 'left' || turn === 'right';
-  return aside ? tell('yourRun.fittingSide', { fitting: words, side: tell(`yourRun.turn-${turn}`) }) : words;
+  return aside ? tell('yourRun.fittingSide', { fitting: words, side: tell(`yourRun.side-${turn}`) }) : words;
 }
 
 /** One thing, or so many: picks the key that ends in `-one` or `-many`. */

@@ -4,7 +4,7 @@ import { type Inspected, inspect } from '../../run/inspect/inspect.ts';
 import { resolveRun } from '../../run/resolve.ts';
 import type { ResolvedRun } from '../../run/resolved.ts';
 import type { RunTables } from '../../run/tables.ts';
-import { type Takeoff, takeoff } from '../../run/takeoff.ts';
+import type { Takeoff, takeoff } from '../../run/takeoff.ts';
 import type { Run } from '../../run/types.ts';
 import { usualOf } from '../../run/usual.ts';
 import type { Answered } from '../../trade/answer.ts';
@@ -35,7 +35,15 @@ export interface WorkedRun {
   readonly faults: readonly Fault[];
 }
 
-export function workOut(run: Run, { catalogue, tables }: World, budget: Budget): WorkedRun {
+/**
+ * @param take  the take-off, whose cutting plans weigh: a page loads it later, and shows the rest meanwhile
+ */
+export function workOut(
+  run: Run,
+  { catalogue, tables }: World,
+  budget: Budget,
+  take: typeof takeoff | null,
+): WorkedRun {
   const usual = usualOf(tables);
   const whole = tried(() => resolveRun(run, catalogue, usual));
   if (!whole.good) {
@@ -49,7 +57,8 @@ export function workOut(run: Run, { catalogue, tables }: World, budget: Budget):
   }
   const resolved = whole.value;
   const inspected = inspect(resolved, catalogue, tables);
-  const taken = tried(() => takeoff(resolved, catalogue, tables, budget));
+  if (take === null) return { resolved, inspected, takeoff: null, faults: [] };
+  const taken = tried(() => take(resolved, catalogue, tables, budget));
   return {
     resolved,
     inspected,

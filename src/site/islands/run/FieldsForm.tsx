@@ -14,28 +14,41 @@ interface Props {
   readonly path: string;
   readonly faults: readonly Fault[];
   readonly legs: readonly string[];
+  /** Told once every field that must be given is; while one is empty, the form holds the rest and says which. */
   readonly onValues: (values: Values) => void;
+  /** `all`: tells every change, whole or not. `none`: nothing given at all is whole too. */
+  readonly tells?: 'all' | 'none';
   readonly tell: Tell;
   readonly speak: Speak;
 }
 
 /** Every field of one row of a run. Give it a new `key` when its values come from elsewhere than its own fields. */
-export function FieldsForm({ fields, values, path, faults, onValues, ...more }: Props) {
+export function FieldsForm({ fields, values, path, faults, onValues, tells, ...more }: Props) {
+  const [own, setOwn] = useState(values);
+  const missing = fields.filter((f) => f.optional !== true && own[f.name] === undefined);
+  const blank = tells === 'none' && Object.keys(own).length === 0;
+  const { tell } = more;
+  const said = tells === 'all' || blank ? [] : missing;
   const set = (name: string, value: unknown) => {
-    const { [name]: _, ...rest } = values;
-    onValues(value === undefined ? rest : { ...values, [name]: value });
+    const { [name]: _, ...rest } = own;
+    const next = value === undefined ? rest : { ...own, [name]: value };
+    setOwn(next);
+    const whole = fields.every((f) => f.optional === true || next[f.name] !== undefined);
+    if (whole || tells === 'all' || (tells === 'none' && Object.keys(next).length === 0)) onValues(next);
   };
   return (
     <div className="fields run-fields">
       {fields.map((field) => {
         const at = path === '' ? field.name : `${path}.${field.name}`;
-        const own = faults.filter((f) => f.field === at || f.field.startsWith(`${at}[`));
+        const wrong = said.includes(field)
+          ? [{ field: at, message: tell('yourRun.missing'), todo: tell('yourRun.giveIt') }]
+          : faults.filter((f) => f.field === at || f.field.startsWith(`${at}[`));
         return (
           <OneField
             key={field.name}
             field={field}
-            value={values[field.name]}
-            faults={own}
+            value={own[field.name]}
+            faults={wrong}
             onValue={(value) => set(field.name, value)}
             {...more}
           />
@@ -207,10 +220,15 @@ function written({ kind }: Field, value: unknown): string {
   return String(value);
 }
 
-function readOf({ kind }: Field, text: string): unknown {
+function readOf(field: Field, text: string): unknown {
+  const { kind } = field;
   const plain = text.trim();
   if (plain === '') return undefined;
-  if (kind === 'number') return /^-?\d*\.?\d+$|^-?\d+\.$/.test(plain) ? Number(plain) : undefined;
+  if (field.kind === 'number') {
+    const read = /^-?(\d+\.?\d*|\.\d+)$/.test(plain) ? Number(plain) : Number.NaN;
+    const fits = field.above === undefined || read > field.above;
+    return fits && (field.whole !== true || Number.isInteger(read)) && !Number.isNaN(read) ? read : undefined;
+  }
   if (kind === 'lengths') {
     const lengths = plain
       .split(/\s*;\s*/)

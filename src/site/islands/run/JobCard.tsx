@@ -35,7 +35,6 @@ export function JobCard({ worked, file, world, today, tell, speak }: Props) {
   const title = file.number === '' ? file.name || tell('yourRun.aRun') : file.number;
   const limits = resolved.legs.flatMap((leg) => spanLimit(leg, resolved).limit ?? []);
   const span = limits.length === 0 ? '' : shortLength(Math.min(...limits) as Ticks);
-  const crew = file.crew.split(/[,;]\s*/).filter((one) => one.trim() !== '');
   const left = Object.entries(card.left).filter(([, count]) => count > 0);
   const fit = card.fittings
     .map(({ item, count }) =>
@@ -83,35 +82,37 @@ export function JobCard({ worked, file, world, today, tell, speak }: Props) {
             ))}
           </div>
         )}
-        <div className="card-figure">
+        <div className={card.wide ? 'card-figure wide' : 'card-figure'}>
           {isometric !== undefined && (
             // biome-ignore lint/security/noDangerouslySetInnerHtml: src/drawing escapes every text
             <div className="drawn" dangerouslySetInnerHTML={{ __html: isometric.svg }} />
           )}
-          <div>
-            <h3>{tell('yourRun.cut')}</h3>
-            <table>
-              <thead>
-                <tr>
-                  <th>{tell('yourRun.piece')}</th>
-                  <th className="num">{tell('yourRun.cutTo')}</th>
-                  <th>{tell('yourRun.cutBy')}</th>
-                </tr>
-              </thead>
-              <tbody>
-                {card.cuts.map(({ pieces, cut }) => (
-                  <tr key={cut}>
-                    <th>{pieceNames(pieces, tell)}</th>
-                    <td className="num">{shortLength(cut, 16)}</td>
-                    <td>
-                      <i className="initial" />
-                    </td>
+          <div className="card-lists">
+            <div>
+              <h3>{tell('yourRun.cut')}</h3>
+              <table>
+                <thead>
+                  <tr>
+                    <th>{tell('yourRun.piece')}</th>
+                    <th className="num">{tell('yourRun.cutTo')}</th>
+                    <th>{tell('yourRun.cutBy')}</th>
                   </tr>
-                ))}
-              </tbody>
-            </table>
+                </thead>
+                <tbody>
+                  {card.cuts.map(({ pieces, cut }) => (
+                    <tr key={cut}>
+                      <th>{pieceNames(pieces, tell)}</th>
+                      <td className="num">{shortLength(cut, 16)}</td>
+                      <td>
+                        <i className="initial" />
+                      </td>
+                    </tr>
+                  ))}
+                </tbody>
+              </table>
+            </div>
             {card.splices.length > 0 && (
-              <>
+              <div>
                 <h3>{tell('yourRun.splice')}</h3>
                 <table>
                   <thead>
@@ -137,7 +138,7 @@ export function JobCard({ worked, file, world, today, tell, speak }: Props) {
                     ))}
                   </tbody>
                 </table>
-              </>
+              </div>
             )}
           </div>
         </div>
@@ -236,7 +237,7 @@ export function JobCard({ worked, file, world, today, tell, speak }: Props) {
             </tr>
           </thead>
           <tbody>
-            {(crew.length === 0 ? ['', ''] : crew.slice(0, 3)).map((person, k) => (
+            {card.crew.map((person, k) => (
               // biome-ignore lint/suspicious/noArrayIndexKey: an empty row has no other name
               <tr key={`${person} ${k}`}>
                 <th>{person}</th>

@@ -67,7 +67,7 @@ export function Legs({
                     {drawings.map(({ form, zones }) =>
                       zones[leg.id] === undefined ? null : (
                         <span key={form} className={form === 'desk' ? 'at-desk' : 'at-phone'}>
-                          {tell('yourRun.zone', { zone: zones[leg.id] ?? '' })}
+                          {tell('yourRun.zoneAlone', { zone: zones[leg.id] ?? '' })}
                         </span>
                       ),
                     )}

@@ -112,6 +112,7 @@ export function RunList({ name, list, hint, rows, line, fields, fresh, faults, o
                   : []
               }
               onValues={setDraft}
+              tells="all"
               {...more}
             />
             <p>

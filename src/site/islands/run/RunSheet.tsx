@@ -5,6 +5,7 @@ import { drawRun } from '../../../drawing/views.ts';
 import type { RunFile } from '../../../run/edit/file.ts';
 import { addLeg, takeOff } from '../../../run/edit/legs.ts';
 import type { WayOutChoice } from '../../../run/edit/ways.ts';
+import type { takeoff } from '../../../run/takeoff.ts';
 import type { Run } from '../../../run/types.ts';
 import type { Say } from '../../../trade/answer.ts';
 import type { Fault } from '../../../trade/given.ts';
@@ -78,6 +79,10 @@ export default function RunSheet({ words, data, examples, children }: Props) {
   const [shared, setShared] = useState<RunFile | null>(null);
   const [notice, setNotice] = useState<readonly string[]>([]);
   const [today, setToday] = useState('');
+  const [take, setTake] = useState<typeof takeoff | null>(null);
+  useEffect(() => {
+    void import('../../../run/takeoff.ts').then((part) => setTake(() => part.takeoff));
+  }, []);
   useEffect(() => setToday(new Date(now()).toISOString().slice(0, 10)), []);
 
   const read = async (json: unknown): Promise<RunFile | readonly Fault[]> => {
@@ -99,10 +104,14 @@ export default function RunSheet({ words, data, examples, children }: Props) {
   }, []);
 
   const shown = shared ?? file;
-  const worked = useMemo(() => workOut(shown.run, world, untilLate()), [shown.run, world]);
+  const worked = useMemo(
+    () => guarded(() => workOut(shown.run, world, untilLate(), take), tell),
+    [shown.run, world, take, tell],
+  );
   const findings = worked.inspected?.result.findings ?? [];
   const drawn = useMemo((): { isometric: readonly Drawing[]; strip: readonly Drawing[] } => {
-    const added = draft === null ? null : workOut(addLeg(shown.run, draft.choice, draft.length), world, {});
+    const added =
+      draft === null ? null : workOut(addLeg(shown.run, draft.choice, draft.length), world, {}, null);
     const resolved = added?.resolved ?? worked.resolved;
     if (resolved === null) return { isometric: [], strip: [] };
     const phantom = added?.resolved == null ? {} : { phantom: resolved.run.legs.at(-1)?.id };
@@ -116,7 +125,7 @@ export default function RunSheet({ words, data, examples, children }: Props) {
     };
   }, [shown, draft, worked, findings, world, speak]);
 
-  const editRun = (next: Run, what: Say) => edit({ ...file, run: next }, what);
+  const editRun = (next: Run, what: Say, fresh?: 'fresh') => edit({ ...file, run: next }, what, fresh);
   const changed = (what: string): Say => ({ say: 'yourRun.did-change', values: { what } });
   const legs = run.legs.map(({ id }) => id);
   const last = history.past.at(-1)?.what;
@@ -173,14 +182,30 @@ export default function RunSheet({ words, data, examples, children }: Props) {
           </div>
         )}
         {children}
-        <div className={begunRun ? 'columns run-columns' : 'run-columns'}>
-          <div>
+        <div className={begunRun ? 'run-columns' : ''}>
+          <div className="run-figure">
             {drawn.isometric.length > 0 && (
               <Figure
                 drawings={drawn.isometric}
                 caption={tell(draft === null ? 'yourRun.caption' : 'yourRun.captionDraft')}
               />
             )}
+            {begunRun && (
+              <p className="at-phone change">
+                <a className="button second" href="#add-leg">
+                  {tell('yourRun.goAdd')} <Arrow />
+                </a>
+              </p>
+            )}
+          </div>
+          {begunRun && (
+            <section className="run-comes">
+              <h2 className="view-title">{tell('yourRun.comes')}</h2>
+              <Findings findings={findings} drawings={drawn.isometric} tell={tell} speak={speak} />
+              <Comes worked={worked} file={file} world={world} tell={tell} speak={speak} />
+            </section>
+          )}
+          <div className="run-legs">
             {begunRun && (
               <>
                 <h2 className="view-title">
@@ -203,7 +228,7 @@ export default function RunSheet({ words, data, examples, children }: Props) {
                     )
                   }
                   onOff={(id) =>
-                    editRun(takeOff(run, id), { say: 'yourRun.did-legOff', values: { leg: id } })
+                    editRun(takeOff(run, id), { say: 'yourRun.did-legOff', values: { leg: id } }, 'fresh')
                   }
                   tell={tell}
                   speak={speak}
@@ -237,13 +262,6 @@ export default function RunSheet({ words, data, examples, children }: Props) {
               )}
             </div>
           </div>
-          {begunRun && (
-            <section>
-              <h2 className="view-title">{tell('yourRun.comes')}</h2>
-              <Findings findings={findings} drawings={drawn.isometric} tell={tell} speak={speak} />
-              <Comes worked={worked} file={file} world={world} tell={tell} speak={speak} />
-            </section>
-          )}
         </div>
         {drawn.strip.length > 0 && <Figure drawings={drawn.strip} />}
         {begunRun && (
@@ -251,7 +269,7 @@ export default function RunSheet({ words, data, examples, children }: Props) {
             <LayOut
               run={run}
               data={data}
-              onLaid={(laid) => editRun(laid, { say: 'yourRun.did-layOut', values: {} })}
+              onLaid={(laid) => editRun(laid, { say: 'yourRun.did-layOut', values: {} }, 'fresh')}
               tell={tell}
               speak={speak}
             />
@@ -337,11 +355,14 @@ export default function RunSheet({ words, data, examples, children }: Props) {
             <div>
               <FieldsForm
                 fields={stockFields}
-                values={run as unknown as Values}
+                values={pick(run, ['stock', 'kerf'])}
                 path=""
                 faults={worked.faults}
                 legs={legs}
-                onValues={(values) => editRun(values as unknown as Run, changed(tell('yourRun.stockAndSaw')))}
+                onValues={(values) => {
+                  const { stock: _, kerf: __, ...rest } = run;
+                  editRun({ ...rest, ...values } as Run, changed(tell('yourRun.stockAndSaw')));
+                }}
                 tell={tell}
                 speak={speak}
               />
@@ -411,6 +432,9 @@ export default function RunSheet({ words, data, examples, children }: Props) {
   );
 }
 
+const pick = (from: object, names: readonly string[]): Values =>
+  Object.fromEntries(Object.entries(from).filter(([name]) => names.includes(name)));
+
 const freshOf = (list: string, legs: readonly string[]): Values => {
   const last = legs.at(-1);
   if (list === 'cables') return { count: 1, to: last };
@@ -442,6 +466,17 @@ interface AnswerProps {
   readonly tell: Tell;
 }
 
+/** A run that trips the working itself must not take the page and all other runs with it. */
+function guarded(act: () => ReturnType<typeof workOut>, tell: Tell): ReturnType<typeof workOut> {
+  try {
+    return act();
+  } catch (cause) {
+    const message = tell('yourRun.broke', { why: String(cause) });
+    const faults = [{ field: 'run', message, todo: tell('yourRun.brokeTodo') }];
+    return { resolved: null, inspected: null, takeoff: null, faults };
+  }
+}
+
 /** One line: what it takes, and what is wrong with it. */
 function Answer({ file, worked, tell }: AnswerProps) {
   const { resolved, takeoff, inspected } = worked;
@@ -463,7 +498,8 @@ function Answer({ file, worked, tell }: AnswerProps) {
     return [
       used === undefined
         ? tell(`yourRun.only-${counted(pieces)}`, { pieces })
-        : `${tell(`yourRun.pieces-${counted(pieces)}`, { pieces })} ${tell(`yourRun.sticks-${counted(used)}`, { sticks: used })}`,
+        : tell(`yourRun.pieces-${counted(pieces)}`, { pieces }),
+      ...(used === undefined ? [] : [tell(`yourRun.sticks-${counted(used)}`, { sticks: used })]),
       wrong === 0 ? tell('yourRun.wrong-none') : tell(`yourRun.wrong-${counted(wrong)}`, { count: wrong }),
     ];
   };
@@ -472,7 +508,9 @@ function Answer({ file, worked, tell }: AnswerProps) {
       {label.length > 0 && <p className="label">{label.join(', ')}</p>}
       <p className="huge">
         {lines().map((line) => (
-          <span key={line}>{line} </span>
+          <span key={line}>
+            <span className="together">{line}</span>{' '}
+          </span>
         ))}
       </p>
     </section>

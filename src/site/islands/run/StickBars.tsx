@@ -56,7 +56,7 @@ function Bar({ bar, number, tell }: { bar: CutBar; number: number; tell: Tell })
     return { ...piece, from, wide: px(piece.in) };
   });
   return (
-    <figure className="bar">
+    <figure className="stick-bar">
       <figcaption>{label}</figcaption>
       <svg viewBox="0 0 328 34" width="328" height="34" role="img" aria-label={spoken}>
         {bar.leftIn > 0 && (

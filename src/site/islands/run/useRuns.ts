@@ -14,7 +14,8 @@ export interface Runs {
   readonly ready: boolean;
   /** Counts up whenever values come from elsewhere than the fields that show them. */
   readonly epoch: number;
-  readonly edit: (file: RunFile, what: Say) => void;
+  /** `fresh`: the change came from elsewhere than the fields that show it. */
+  readonly edit: (file: RunFile, what: Say, fresh?: 'fresh') => void;
   readonly undo: () => void;
   readonly redo: () => void;
   /** Opens a run that is kept, or begins one with this content under an id of its own. */
@@ -71,11 +72,12 @@ export function useRuns(blank: RunFile): Runs {
     stays,
     ready,
     epoch,
-    edit: (file, what) => {
+    edit: (file, what, fresh) => {
       const last = history.past.at(-1)?.what;
       // The strokes of one field are one edit; adding and taking off are one each.
       const goesOn = what.say === 'yourRun.did-change' && JSON.stringify(last) === JSON.stringify(what);
       setHistory(goesOn ? amended(history, file) : edited(history, file, what));
+      if (fresh !== undefined) setEpoch(epoch + 1);
       write(file);
     },
     undo: () => move(undone(history)),
