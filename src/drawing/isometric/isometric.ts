@@ -44,7 +44,7 @@ export function drawIsometric(given: RunGiven, how: How): Drawing {
 }
 
 export function layIsometric(given: RunGiven, how: How): Sheet {
-  const scene = sceneOf(given.resolved, how.form);
+  const scene = sceneOf(given.resolved, how.form, given.phantom);
   let made: Attempt | undefined;
   // Where many legs stand close, letters would leave no room for their names.
   const first = scene.route.legs.length > CROWDED ? 3 : 0;

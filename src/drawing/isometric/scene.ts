@@ -56,7 +56,8 @@ type Body = Pick<Solid, 'axis' | 'radius'> & { readonly make: () => readonly Pla
 /** Opening of a gap, px at least. */
 const GAP = 6;
 
-export function sceneOf(resolved: ResolvedRun, form: Form): Scene {
+/** @param phantom  a leg that is only being entered: it and the fitting before it are drawn in phantom line */
+export function sceneOf(resolved: ResolvedRun, form: Form, phantom?: string): Scene {
   const route = routeOf(resolved, form);
   const sizes = sizesAt(form, route.least);
   const byLeg = new Map(route.legs.map((d) => [d.leg, d]));
@@ -88,20 +89,23 @@ export function sceneOf(resolved: ResolvedRun, form: Form): Scene {
     [...fittings, ...stubs.map((s) => s.solid)],
   );
 
-  const fittingAt = fittings.map((part) => put({ ...part, make: () => part.plates }));
+  const fittingAt = fittings.map((part, i) => {
+    const entered = resolved.fittings[i]?.out.every(({ leg }) => leg.leg === phantom) === true;
+    return put({ ...part, make: () => (entered ? part.plates.map(asPhantom) : part.plates) });
+  });
   let before: { readonly stretch: Stretch; readonly at: number } | undefined;
   const firstOf = new Map<DrawnLeg, number>();
   const lastOf = new Map<DrawnLeg, number>();
   for (const stretch of stretches) {
     const { drawn: d } = stretch;
-    const at = put(
-      bodyOf(stretch, {
-        cable: cable(d.leg),
-        struts: shownStruts.filter((s) => s.leg === d.leg && holds(stretch, d.along(s.support.at))),
-        joints: joints.filter((j) => j.drawn === d && holds(stretch, d.along(j.joint.at))),
-        half: sizes.strut.half,
-      }),
-    );
+    const whole = bodyOf(stretch, {
+      cable: cable(d.leg),
+      struts: shownStruts.filter((s) => s.leg === d.leg && holds(stretch, d.along(s.support.at))),
+      joints: joints.filter((j) => j.drawn === d && holds(stretch, d.along(j.joint.at))),
+      half: sizes.strut.half,
+    });
+    const entered = d.leg.leg === phantom;
+    const at = put(entered ? { ...whole, make: () => whole.make().map(asPhantom) } : whole);
     if (before?.stretch.drawn === d) link(before.at, at, d.leg.frame.along);
     if (!firstOf.has(d)) firstOf.set(d, at);
     lastOf.set(d, at);
@@ -158,6 +162,14 @@ export function sceneOf(resolved: ResolvedRun, form: Form): Scene {
     each: { struts: eachStrut, joints: eachJoint },
   };
 }
+
+/** Its lines alone, in phantom: nothing is there yet, so it hides nothing. */
+const asPhantom = ({ points, edges, part }: Plate): Plate => ({
+  points,
+  edges,
+  pen: 'phantom',
+  ...(part === undefined ? {} : { part }),
+});
 
 const farness = (body: Body | undefined) => (body === undefined ? 0 : nearness(between(...body.axis, 0.5)));
 const isBreak = (kind: JointKind) => kind === 'gap' || kind === 'expansion' || kind === 'hinged';
