@@ -53,6 +53,14 @@ const WIDTHS: readonly (readonly [chars: string, width: number])[] = [
 
 const widthOf = new Map(WIDTHS.flatMap(([chars, width]) => [...chars].map((c) => [c, width] as const)));
 
+/** As much of a text as a line holds, its rest an ellipsis. */
+export function fitText(text: string, size: number, room: number): string {
+  if (textWidth(text, size) <= room) return text;
+  let kept = [...text];
+  while (kept.length > 1 && textWidth(`${kept.join('')}…`, size) > room) kept = kept.slice(0, -1);
+  return `${kept.join('').trimEnd()}…`;
+}
+
 /** Room that a text takes along its line, px; a little on the wide side. */
 export function textWidth(text: string, size: number): number {
   let sum = 0;

@@ -5,8 +5,9 @@ import { shortLength } from '../trade/shortLength.ts';
 import { channelWalls } from './channelSection.ts';
 import { across, down } from './dimension.ts';
 import { frameOf, LETTERS, MARGIN } from './frame.ts';
-import { layCables } from './packCables.ts';
+import { type Laid, layCables } from './packCables.ts';
 import { Plan, SIZES } from './plan.ts';
+import type { Box } from './shapes.ts';
 import { spoken, together } from './spoken.ts';
 import { render, type Sheet } from './svg.ts';
 import type { Drawing, Form, How } from './types.ts';
@@ -51,29 +52,8 @@ export function laySection(given: SectionGiven, how: How): Sheet {
   const rim = margin + 62 + over;
   const bottom = rim + (inches(tray.depth) - inches(tray.thickness)) * px + metal;
   const cx = width / 2 - 14;
-  const { walls, outline, inside } = channelWalls({ tray, at: [cx, bottom], scale: px });
-
-  plan.polygon(outline, { fill: 'sheet' });
-  for (const wall of walls) plan.hatch(wall, 'up');
-  plan.polygon(outline, { pen: 'edge', part: 'channel' });
-  if (tray.bottom === 'ventilated') {
-    // A hole of the floor in the plane of the section: the metal is missing there.
-    const w = Math.min(inside.w * 0.16, inches(tray.webHoles.width) * px);
-    plan.rect({ x: cx - w / 2, y: inside.y + inside.h - 1.5, w, h: metal + 3 }, { fill: 'sheet' });
-    for (const x of [cx - w / 2, cx + w / 2]) {
-      plan.line('edge', [x, inside.y + inside.h - 1.2], [x, inside.y + inside.h + metal + 1.2], 'floor hole');
-    }
-  }
-  for (const { x, y, r, kind } of laid) {
-    const at: [number, number] = [inside.x + x * px, inside.y + inside.h - y * px];
-    plan.circle(at, r * px, { pen: 'thin', fill: 'galv', part: `cable ${kind}` });
-    if (r * px >= 9) {
-      plan.text([at[0], at[1] + 4.8], LETTERS[kind] ?? '', {
-        size: r * px >= 14 ? SIZES.note : SIZES.zone,
-        part: `cable ${kind}`,
-      });
-    }
-  }
+  const inside = cutChannel(plan, { tray, cx, bottom, px });
+  cutCables(plan, laid, inside, px);
   across(plan, inside.x, inside.x + inside.w, margin + 34, shortLength(tray.width), {
     from: inside.y - over - 2,
     part: 'inside width',
@@ -120,8 +100,53 @@ export function laySection(given: SectionGiven, how: How): Sheet {
   };
 }
 
+interface Standing {
+  readonly tray: SectionGiven['tray'];
+  /** Middle of the channel, and the underside of its floor. */
+  readonly cx: number;
+  readonly bottom: number;
+  readonly px: number;
+}
+
+/** The channel cut across. @returns its inside */
+export function cutChannel(plan: Plan, { tray, cx, bottom, px }: Standing): Box {
+  const metal = Math.max(6, inches(tray.thickness) * px);
+  const { walls, outline, inside } = channelWalls({ tray, at: [cx, bottom], scale: px });
+  plan.polygon(outline, { fill: 'sheet' });
+  for (const wall of walls) plan.hatch(wall, 'up');
+  plan.polygon(outline, { pen: 'edge', part: 'channel' });
+  if (tray.bottom === 'ventilated') {
+    // A hole of the floor in the plane of the section: the metal is missing there.
+    const w = Math.min(inside.w * 0.16, inches(tray.webHoles.width) * px);
+    plan.rect({ x: cx - w / 2, y: inside.y + inside.h - 1.5, w, h: metal + 3 }, { fill: 'sheet' });
+    for (const x of [cx - w / 2, cx + w / 2]) {
+      plan.line('edge', [x, inside.y + inside.h - 1.2], [x, inside.y + inside.h + metal + 1.2], 'floor hole');
+    }
+  }
+  return inside;
+}
+
+/** Cables as they lie in a channel, or in one side of it, with the letters of their kinds. */
+export function cutCables(
+  plan: Plan,
+  laid: readonly Laid[],
+  inside: Pick<Box, 'x' | 'y' | 'h'>,
+  px: number,
+): void {
+  for (const { x, y, r, kind } of laid) {
+    const at: [number, number] = [inside.x + x * px, inside.y + inside.h - y * px];
+    plan.circle(at, r * px, { pen: 'thin', fill: 'galv', part: `cable ${kind}` });
+    if (r * px >= 9) {
+      plan.text([at[0], at[1] + 4.8], LETTERS[kind] ?? '', {
+        size: r * px >= 14 ? SIZES.note : SIZES.zone,
+        part: `cable ${kind}`,
+      });
+    }
+  }
+}
+
 /** Diameters to at least two decimals, as cable lists write them. */
-function decimals(odIn: number): string {
+export function decimals(odIn: number): string {
   const two = odIn.toFixed(2);
   return Math.abs(Number(two) - odIn) < 1e-9 ? two : String(Math.round(odIn * 1000) / 1000);
 }

@@ -12,6 +12,14 @@ export function spoken(length: Ticks, speak: Speak): string {
   return speak({ say: inches === '0' ? 'drawing.feet' : 'drawing.feetInches', values });
 }
 
+/** Lengths in a text as a person hears them: `24'-8 1/2"` is `24 ft 8 1/2 in`, `20'-0"` is `20 ft`. */
+export function heard(text: string): string {
+  return text
+    .replace(/(\d+)'-0"/g, '$1 ft')
+    .replace(/(\d+)'-(\d[\d /]*)"/g, '$1 ft $2 in')
+    .replaceAll('"', ' in');
+}
+
 /** Sentences to one text. */
 export function together(sentences: readonly (string | undefined)[]): string {
   return sentences.filter((s) => s !== undefined && s !== '').join(' ');

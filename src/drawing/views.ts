@@ -1,7 +1,9 @@
 /** Views of a whole run: a view is one line of the table. */
 import type { ResolvedRun } from '../run/resolved.ts';
+import { layBonding } from './bonding/bonding.ts';
 import { layIsometric } from './isometric/isometric.ts';
 import type { RunGiven } from './runGiven.ts';
+import { layRunSection } from './runSection.ts';
 import { render, type Sheet } from './svg.ts';
 import type { Drawing, How, View } from './types.ts';
 import { layUnfolded } from './unfolded/unfolded.ts';
@@ -9,13 +11,15 @@ import { layUnfolded } from './unfolded/unfolded.ts';
 export interface RunView {
   readonly view: View;
   readonly lay: (given: RunGiven, how: How) => Sheet;
-  /** Needs the tables of fill and bonding, and is left out without them. */
+  /** Needs tables and catalogue, and is left out without them. */
   readonly judged?: boolean;
 }
 
 export const runViews: readonly RunView[] = [
   { view: 'strip', lay: layUnfolded },
   { view: 'isometric', lay: layIsometric },
+  { view: 'section', lay: layRunSection, judged: true },
+  { view: 'bonding', lay: layBonding, judged: true },
 ];
 
 export const RUN_VIEWS: readonly View[] = runViews.map(({ view }) => view);
@@ -32,6 +36,8 @@ export function drawRun(
   views: readonly View[] = RUN_VIEWS,
 ): readonly Drawing[] {
   return runViews
-    .filter(({ view, judged }) => views.includes(view) && (judged !== true || more.tables !== undefined))
+    .filter(
+      ({ view, judged }) => views.includes(view) && (judged !== true || (more.tables && more.catalogue)),
+    )
     .map(({ lay }) => render(lay({ ...more, resolved }, how), how));
 }

@@ -18,7 +18,10 @@ const given = SEEDS.map((seed) => {
   const resolved = resolveRun(randomRun(seed), catalogue);
   const findings =
     seed % 3 === 0 ? inspect(resolved, catalogue, tables).result.findings.slice(0, seed % 11) : [];
-  return { seed, given: { resolved, tables, findings, tags: seed % 2 === 0 ? { start: 'LAD-2' } : {} } };
+  return {
+    seed,
+    given: { resolved, tables, catalogue, findings, tags: seed % 2 === 0 ? { start: 'LAD-2' } : {} },
+  };
 });
 
 describe.each(runViews.map(({ view, lay }) => [view, lay] as const))('%s', (_, lay) => {

@@ -3,7 +3,7 @@ import { directionWords, fittingWords } from '../direction.ts';
 import type { RunGiven } from '../runGiven.ts';
 import { jointNames } from '../runNames.ts';
 import { runNotes } from '../runNotes.ts';
-import { spoken, together } from '../spoken.ts';
+import { heard, spoken, together } from '../spoken.ts';
 import type { How } from '../types.ts';
 
 export function isometricWords(given: RunGiven, { speak }: How): string {
@@ -13,35 +13,37 @@ export function isometricWords(given: RunGiven, { speak }: How): string {
     speak({ say: `rundrawing.${key}`, values });
   const supports = resolved.legs.flatMap((l) => l.supports);
   const [first, last] = [supports[0], supports.at(-1)];
-  return together([
-    say('isometricWords'),
-    ...resolved.legs.flatMap((leg) => {
-      const by = fittingWords(leg, speak);
-      const from =
-        tags?.start ??
-        say(`from-${leg.start.kind === 'ladder' || leg.start.kind === 'tray' ? leg.start.kind : 'free'}`);
-      const way = directionWords(leg, speak);
-      const length = spoken(leg.length, speak);
-      return [
-        by === undefined
-          ? say('firstLeg', { leg: leg.leg, way, length, from })
-          : say('nextLeg', { leg: leg.leg, way, length, by, from: leg.parent?.leg ?? '' }),
-        ...leg.joints.map((joint) =>
-          say(`joint-${joint.kind}`, { name: names.get(joint) ?? joint.name, at: spoken(joint.at, speak) }),
-        ),
-        endWords(leg, tags?.ends?.[leg.leg], { speak }),
-      ];
-    }),
-    first === undefined || last === undefined
-      ? say('noSupports')
-      : supports.length === 1
-        ? say('oneSupport', { first: first.name })
-        : say('supports', { count: supports.length, first: first.name, last: last.name }),
-    ...runNotes(resolved, speak)
-      .slice(3)
-      .map((n) => `${n[0]?.toUpperCase()}${n.slice(1)}.`),
-    ...findings.map((f, i) => say('noteWords', { number: i + 1, text: speak(f.say) })),
-  ]).replaceAll('"', ' in');
+  return heard(
+    together([
+      say('isometricWords'),
+      ...resolved.legs.flatMap((leg) => {
+        const by = fittingWords(leg, speak);
+        const from =
+          tags?.start ??
+          say(`from-${leg.start.kind === 'ladder' || leg.start.kind === 'tray' ? leg.start.kind : 'free'}`);
+        const way = directionWords(leg, speak);
+        const length = spoken(leg.length, speak);
+        return [
+          by === undefined
+            ? say('firstLeg', { leg: leg.leg, way, length, from })
+            : say('nextLeg', { leg: leg.leg, way, length, by, from: leg.parent?.leg ?? '' }),
+          ...leg.joints.map((joint) =>
+            say(`joint-${joint.kind}`, { name: names.get(joint) ?? joint.name, at: spoken(joint.at, speak) }),
+          ),
+          endWords(leg, tags?.ends?.[leg.leg], { speak }),
+        ];
+      }),
+      first === undefined || last === undefined
+        ? say('noSupports')
+        : supports.length === 1
+          ? say('oneSupport', { first: first.name })
+          : say('supports', { count: supports.length, first: first.name, last: last.name }),
+      ...runNotes(resolved, speak)
+        .slice(3)
+        .map((n) => `${n[0]?.toUpperCase()}${n.slice(1)}.`),
+      ...findings.map((f, i) => say('noteWords', { number: i + 1, text: speak(f.say) })),
+    ]),
+  );
 }
 
 /** What a last leg ends at; nothing where a fitting follows. */

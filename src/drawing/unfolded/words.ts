@@ -5,7 +5,7 @@ import { directionWords, fittingWords } from '../direction.ts';
 import { endWords } from '../isometric/words.ts';
 import type { RunGiven } from '../runGiven.ts';
 import { jointNames } from '../runNames.ts';
-import { spoken, together } from '../spoken.ts';
+import { heard, spoken, together } from '../spoken.ts';
 import type { How } from '../types.ts';
 
 /** Most supports of one leg that are said one by one. */
@@ -18,23 +18,25 @@ export function unfoldedWords(
   const names = jointNames(resolved);
   const say = (key: string, values: Record<string, string | number> = {}) =>
     speak({ say: `rundrawing.${key}`, values });
-  return together([
-    say('unfoldedWords'),
-    ...resolved.legs.flatMap((leg) => {
-      const by = fittingWords(leg, speak);
-      const values = { leg: leg.leg, way: directionWords(leg, speak), length: spoken(leg.length, speak) };
-      return [
-        by === undefined ? say('unfoldedFirst', values) : say('unfoldedLeg', { ...values, by }),
-        ...leg.pieces.map(({ id, cut }) => say('piece', { id, cut: spoken(cut, speak) })),
-        ...leg.joints.map((joint) =>
-          say(`joint-${joint.kind}`, { name: names.get(joint) ?? joint.name, at: spoken(joint.at, speak) }),
-        ),
-        supportWords(leg, { speak }),
-        endWords(leg, tags?.ends?.[leg.leg], { speak }),
-      ];
-    }),
-    ...findings.map((f, i) => say('noteWords', { number: i + 1, text: speak(f.say) })),
-  ]).replaceAll('"', ' in');
+  return heard(
+    together([
+      say('unfoldedWords'),
+      ...resolved.legs.flatMap((leg) => {
+        const by = fittingWords(leg, speak);
+        const values = { leg: leg.leg, way: directionWords(leg, speak), length: spoken(leg.length, speak) };
+        return [
+          by === undefined ? say('unfoldedFirst', values) : say('unfoldedLeg', { ...values, by }),
+          ...leg.pieces.map(({ id, cut }) => say('piece', { id, cut: spoken(cut, speak) })),
+          ...leg.joints.map((joint) =>
+            say(`joint-${joint.kind}`, { name: names.get(joint) ?? joint.name, at: spoken(joint.at, speak) }),
+          ),
+          supportWords(leg, { speak }),
+          endWords(leg, tags?.ends?.[leg.leg], { speak }),
+        ];
+      }),
+      ...findings.map((f, i) => say('noteWords', { number: i + 1, text: speak(f.say) })),
+    ]),
+  );
 }
 
 function supportWords({ leg, supports }: ResolvedLeg, { speak }: Pick<How, 'speak'>): string | undefined {
