@@ -55,7 +55,7 @@ export function shownBy(
   const detail = detailViews.find((v) => v.view === view);
   if (detail !== undefined) return detailShown(detail, { resolved, catalogue, tables, of });
   const whole = runViews.find((v) => v.view === view);
-  if (whole !== undefined) return wholeShown(whole, { resolved, tables });
+  if (whole !== undefined) return wholeShown(whole, { resolved, catalogue, tables });
   throw new Error(`no view ${view}`);
 }
 

@@ -85,5 +85,7 @@ export const procedureShape = z.strictObject({
   defer: z.array(z.strictObject({ to: text, what: text })).min(1),
   /** Practice families that exercise it. */
   practice: z.array(plainId).default([]),
+  /** Calculators that work out what it needs, as the site names them; left out, the one for cuts. */
+  sums: z.array(plainId).default([]),
 });
 export type Procedure = z.infer<typeof procedureShape>;

@@ -7,6 +7,7 @@ import type { Library } from '../schema/library.ts';
 import { drawFigure, type ReadyForm, type ReadyProcedure, readyProcedure } from '../schema/readyProcedure.ts';
 import { shortLength } from '../trade/shortLength.ts';
 import type { Block } from './block.ts';
+import { type SumId, sumIds } from './calculators/sum.ts';
 import type { Speak, Tell } from './speak.ts';
 
 /** Procedures of a language, in the order of the job. */
@@ -63,6 +64,16 @@ export const alsoForms = (
       }),
     ),
   }));
+
+/** Calculators that a procedure sends to; the one for cuts where it names none. @throws {Error} a name that is none */
+export function sumsOf({ id, sums }: ReadyProcedure): readonly (SumId | 'cut')[] {
+  if (sums.length === 0) return ['cut'];
+  return sums.map((sum) => {
+    const found = sumIds.find((known) => known === sum);
+    if (found === undefined) throw new Error(`${id}: no calculator ${sum}; name one of ${sumIds.join(', ')}`);
+    return found;
+  });
+}
 
 /** An item as a person asks for it at the counter. */
 export function itemName(item: Item, tell: Tell): string {

@@ -67,9 +67,12 @@ test('the built site has its pages', () => {
   for (const page of [
     '',
     'en/',
+    'en/install/t03/',
+    'en/install/t04/',
     'en/install/t05/',
     'en/install/t06/',
     'en/install/t07/',
+    'en/install/t11/',
     'en/crew/',
     'en/witness/',
   ])
