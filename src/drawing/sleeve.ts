@@ -7,6 +7,7 @@ import { sleeveSection } from './channelSection.ts';
 import { cuttingPlane } from './cuttingPlane.ts';
 import { across, opening } from './dimension.ts';
 import { frameOf, MARGIN } from './frame.ts';
+import { textWidth } from './glyphs.ts';
 import { Plan, SIZES } from './plan.ts';
 import type { SleeveGiven } from './spliceGiven.ts';
 import { spoken, together } from './spoken.ts';
@@ -61,9 +62,17 @@ export function sleeveScale(given: SleeveGiven, form: Form) {
   const [a, b] = given.joint.insertions;
   // Channel must be seen on both sides of the sleeve, so part of the sheet's width is kept for it.
   const room = width - 2 * MARGIN[form] - (form === 'phone' ? 100 : 240);
-  const px = Math.min(scale, room / inches((a + b) as typeof a));
   const cx = width / 2;
   const drawn = given.joint.opening === 0 ? 0 : gap;
+  const whole = Math.min(scale, room / inches((a + b) as typeof a));
+  // An insertion too short for its text has it beside: that must stay inside too.
+  const limits = [a, b].map((into) => {
+    const wide = textWidth(shortLength(into), form === 'phone' ? SIZES.text : SIZES.big);
+    const long = inches(into);
+    if (long * whole >= wide + 30) return whole;
+    return (cx - drawn / 2 - MARGIN[form] - wide - 18) / Math.max(long, 0.01);
+  });
+  const px = Math.min(whole, ...limits);
   const ends = [cx - drawn / 2, cx + drawn / 2] as const;
   return { px, cx, ends, edges: [ends[0] - inches(a) * px, ends[1] + inches(b) * px] as const };
 }

@@ -2,7 +2,8 @@
 import type { Speak } from '../trade/say.ts';
 
 /** Where it will be read: redrawn for each, not shrunk. */
-export type Form = 'phone' | 'desk' | 'paper';
+export const FORMS = ['phone', 'desk', 'paper'] as const;
+export type Form = (typeof FORMS)[number];
 
 export type View =
   | 'strip'
@@ -14,6 +15,7 @@ export type View =
   | 'isometric'
   | 'bonding'
   | 'fitting'
+  | 'expansion'
   | 'holes'
   | 'support'
   | 'exploded';

@@ -92,7 +92,6 @@ export function layExploded(given: DetailGiven, how: How): Detail {
   plan.viewTitle([width / 2, titleAt], `${say(`apart-${subject.kind}`)}${own}`, say('apartScale'));
   const numbered = given.balloons === undefined || given.balloons.length === 0;
   const bottom = drawPartsList(plan, rows, {
-    form,
     width,
     margin,
     top: titleAt + 40,
@@ -183,6 +182,7 @@ function apart(
       picture: jumperApart(plan, room, { tray, fastening }),
     };
   }
+  if (!('placed' in subject)) throw new Error('no splice');
   const { joint, leg } = subject.placed;
   const item = joint.item === null ? undefined : catalogue.get(joint.item);
   if (item?.kind !== 'sleeve' && item?.kind !== 'plate') throw new Error(`${joint.name}: no splice`);

@@ -17,6 +17,7 @@ import { type Callout, callouts } from './callouts.ts';
 import { type Detail, type DetailGiven, pick } from './detail.ts';
 import { type Arm, type Body, bodyOf, leftOf } from './fittingGeometry.ts';
 import { fittingName } from './places.ts';
+import { wrapped } from './wrapped.ts';
 import { zigzag } from './zigzag.ts';
 
 interface Layout {
@@ -195,7 +196,9 @@ function layBody({ balloons = [] }: DetailGiven, fitting: ResolvedFitting, how: 
     ...left.map(({ text, below }) => (below === undefined ? text : `${text}: ${below}`)),
     ...(item.grounding ? [] : [say('needsJumper')]),
   ];
-  const height = Math.ceil(drawNotes(plan, notes, { form, width, margin, top: titleAt + 42 }) + margin);
+  const height = Math.ceil(
+    drawNotes(plan, wrapped(notes, width, form), { form, width, margin, top: titleAt + 42 }) + margin,
+  );
   const frame = frameOf(form, width, height);
   const zones = drawBalloons(plan, frame, form, balloons, targets);
   return {

@@ -1,7 +1,6 @@
 /** The list under an exploded view: number, what it is, how many. */
 import { textWidth } from '../glyphs.ts';
 import { type Plan, SIZES } from '../plan.ts';
-import type { Form } from '../types.ts';
 
 export interface PartRow {
   /** Part of the view that its balloon points at. */
@@ -21,14 +20,12 @@ export function drawPartsList(
   plan: Plan,
   rows: readonly PartRow[],
   {
-    form,
     width,
     margin,
     top,
     numbered,
     heads,
   }: {
-    readonly form: Form;
     readonly width: number;
     readonly margin: number;
     readonly top: number;
@@ -60,6 +57,5 @@ export function drawPartsList(
     y += 6;
     plan.line('zone', [left, y], [right, y]);
   });
-  void form;
   return y + 8;
 }

@@ -1,7 +1,6 @@
 /** Channel in section on a strut, held from both sides: what a horizontal support shows, and section A–A of a vertical one. */
 import type { Tray } from '../../run/catalogue.ts';
 import type { Support } from '../../run/types.ts';
-import { inches } from '../../trade/length.ts';
 import type { Target } from '../balloon.ts';
 import { channelWalls } from '../channelSection.ts';
 import type { Plan } from '../plan.ts';

@@ -84,12 +84,10 @@ export function seatApart(
     washer({ plan, x, y: washerAt, px }, 1, 'washer');
     bolt({ plan, x, y: top, px }, BOLT, 'bolt');
   }
-  const middle = channelTop - boltHigh - gap * 0.4;
   if (centreBolt) {
     washer({ plan, x: cx, y: Math.max(washerAt, top + boltHigh + gap), px }, 1, 'washer');
     bolt({ plan, x: cx, y: top, px }, BOLT, 'centre bolt');
   }
-  void middle;
   const nutBox = nuts[0] ?? strut;
   return {
     bottom,

@@ -15,6 +15,7 @@ import { type Detail, type DetailGiven, pick } from './detail.ts';
 import { drawFront, frontHigh } from './front.ts';
 import { type Held, supportsOf } from './places.ts';
 import { drawSeat, type Seat, STRUT, seatSize } from './seat.ts';
+import { wrapped } from './wrapped.ts';
 
 interface Layout {
   readonly width: number;
@@ -334,7 +335,9 @@ function finish({ balloons = [] }: DetailGiven, { leg, support }: Held, how: How
     values: { name: support.name, leg: leg.leg, at: shortLength(support.at) },
   });
   const notes = [place, ...made.notes, ...left.map(({ text }) => text)];
-  const height = Math.ceil(drawNotes(plan, notes, { form, width, margin, top: bottom + 14 }) + margin);
+  const height = Math.ceil(
+    drawNotes(plan, wrapped(notes, width, form), { form, width, margin, top: bottom + 14 }) + margin,
+  );
   const frame = frameOf(form, width, height);
   const zones = drawBalloons(plan, frame, form, balloons, targets);
   return {
