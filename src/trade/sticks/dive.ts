@@ -33,6 +33,7 @@ export function dive(
   open: Open,
   kept: Plan = [],
   forbidden: ReadonlySet<string> = new Set(),
+  known?: readonly Filled[],
   relaxed?: Relaxed,
 ): boolean {
   const { job, pool, pricer, stop, chance } = diving;
@@ -40,9 +41,11 @@ export function dive(
   const own: Open = { bars: [...open.bars], wanted: [...open.wanted] };
   const cuts: Cut[] = [...kept];
   let solved = relaxed;
+  let near = known;
   for (;;) {
     if (--diving.nodes < 0) return false;
-    solved ??= relax(job, own, pool, pricer, { stop, forbidden: tried, chance, rough: true });
+    solved ??= relax(job, own, pool, pricer, { stop, forbidden: tried, chance, rough: true }, near);
+    near = solved.near;
     if (stop() || !within(diving, cuts, solved)) return false;
     const whole = keepWhole(own, cuts, solved);
     if (whole && finish(diving, own, cuts)) return true;
@@ -56,7 +59,8 @@ export function dive(
     const cut: Cut = { bar: next.bar, pattern: next.pattern, times: 1 };
     const branch: Open = { bars: [...own.bars], wanted: [...own.wanted] };
     take(branch, cut);
-    if (finish(diving, branch, [...cuts, cut]) || dive(diving, branch, [...cuts, cut], tried)) return true;
+    if (finish(diving, branch, [...cuts, cut]) || dive(diving, branch, [...cuts, cut], tried, near))
+      return true;
     tried.add(next.name);
     solved = undefined;
   }

@@ -27,7 +27,11 @@ export interface Search {
 /** Dives at most, when nothing else ends the search. */
 const MOST_DIVES = 40;
 
-export function leastStock(job: Job, { stop, found }: Search, forEver: boolean): Least {
+/**
+ * @param forEver  looks on until it is stopped; else a fixed number of times
+ * @param best  a plan that is known to need least, so that only the proof is looked for
+ */
+export function leastStock(job: Job, { stop, found }: Search, forEver: boolean, best?: Plan): Least {
   const pricer = new Pricer(Math.max(...job.bars.map((b) => b.room), 1));
   const pool = new Pool();
   let bound: Bound = NOTHING;
@@ -37,7 +41,7 @@ export function leastStock(job: Job, { stop, found }: Search, forEver: boolean):
   };
   for (const weights of knownWeights(job)) raise(weights);
   const hand = byHand(job);
-  let plan = hand;
+  let plan = best ?? hand;
   const better = (next: Plan): void => {
     if (plan !== null && compareRanks(rankOf(next, job), rankOf(plan, job)) >= 0) return;
     plan = next;
@@ -61,6 +65,15 @@ export function leastStock(job: Job, { stop, found }: Search, forEver: boolean):
     if (bound.ticks >= root.cost * longestStock(job) - 1e-6) break;
   }
   if (plan !== null) found(plan, bound);
+  const tooLittle = done() ? undefined : choicesBelow(job, stock());
+  if (tooLittle !== undefined && (best !== undefined || job.bars.filter((b) => !b.offcut).length > 1)) {
+    const { prices } = relax(job, openJob(job), pool, pricer, { stop, wantsOnly: true, choices: tooLittle });
+    for (const weights of scaled(prices)) {
+      raise(weights);
+      if (done()) break;
+    }
+  }
+  if (best !== undefined) return answer();
   const step = job.bars.filter((b) => !b.offcut).reduce((g, b) => divisor(g, b.ticks), 0);
   const goal = (): number => Math.max(bound.ticks, stock() - step);
   for (let turn = 0; !done() && !stop() && (forEver || turn < MOST_DIVES); turn++) {
@@ -74,10 +87,33 @@ export function leastStock(job: Job, { stop, found }: Search, forEver: boolean):
       nodes: NODES * turnOf(turn),
       ...(turn < 1 ? {} : { chance: chanceOf(turn) }),
     };
-    dive(diving, openJob(job), [], undefined, turn === 0 ? root : undefined);
+    dive(diving, openJob(job), [], undefined, root.near, turn === 0 ? root : undefined);
   }
   return answer();
 }
+
+/** Every choice of new stock that is shorter than a plan's and as much as can be, by the count of each bar; undefined when they are many. */
+function choicesBelow(job: Job, stock: number): readonly (readonly number[])[] | undefined {
+  const found: number[][] = [];
+  const counts = job.bars.map(() => 0);
+  const visit = (bar: number, left: number): boolean => {
+    const entry = job.bars[bar];
+    if (entry === undefined) {
+      const more = job.bars.some((b, i) => !b.offcut && b.ticks <= left && (counts[i] as number) < b.count);
+      if (!more) found.push([...counts]);
+      return found.length <= MOST_CHOICES;
+    }
+    const most = entry.offcut ? 0 : Math.min(entry.count, Math.floor(left / entry.ticks));
+    for (let n = most; n >= 0; n--) {
+      counts[bar] = n;
+      if (!visit(bar + 1, left - n * entry.ticks)) return false;
+    }
+    counts[bar] = 0;
+    return true;
+  };
+  return visit(0, stock - 1) ? found : undefined;
+}
+const MOST_CHOICES = 400;
 
 /** Prices as whole weights, coarse before fine. */
 function* scaled(prices: readonly number[]): Generator<readonly number[]> {

@@ -46,6 +46,8 @@ export interface Relaxed {
   readonly cost: number;
   /** Patterns in use and how often. */
   readonly used: readonly (Filled & { readonly amount: number })[];
+  /** Patterns that are in use or nearly worth it: what is left after a cut is best relaxed with these. */
+  readonly near: readonly Filled[];
   /** What one piece of each kind is worth. */
   readonly prices: readonly number[];
   /** Whether no better pattern is left; false when the search was stopped, or a forbidden pattern would be better. */
@@ -58,6 +60,11 @@ export interface RelaxOptions {
   readonly forbidden?: ReadonlySet<string> | undefined;
   /** Prices alone: bars cost nothing and an open want costs 1, to show that bars run out. */
   readonly wantsOnly?: boolean;
+  /**
+   * With `wantsOnly`: counts of every bar, one list for each choice of new stock that is to be shown too little. The bars
+   * used are then a mixture of these choices, and the off-cuts.
+   */
+  readonly choices?: readonly (readonly number[])[] | undefined;
   /** Good enough for a plan, not for a bound. */
   readonly rough?: boolean;
   /** Makes patterns that cost the same differ by a hair, so that another of many best mixtures comes out. */
@@ -68,6 +75,7 @@ export interface RelaxOptions {
 
 const WORTH = 1e-7;
 const HAIR = 2e-6;
+const NEAR = 0.1;
 /** Wide enough that whole weights made of the prices still prove the same. */
 const SURELY = 1e-5;
 
@@ -92,12 +100,13 @@ interface Part {
   readonly rows: ReadonlyMap<number, number>;
 }
 
-function partOf(job: Job, open: Open): Part {
+function partOf(job: Job, open: Open, everyBar: boolean): Part {
   const kinds = job.kinds.map((_, i) => i).filter((i) => (open.wanted[i] as number) > 0);
   const bars = job.bars.map((_, i) => i).filter((i) => (open.bars[i] as number) > 0);
   const rows = new Map<number, number>();
   for (const bar of bars)
-    if ((open.bars[bar] as number) < Number.POSITIVE_INFINITY) rows.set(bar, kinds.length + rows.size);
+    if (everyBar || (open.bars[bar] as number) < Number.POSITIVE_INFINITY)
+      rows.set(bar, kinds.length + rows.size);
   return {
     kinds,
     place: new Map(kinds.map((kind, i) => [kind, i])),
@@ -108,11 +117,24 @@ function partOf(job: Job, open: Open): Part {
   };
 }
 
-export function relax(job: Job, open: Open, pool: Pool, pricer: Pricer, options: RelaxOptions): Relaxed {
-  const part = partOf(job, open);
-  const limits = [...part.rows.keys()].map((bar) => open.bars[bar] as number);
+/** @param known  patterns to begin with; more are found and put into `pool` */
+export function relax(
+  job: Job,
+  open: Open,
+  pool: Pool,
+  pricer: Pricer,
+  options: RelaxOptions,
+  known: Iterable<Filled> = pool.all(),
+): Relaxed {
+  const { choices } = options;
+  const part = partOf(job, open, choices !== undefined);
+  const limits = [...part.rows.keys()].map((bar) =>
+    choices !== undefined && job.bars[bar]?.offcut === false ? 0 : (open.bars[bar] as number),
+  );
+  if (choices !== undefined) limits.push(1);
   const master = new Simplex([...part.wanted], limits, options.wantsOnly ? 1 : undefined);
   const filled: Filled[] = [];
+  const names = new Set<string>();
   const add = (bar: number, pattern: Pattern, name = nameOf(bar, pattern)): void => {
     const entries: number[] = [];
     for (let k = 0; k < pattern.length; k += 2)
@@ -121,9 +143,17 @@ export function relax(job: Job, open: Open, pool: Pool, pricer: Pricer, options:
     if (row !== undefined) entries.push(row, 1);
     const cost = options.wantsOnly ? 0 : costOf(job, bar) + HAIR * (options.chance?.() ?? 0);
     master.add(cost, entries);
+    names.add(name);
     filled.push({ bar, pattern, name });
   };
-  for (const { bar, pattern, name } of pool.all())
+  for (const counts of choices ?? []) {
+    const entries = [part.kinds.length + limits.length - 1, 1];
+    for (const [bar, row] of part.rows)
+      if ((counts[bar] as number) > 0) entries.push(row, 0 - (counts[bar] as number));
+    master.add(0, entries);
+    filled.push({ bar: -1, pattern: [], name: '' });
+  }
+  for (const { bar, pattern, name } of known)
     if (
       (open.bars[bar] as number) > 0 &&
       repeats(pattern, open.wanted) > 0 &&
@@ -133,10 +163,13 @@ export function relax(job: Job, open: Open, pool: Pool, pricer: Pricer, options:
   for (const bar of part.bars) {
     for (const kind of part.kinds) {
       const one = greedyPattern(job, only(open.wanted, kind), job.bars[bar]?.room ?? 0);
-      if (one.length > 0 && pool.add(bar, one)) add(bar, one);
+      if (one.length > 0 && !names.has(nameOf(bar, one))) {
+        pool.add(bar, one);
+        add(bar, one);
+      }
     }
   }
-  const finished = generate(job, part, master, pool, pricer, options, add);
+  const finished = generate(job, part, master, pool, pricer, options, add, names);
   const prices = new Array<number>(job.kinds.length).fill(0);
   part.kinds.forEach((kind, i) => {
     prices[kind] = Math.max(0, master.prices[i] as number);
@@ -144,6 +177,7 @@ export function relax(job: Job, open: Open, pool: Pool, pricer: Pricer, options:
   return {
     cost: master.left > 1e-6 && !options.wantsOnly ? Number.POSITIVE_INFINITY : master.cost,
     used: master.used().map(([column, amount]) => ({ ...(filled[column] as Filled), amount })),
+    near: filled.filter((_, column) => master.reducedCost(column) < NEAR),
     prices,
     finished,
   };
@@ -161,6 +195,7 @@ function generate(
   pricer: Pricer,
   { stop, forbidden, wantsOnly, roundsUp, rough }: RelaxOptions,
   add: (bar: number, pattern: Pattern) => void,
+  names: ReadonlySet<string>,
 ): boolean {
   const rooms = part.bars.map((bar) => job.bars[bar]?.room ?? 0);
   if (rooms.length === 0 || part.kinds.length === 0) return master.optimise();
@@ -184,7 +219,8 @@ function generate(
       for (const { pattern } of fillings) {
         const own: Pattern = pattern.map((n, i) => (i % 2 === 0 ? (part.kinds[n] as number) : n));
         if (forbidden?.has(nameOf(bar, own))) barred = true;
-        else if (pool.add(bar, own)) {
+        else if (!names.has(nameOf(bar, own))) {
+          pool.add(bar, own);
           add(bar, own);
           added++;
         }

@@ -17,5 +17,6 @@ export const sticksSays = [
   'sticks.rounded',
   'sticks.short',
   'sticks.shortProven',
+  'sticks.shortTried',
   'sticks.shortFound',
 ] as const;

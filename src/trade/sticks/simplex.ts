@@ -264,6 +264,10 @@ export class Simplex {
     return this.prices.reduce((sum, price, r) => sum + price * (this.#given[r] as number), 0);
   }
 
+  reducedCost(column: number): number {
+    return this.#columns.reducedCost(column, this.prices);
+  }
+
   /** How much of the wants is left open. */
   get left(): number {
     return this.#amounts(this.#given).reduce(

@@ -6,25 +6,37 @@
  * Bounds: Martello and Toth, Discrete Applied Mathematics 28 (1990); Gilmore and Gomory, Operations Research 9 (1961).
  */
 import type { Answered } from '../answer.ts';
-import type { Bound } from './certificate.ts';
+import { bestOfAll } from './allPlans.ts';
 import { type Job, jobOf } from './job.ts';
 import { leastStock } from './leastStock.ts';
 import type { Budget, SticksGiven, SticksResult } from './types.ts';
 import { givenSteps, workingOf } from './working.ts';
 import { writeFound } from './write.ts';
 
+/** Jobs whose plans are all looked at. */
+const SMALL = { states: 60_000, patterns: 4000, steps: 400_000 };
+
 /**
  * @throws {GivenError} a piece longer than every bar, more pieces than any job has
  */
 export function sticks(given: SticksGiven, budget: Budget = {}): Answered<SticksResult> {
   const job = jobOf(given);
+  const stop = budget.stop ?? (() => false);
+  const small = bestOfAll(job, SMALL, stop);
+  if (small === null) return infeasible(job, 'sticks.shortTried');
   const { plan, bound, hand } = leastStock(
     job,
-    { stop: budget.stop ?? (() => false), found: () => {} },
+    { stop, found: () => {} },
     budget.stop !== undefined,
+    small?.plan,
   );
-  if (plan === null) return infeasible(job, bound);
-  const found = { plan, bound, levels: 1 };
+  if (plan === null)
+    return infeasible(
+      job,
+      bound.ticks === Number.POSITIVE_INFINITY ? 'sticks.shortProven' : 'sticks.shortFound',
+    );
+  const levels = small === undefined ? (job.bars.some((b) => b.offcut) ? 1 : 2) : small.whole ? 5 : 3;
+  const found = { plan, bound, levels };
   const result = writeFound(job, found);
   return {
     result: job.rounded ? { ...result, why: [{ say: 'sticks.rounded' }] } : result,
@@ -33,8 +45,7 @@ export function sticks(given: SticksGiven, budget: Budget = {}): Answered<Sticks
   };
 }
 
-function infeasible(job: Job, bound: Bound): Answered<SticksResult> {
-  const why = bound.ticks === Number.POSITIVE_INFINITY ? 'sticks.shortProven' : 'sticks.shortFound';
+function infeasible(job: Job, why: string): Answered<SticksResult> {
   return {
     result: {
       feasible: false,
