@@ -1,8 +1,12 @@
 /** `run VERB`: a run of channel in, what follows from it out. A new verb is an entry of the list below. */
+import { paperPalette } from '../drawing/palette.ts';
+import { FORMS } from '../drawing/types.ts';
+import { drawRun, VIEWS } from '../drawing/views.ts';
 import { type Finding, inspect } from '../run/inspect/inspect.ts';
 import { type LayoutResult, layout } from '../run/layout/layout.ts';
 import { takeoff } from '../run/takeoff.ts';
 import { runJson } from '../run/writeRun.ts';
+import { type Fault, GivenError } from '../trade/given.ts';
 import { inches, type Ticks } from '../trade/length.ts';
 import type { Speak } from '../trade/say.ts';
 import type { RunContent } from './runContent.ts';
@@ -86,10 +90,57 @@ const layoutVerb: RunVerb = {
     },
 };
 
-const VERBS: readonly RunVerb[] = [takeoffVerb, inspectVerb, layoutVerb];
+/** A view or form as an option names it; none where it is left out. */
+function named<T extends string>(option: string, text: string | undefined, all: readonly T[]): Named<T> {
+  const found = all.find((one) => one === text);
+  if (text === undefined || found !== undefined) return { found, faults: [] };
+  const todo = `name one of ${all.join(' ')}`;
+  return { found, faults: [{ field: `--${option}`, value: text, message: 'there is no such', todo }] };
+}
+
+interface Named<T> {
+  readonly found: T | undefined;
+  readonly faults: readonly Fault[];
+}
+
+const drawVerb: RunVerb = {
+  name: 'draw',
+  line: 'drawings of a run, findings marked on them',
+  options: {
+    view: { value: 'VIEW', line: `one view alone: ${VIEWS.join(' ')}` },
+    form: { value: 'FORM', line: 'phone, desk (the default) or paper' },
+    of: { value: 'PLACE', line: 'with --view, what it shows: a leg, joint, piece or support by its name' },
+  },
+  results: [['views', '[{view, svg, words}]: words say the measures to someone who cannot see the lines']],
+  work: ({ text }) => {
+    const view = named('view', text('view'), VIEWS);
+    const form = named('form', text('form'), FORMS);
+    const of = text('of');
+    const faults = [...view.faults, ...form.faults];
+    if (of !== undefined && text('view') === undefined) {
+      faults.push({
+        field: '--of',
+        value: of,
+        message: 'no view is named that shows it',
+        todo: 'name one by --view',
+      });
+    }
+    if (faults.length > 0) throw new GivenError(faults);
+    const views = view.found === undefined ? undefined : [view.found];
+    return onResolved((resolved, { catalogue, tables, speak }) => {
+      const { findings } = inspect(resolved, catalogue, tables).result;
+      const given = { catalogue, tables, findings, of, views };
+      const how = { form: form.found ?? 'desk', palette: paperPalette, speak } as const;
+      const drawn = drawRun(resolved, given, how).map(({ view, svg, words }) => ({ view, svg, words }));
+      return { result: { views: drawn }, steps: [], sources: [] };
+    })({ text, has: () => false });
+  },
+};
+
+const VERBS: readonly RunVerb[] = [takeoffVerb, inspectVerb, layoutVerb, drawVerb];
 
 export const group: Group = {
   name: 'run',
-  line: 'a run of channel: take-off, inspection, lay-out',
+  line: 'a run of channel: take-off, inspection, lay-out, drawings',
   verbs: VERBS.map(runVerb),
 };

@@ -140,4 +140,5 @@ export const runDrawingSays = [
   'rundrawing.jumperWords',
   'rundrawing.cableAir',
   'rundrawing.fillBoth',
+  'rundrawing.isometricLonger',
 ] as const;

@@ -111,7 +111,7 @@ function attempt(given: RunGiven, scene: Scene, how: How, level: Level): Attempt
       plan,
       zones: zones(given.balloons === undefined ? legs.balloons : stepped.balloons),
       noted: zones(marked.triangles),
-      words: isometricWords(given, how),
+      words: isometricWords(given, scene.route.longer > 0, how),
     },
   };
 }

@@ -6,7 +6,8 @@ import { runNotes } from '../runNotes.ts';
 import { heard, spoken, together } from '../spoken.ts';
 import type { How } from '../types.ts';
 
-export function isometricWords(given: RunGiven, { speak }: How): string {
+/** @param longer  whether short legs are drawn longer than to scale */
+export function isometricWords(given: RunGiven, longer: boolean, { speak }: How): string {
   const { resolved, findings = [], tags } = given;
   const names = jointNames(resolved);
   const say = (key: string, values: Record<string, string | number> = {}) =>
@@ -15,7 +16,7 @@ export function isometricWords(given: RunGiven, { speak }: How): string {
   const [first, last] = [supports[0], supports.at(-1)];
   return heard(
     together([
-      say('isometricWords'),
+      say(longer ? 'isometricLonger' : 'isometricWords'),
       ...resolved.legs.flatMap((leg) => {
         const by = fittingWords(leg, speak);
         const from =
