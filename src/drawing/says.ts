@@ -1,8 +1,10 @@
+import { detailSays } from './details/says.ts';
 import { runDrawingSays } from './runSays.ts';
 
 /** Keys of the sentences that drawings say; every language must have them. */
 export const drawingSays = [
   ...runDrawingSays,
+  ...detailSays,
   'drawing.feetInches',
   'drawing.feet',
   'drawing.inches',

@@ -117,7 +117,12 @@ function layBody({ balloons = [] }: DetailGiven, fitting: ResolvedFitting, how: 
     const shift = (arm.shift ?? 0) * px;
     const out = dotOf(normal, leftOf(arm.way)) > 0 ? 1 : -1;
     const edge = (arm.wide * px) / 2 + out * shift + 5;
-    const bodyEdge = Math.max(edge, ...body.arms.map((a) => (a.wide * px) / 2 + 5));
+    const bodyEdge = Math.max(
+      edge,
+      ...body.arms.map(
+        (a) => (a.wide * px) / 2 + Math.sign(dotOf(normal, leftOf(a.way))) * (a.shift ?? 0) * px + 5,
+      ),
+    );
     if (arm.leg !== undefined && sides[i] !== undefined) {
       const end = to([arm.way[0] * (arm.take - arm.insertion), arm.way[1] * (arm.take - arm.insertion)]);
       aligned(plan, face, end, shortLength(item.insertion), {
