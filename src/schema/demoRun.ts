@@ -24,6 +24,8 @@ export const demoRunShape = z.strictObject({
   /** Keys of its name, and of the one line that says what it teaches. */
   name: wordKey,
   line: wordKey,
+  /** Tags of what stands at its start, and at its ends by leg, as its sheets name them. */
+  tags: z.strictObject({ start: z.string().min(1), ends: z.record(z.string(), z.string().min(1)) }),
   run: runShape,
   /** All that an inspection finds; left out: nothing. The content check holds the run to it. */
   finds: z.array(find).default([]),

@@ -9,19 +9,39 @@ import { type Fault, GivenError } from '../trade/given.ts';
 import { formatLength, ticks } from '../trade/length.ts';
 import type { DemoRun } from './demoRun.ts';
 import { judgedBy } from './entryTables.ts';
+import { missingOne } from './missing.ts';
 import type { FileFault } from './shelf.ts';
 import type { Entries, Lost } from './shelves.ts';
 
-/** Ranks are always judged; runs where all that they are judged by could be read. */
+/** Ranks and tags are always judged; runs where all that they are judged by could be read. */
 export function demoRunFaults(entries: Entries, lost: Lost): readonly FileFault[] {
   const { demoRuns } = entries;
   const judged = demoRuns.length === 0 ? null : judgedBy(entries, lost);
-  if (judged === null) return rankFaults(demoRuns);
+  const own = [...rankFaults(demoRuns), ...tagFaults(demoRuns)];
+  if (judged === null) return own;
   const { catalogue, tables } = judged;
   const faults = demoRuns.flatMap(({ file, data }) =>
     faultsOfRun(data, catalogue, tables).map((fault) => ({ file, ...fault })),
   );
-  return [...rankFaults(demoRuns), ...faults];
+  return [...own, ...faults];
+}
+
+/** Every end has its tag, and no tag stands where nothing ends. */
+function tagFaults(demoRuns: Entries['demoRuns']): readonly FileFault[] {
+  return demoRuns.flatMap(({ file, data: { tags, run } }) => {
+    const ends = new Set((run.ends ?? []).map(({ leg }) => leg));
+    const untagged = [...ends].filter((leg) => !Object.hasOwn(tags.ends, leg));
+    return [
+      ...Object.keys(tags.ends).flatMap((leg) =>
+        missingOne(file, `tags.ends.${leg}`, leg, ends, 'end at leg'),
+      ),
+      ...untagged.map((leg) => ({
+        ...{ file, field: 'tags.ends', value: leg },
+        message: `the end of leg ${leg} has no tag`,
+        todo: 'write what stands there, as FT-1204',
+      })),
+    ];
+  });
 }
 
 function rankFaults(demoRuns: Entries['demoRuns']): readonly FileFault[] {

@@ -106,6 +106,15 @@ test.each([
   ['wall', 'at: 12\'-6"', 'at: 13\'-6"', [['finds', 'span-too-long, leg 1, 10\'-3"']]],
   ['wall', 'length: 38\'-6 5/16"', 'length: 58\'-6 5/16"', [['run.legs[0].length', 702.3125]]],
   ['drop', 'card-4-outside-90', 'card-4-outside-9', [['run.legs[3].fitting', 'card-4-outside-9']]],
+  [
+    'tee',
+    '"6": PT-1406',
+    '"7": PT-1406',
+    [
+      ['tags.ends.7', '7'],
+      ['tags.ends', '6'],
+    ],
+  ],
   ['tee', 'rank: 4', 'rank: 6', [['rank', 6]]],
   ['tee', 'name: demoRun.tee', 'name: demoRun', [['name', 'demoRun']]],
   [

@@ -33,10 +33,11 @@ export const runTasks = [
 export function runExamples(library: Library, speak: Speak) {
   return [...library.demoRuns.values()]
     .sort((a, b) => a.rank - b.rank)
-    .map(({ id, rank, name, run }) => ({
+    .map(({ id, rank, name, tags, run }) => ({
       id,
       number: `ALD-R${rank}`,
       name: speak({ say: name }),
+      tags,
       json: runJson(run),
     }));
 }

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import type { RunFile } from '../../../run/edit/file.ts';
 import type { KeptRun } from '../../device/runs.ts';
 import type { Tell } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
@@ -7,6 +8,8 @@ export interface Example {
   readonly id: string;
   readonly number: string;
   readonly name: string;
+  /** Of what stands at its start and ends. */
+  readonly tags: RunFile['tags'];
   readonly json: unknown;
 }
 
