@@ -8,13 +8,20 @@ import type { Calculator } from './calculator.ts';
 import { channel } from './calculators/channel.ts';
 import { geometry } from './calculators/geometry.ts';
 import { mechanics } from './calculators/mechanics.ts';
+import { sticks } from './calculators/sticks.ts';
 import { tables } from './calculators/tables.ts';
 import { table } from './help.ts';
 import type { Group, Verb } from './verb.ts';
 
-export const CALCULATORS: readonly Calculator[] = [...channel, ...mechanics, ...geometry, ...tables];
+export const CALCULATORS: readonly Calculator[] = [
+  ...channel,
+  ...sticks,
+  ...mechanics,
+  ...geometry,
+  ...tables,
+];
 
-function verbOf({ name, line, fields, results, options, answer }: Calculator): Verb {
+function verbOf({ name, line, fields, results, options, ready, answer }: Calculator): Verb {
   return {
     name,
     line,
@@ -30,6 +37,7 @@ function verbOf({ name, line, fields, results, options, answer }: Calculator): V
       'A length is a number of inches or a text: 12\'-3 1/2", 7-3 5/8, 87 5/8, 112.5 ft, 2 350 mm.',
     ],
     run: async (call) => {
+      ready?.(call);
       const given = await call.input();
       const content = calcContent();
       const answers = Array.isArray(given)

@@ -14,6 +14,8 @@ export interface Calculator {
   /** The result's fields, for the manual. */
   readonly results: readonly (readonly [string, string])[];
   readonly options?: Readonly<Record<string, Option>>;
+  /** Looks at the options before anything is read. @throws {GivenError} when they cannot be used */
+  readonly ready?: (options: Options) => void;
   readonly answer: (given: unknown, content: CalcContent, options: Options) => Envelope;
 }
 

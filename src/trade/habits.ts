@@ -46,6 +46,8 @@ export const HOLES: Source = practice('a cut keeps clear of the holes');
 export const HOLE_CLEARANCE: Source = practice('a cut stays one hole width clear of a hole');
 /** What a blade takes where nothing is said of it. */
 export const KERF = { length: fromInches(1 / 8), source: practice('a saw cut takes 1/8 in') };
+/** The shortest remainder of a stick that is kept, when nothing is said of it. */
+export const REUSABLE = { length: fromInches(12), source: practice('a remainder of 12 in or more is kept') };
 /** What a sleeve of the practice catalogue leaves between the ends when both go in fully. */
 export const OPENING = { length: fromInches(1 / 8), source: training('sleeve') };
 /** How far channel goes into the socket of a ladder tray, tray or instrument. */

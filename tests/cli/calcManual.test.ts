@@ -10,6 +10,7 @@ import {
   spanInput,
   verticalInput,
 } from '../../src/schema/mechanicsInputs.ts';
+import { sticksInput } from '../../src/schema/sticksInputs.ts';
 import {
   ampacityInput,
   expansionInput,
@@ -30,6 +31,7 @@ const inputs = {
   cut: cutInput,
   mark: markInput,
   fill: fillInput,
+  sticks: sticksInput,
   section: sectionInput,
   beam: beamInput,
   span: spanInput,

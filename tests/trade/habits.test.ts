@@ -15,6 +15,7 @@ test('the figures are those of their sources', () => {
   expect(inches(habits.INSERTION.length)).toBe(5); // common practice, no source
   expect(inches(habits.STOCK.length)).toBe(240); // common practice, no source
   expect(inches(habits.KERF.length)).toBe(1 / 8); // common practice, no source
+  expect(inches(habits.REUSABLE.length)).toBe(12); // common practice, no source
   expect(inches(habits.OPENING.length)).toBe(1 / 8); // training value: sleeve 10 1/8 in, 5 in each side
   expect(inches(habits.SOCKET.length)).toBe(1.5); // training value
 });

@@ -3,7 +3,8 @@
  * give: n pieces then fit exactly when their lengths and n - 1 kerfs fit.
  */
 import { type Fault, GivenError } from '../given.ts';
-import { formatLength, fromInches, inches, TICKS_PER_INCH, ticks } from '../length.ts';
+import { REUSABLE } from '../habits.ts';
+import { formatLength, inches, TICKS_PER_INCH, ticks } from '../length.ts';
 import type { SticksGiven, Wanted } from './types.ts';
 
 /** Bars of one length that stand side by side. */
@@ -49,11 +50,10 @@ export const MOST_UNITS = 200_000;
 /** More pieces than any job of the trade; a slip of the finger is refused instead of searched for. */
 export const MOST_PIECES = 100_000;
 const SIXTY_FOURTH = TICKS_PER_INCH / 64;
-const REUSABLE = fromInches(12);
 
 /** @throws {GivenError} a piece that is longer than every bar; more pieces than can be cut */
 export function jobOf(given: SticksGiven): Job {
-  const { stock, offcuts = [], pieces, kerf, minReusable = REUSABLE } = given;
+  const { stock, offcuts = [], pieces, kerf, minReusable = REUSABLE.length } = given;
   refuse(given);
   const bars = [
     ...together(offcuts.map((o) => ({ ...o, offcut: true }))),

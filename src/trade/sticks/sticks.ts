@@ -6,6 +6,7 @@
  * Bounds: Martello and Toth, Discrete Applied Mathematics 28 (1990); Gilmore and Gomory, Operations Research 9 (1961).
  */
 import type { Answered } from '../answer.ts';
+import { REUSABLE } from '../habits.ts';
 import { bestOfAll } from './allPlans.ts';
 import { type Job, jobOf } from './job.ts';
 import { leastStock } from './leastStock.ts';
@@ -41,7 +42,7 @@ export function sticks(given: SticksGiven, budget: Budget = {}): Answered<Sticks
   return {
     result: job.rounded ? { ...result, why: [{ say: 'sticks.rounded' }] } : result,
     steps: workingOf(job, found, hand),
-    sources: [],
+    sources: given.minReusable === undefined ? [REUSABLE.source] : [],
   };
 }
 
