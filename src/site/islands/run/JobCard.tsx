@@ -30,7 +30,7 @@ export function JobCard({ worked, file, world, today, tell, speak }: Props) {
   const card = jobCard(resolved, takeoff.result, findings, file);
   const how = { form: 'phone', palette: paperPalette, speak } as const;
   const drawn = (view: Drawing['view']) =>
-    drawRun(resolved, { findings, tags: tagsOf(file) }, how, [view])[0];
+    drawRun(resolved, { findings: card.findings, tags: tagsOf(file) }, how, [view])[0];
   const isometric = drawn('isometric');
   const title = file.number === '' ? file.name || tell('yourRun.aRun') : file.number;
   const limits = resolved.legs.flatMap((leg) => spanLimit(leg, resolved).limit ?? []);

@@ -101,6 +101,10 @@ export default function RunSheet({ words, data, examples, children }: Props) {
       else setNotice([tell('yourRun.link-broken'), ...given.map((f) => faultWords(f, tell))]);
     };
     void open();
+    // A link opened in a page that shows a run already changes the address alone.
+    const opened = () => void open();
+    window.addEventListener('hashchange', opened);
+    return () => window.removeEventListener('hashchange', opened);
   }, []);
 
   const shown = shared ?? file;
@@ -111,11 +115,13 @@ export default function RunSheet({ words, data, examples, children }: Props) {
   const findings = worked.inspected?.result.findings ?? [];
   const drawn = useMemo((): { isometric: readonly Drawing[]; strip: readonly Drawing[] } => {
     const added =
-      draft === null ? null : workOut(addLeg(shown.run, draft.choice, draft.length), world, {}, null);
+      draft === null
+        ? null
+        : guarded(() => workOut(addLeg(shown.run, draft.choice, draft.length), world, {}, null), tell);
     const resolved = added?.resolved ?? worked.resolved;
     if (resolved === null) return { isometric: [], strip: [] };
     const phantom = added?.resolved == null ? {} : { phantom: resolved.run.legs.at(-1)?.id };
-    const more = { findings, tags: tagsOf(shown), tables: world.tables, ...phantom };
+    const more = { findings, tags: tagsOf(shown), ...phantom };
     const all = FORMS.flatMap((form) =>
       drawRun(resolved, more, { form, palette: pagePalette, speak }, ['isometric', 'strip']),
     );
@@ -123,7 +129,7 @@ export default function RunSheet({ words, data, examples, children }: Props) {
       isometric: all.filter(({ view }) => view === 'isometric'),
       strip: all.filter(({ view }) => view === 'strip'),
     };
-  }, [shown, draft, worked, findings, world, speak]);
+  }, [shown, draft, worked, findings, world, speak, tell]);
 
   const editRun = (next: Run, what: Say, fresh?: 'fresh') => edit({ ...file, run: next }, what, fresh);
   const changed = (what: string): Say => ({ say: 'yourRun.did-change', values: { what } });
@@ -277,6 +283,7 @@ export default function RunSheet({ words, data, examples, children }: Props) {
               <button
                 type="button"
                 className="button"
+                data-print
                 disabled={worked.takeoff === null}
                 onClick={() => window.print()}
               >
@@ -419,7 +426,9 @@ export default function RunSheet({ words, data, examples, children }: Props) {
           onRemove={runs.remove}
           onExample={(example) => {
             void read(example.json).then((given) => {
-              if ('v' in given) runs.show({ ...given, number: example.number, name: example.name });
+              if (!('v' in given)) return;
+              const { number, name, tags } = example;
+              runs.show({ ...given, number, name, tags });
             });
           }}
           tell={tell}

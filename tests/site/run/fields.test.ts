@@ -1,0 +1,52 @@
+import { expect, test } from 'vitest';
+import words from '../../../content/words/en/yourrun.json' with { type: 'json' };
+import { runShape } from '../../../src/schema/run.ts';
+import {
+  type Field,
+  LISTS,
+  legFields,
+  limitFields,
+  listFields,
+  startFields,
+  stockFields,
+  tempFields,
+} from '../../../src/site/run/fields.ts';
+import { catalogue, leg, whole } from '../../run/practice.ts';
+
+const run = whole([leg('1', 'E')]);
+type Shape = { unwrap?: () => Shape; element?: Shape; shape?: Record<string, Shape> };
+/** Names of the fields of an object, or of the rows of a list, optional or not. */
+function namesOf(shape: Shape | undefined): readonly string[] {
+  if (shape?.shape !== undefined) return Object.keys(shape.shape);
+  if (shape?.element !== undefined) return namesOf(shape.element);
+  return shape?.unwrap === undefined ? [] : namesOf(shape.unwrap());
+}
+const shapes = (runShape as unknown as Shape).shape ?? {};
+const names = (fields: readonly Field[]) => fields.map(({ name }) => name).sort();
+
+test('every field that a run has can be entered, and no other', () => {
+  for (const list of LISTS)
+    expect(names(listFields(list, run, catalogue))).toEqual([...namesOf(shapes[list])].sort());
+  expect(names(startFields)).toEqual([...namesOf(shapes['start'])].sort());
+  expect(names(limitFields)).toEqual([...namesOf(shapes['limits'])].sort());
+  expect(names(tempFields)).toEqual([...namesOf(shapes['temps'])].sort());
+  // Where a leg comes from, by what and which way is chosen as it is added.
+  expect([...names(legFields), 'id', 'from', 'fitting', 'dir'].sort()).toEqual(
+    [...namesOf(shapes['legs'])].sort(),
+  );
+  const parts = ['v', 'tray', 'start', 'legs', 'limits', 'temps', ...LISTS, ...names(stockFields)];
+  expect(parts.sort()).toEqual(Object.keys(shapes).sort());
+});
+
+test('every field and every choice has its words', () => {
+  const all = [
+    ...LISTS.flatMap((list) => listFields(list, run, catalogue)),
+    ...[startFields, legFields, limitFields, stockFields, tempFields].flat(),
+  ];
+  const keys = all.flatMap((field) => [
+    field.label,
+    ...(field.kind === 'choice' ? field.options.flatMap(({ key }) => key ?? []) : []),
+  ]);
+  const known = new Set(Object.keys(words.yourRun).map((key) => `yourRun.${key}`));
+  expect(keys.filter((key) => !known.has(key))).toEqual([]);
+});
