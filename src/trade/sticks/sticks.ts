@@ -8,11 +8,14 @@
 import type { Answered } from '../answer.ts';
 import { REUSABLE } from '../habits.ts';
 import { bestOfAll } from './allPlans.ts';
+import type { Bound } from './certificate.ts';
+import { byHand } from './firstFit.ts';
 import { type Job, jobOf } from './job.ts';
 import { leastStock } from './leastStock.ts';
+import type { Plan } from './plan.ts';
 import type { Budget, SticksGiven, SticksResult } from './types.ts';
 import { givenSteps, workingOf } from './working.ts';
-import { writeFound } from './write.ts';
+import { type Found, writeFound } from './write.ts';
 
 /** Jobs whose plans are all looked at. */
 const SMALL = { states: 60_000, patterns: 4000, steps: 400_000 };
@@ -25,25 +28,23 @@ export function sticks(given: SticksGiven, budget: Budget = {}): Answered<Sticks
   const stop = budget.stop ?? (() => false);
   const small = bestOfAll(job, SMALL, stop);
   if (small === null) return infeasible(job, 'sticks.shortTried');
-  const { plan, bound, hand } = leastStock(
-    job,
-    { stop, found: () => {} },
-    budget.stop !== undefined,
-    small?.plan,
-  );
+  const answer = (found: Found): Answered<SticksResult> => {
+    const result = writeFound(job, found);
+    return {
+      result: job.rounded ? { ...result, why: [{ say: 'sticks.rounded' }] } : result,
+      steps: workingOf(job, found, byHand(job)),
+      sources: given.minReusable === undefined ? [REUSABLE.source] : [],
+    };
+  };
+  const found = (plan: Plan, bound: Bound): void => budget.found?.(answer({ plan, bound, levels: 0 }));
+  const { plan, bound } = leastStock(job, { stop, found }, budget.stop !== undefined, small?.plan);
   if (plan === null)
     return infeasible(
       job,
       bound.ticks === Number.POSITIVE_INFINITY ? 'sticks.shortProven' : 'sticks.shortFound',
     );
   const levels = small === undefined ? (job.bars.some((b) => b.offcut) ? 1 : 2) : small.whole ? 5 : 3;
-  const found = { plan, bound, levels };
-  const result = writeFound(job, found);
-  return {
-    result: job.rounded ? { ...result, why: [{ say: 'sticks.rounded' }] } : result,
-    steps: workingOf(job, found, hand),
-    sources: given.minReusable === undefined ? [REUSABLE.source] : [],
-  };
+  return answer({ plan, bound, levels });
 }
 
 function infeasible(job: Job, why: string): Answered<SticksResult> {

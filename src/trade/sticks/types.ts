@@ -1,5 +1,5 @@
 /** What the search for a cutting plan is given, and what it answers. */
-import type { Say } from '../answer.ts';
+import type { Answered, Say } from '../answer.ts';
 import type { Ticks } from '../length.ts';
 
 export interface Stock {
@@ -35,8 +35,8 @@ export interface SticksGiven {
 export interface Budget {
   /** Asked now and then; true ends the search with the best plan so far. */
   readonly stop?: (() => boolean) | undefined;
-  /** Told every better plan while the search goes on. */
-  readonly found?: ((soFar: SticksResult) => void) | undefined;
+  /** Told every better plan, with its bound, while the search goes on. */
+  readonly found?: ((soFar: Answered<SticksResult>) => void) | undefined;
 }
 
 export interface CutPiece {
