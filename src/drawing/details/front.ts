@@ -119,16 +119,18 @@ function plane(plan: Plan, x1: number, x2: number, y: number): void {
     [x1, -1],
     [x2, 1],
   ] as const) {
+    // Outside the strut, so that its edge runs through neither arrow nor letter.
+    const out = x + way * 7;
     plan.polygon(
       [
-        [x + way * -9, y],
-        [x, y],
-        [x, y + 12],
+        [x - way * 2, y],
+        [out, y],
+        [out, y + 12],
       ],
       { pen: 'plane', open: true },
     );
-    plan.arrow([x, y + 24], 90, 13);
-    plan.text([x, y - 8], 'A', { part: 'plane' });
-    plan.keep({ x: x - 6, y: y - 20, w: 12, h: 46 });
+    plan.arrow([out, y + 24], 90, 13);
+    plan.text([out, y - 8], 'A', { part: 'plane' });
+    plan.keep({ x: out - 6, y: y - 20, w: 12, h: 46 });
   }
 }

@@ -103,7 +103,7 @@ function layHorizontal(given: DetailGiven, held: Held, how: How): Detail {
     for (const k of [0, 8])
       plan.line('dimension', [x - rodHalf - 3, y + 4 + k], [x + rodHalf + 3, y - 2 + k]);
     plan.line('centre', [x, steel - 16], [x, under + 0.75 * px + 8]);
-    plan.keep({ x: x - rodHalf - 3, y: steel, w: 2 * rodHalf + 6, h: rod });
+    plan.keep({ x: x - rodHalf - 3, y: steel, w: 2 * rodHalf + 6, h: under + 0.75 * px + 8 - steel });
   }
   const seat = drawSeat(plan, {
     tray,
@@ -150,6 +150,7 @@ function layHorizontal(given: DetailGiven, held: Held, how: How): Detail {
   if (lb !== null) {
     for (const x of rods) {
       plan.line('thin', [x, foot], [x, foot + 30], 'load');
+      plan.keep({ x: x - 6, y: foot, w: 12, h: 36 });
       plan.arrow([x, foot + 34], 90, 14);
       plan.text([x, foot + 52], say('pounds', { lb: pounds(lb / 2) }), { part: 'load' });
     }
