@@ -1,5 +1,9 @@
-/** Jumpers: missing, too small, or where none is needed. A jumper that is not needed is not held against a size. */
+/**
+ * Jumpers: missing, too small, or where none is needed. A jumper that is not needed is not held against a size; where no
+ * device is named over the leg, none that is needed is judged.
+ */
 import { type JumperPlace, jumperSize } from '../jumpers.ts';
+import type { ResolvedLeg, ResolvedRun } from '../resolved.ts';
 import { JUMPER_PLACES } from '../sources.ts';
 import type { Found, Rule } from './finding.ts';
 
@@ -11,12 +15,15 @@ const found = ({ leg, at, given, size, reason }: JumperPlace): Found => ({
   values: { ...(given === null ? {} : { given }), ...(size === null ? {} : { size }) },
 });
 
+const namesDevice = (leg: ResolvedLeg, resolved: ResolvedRun): boolean =>
+  resolved.cablesOver(leg).some(({ deviceA }) => deviceA !== undefined);
+
 const missing: Rule = {
   id: 'jumper-missing',
   source: () => JUMPER_PLACES,
-  find: ({ jumpers }) =>
+  find: ({ jumpers, resolved }) =>
     jumpers
-      .filter(({ reason, given }) => reason !== null && given === null)
+      .filter(({ leg, reason, given }) => reason !== null && given === null && namesDevice(leg, resolved))
       .map((place) => ({
         ...found(place),
         variant: `${place.reason?.replace(' ', '-')}`,

@@ -57,7 +57,9 @@ const over = overLegs('fill-over', fillSource, (leg, { fills }) => {
 const noRow = overLegs('fill-no-row', fillSource, (leg, { fills }) => {
   const row = worst(
     fills.get(leg) ?? [],
-    ({ answer }) => answer?.result.why?.some(({ say }) => say === 'fill.noRow') === true,
+    ({ answer, cables }) =>
+      cables.every(({ make }) => make !== 'single') &&
+      answer?.result.why?.some(({ say }) => say === 'fill.noRow') === true,
   );
   const result = row?.answer?.result;
   if (row === null || result === undefined) return null;

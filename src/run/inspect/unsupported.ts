@@ -1,5 +1,5 @@
 /** Faces that a support must stand near: of fittings and hinges, of expansion splices, and the channel's ends. */
-import type { Line, LineEnd } from '../resolved.ts';
+import type { Line, LineEnd, ResolvedLeg } from '../resolved.ts';
 import { type Found, lengths, type Rule, type RuleId, type Scope, text } from './finding.ts';
 import { nearestSupport } from './spans.ts';
 
@@ -13,13 +13,17 @@ export function ruleOf({ kind, joint }: LineEnd): RuleId {
   return kind === 'expansion' && joint !== null ? 'expansion-unsupported' : 'end-unsupported';
 }
 
+/** An end at another tray needs no support of its own: that tray brings it. */
+export const endsAtTray = ({ givenEnd }: ResolvedLeg, { kind }: LineEnd): boolean =>
+  kind === 'end' && givenEnd?.kind === 'tray';
+
 function rule(id: RuleId): Rule {
   const find = ({ resolved, tables }: Scope): readonly Found[] => {
     const within = tables.limits.supportWithin.value;
     return resolved.legs.flatMap((leg) =>
       leg.lines.flatMap((line: Line) =>
         [[line.from, 0] as const, [line.to, leg.length] as const].flatMap(([end, own]): readonly Found[] => {
-          if (ruleOf(end) !== id) return [];
+          if (ruleOf(end) !== id || endsAtTray(leg, end)) return [];
           const at = placeOf(end, own);
           const nearest = nearestSupport(line, at);
           if (nearest !== null && nearest.distance <= within) return [];

@@ -1,7 +1,7 @@
 /** The lines of a run as problems of their own. */
 import { fromInches, TICKS_PER_INCH, type Ticks } from '../../trade/length.ts';
 import type { Catalogue, Sleeve } from '../catalogue.ts';
-import { placeOf } from '../inspect/unsupported.ts';
+import { endsAtTray, placeOf } from '../inspect/unsupported.ts';
 import { halves, openingOf } from '../joints.ts';
 import type { Line, ResolvedLeg, ResolvedRun } from '../resolved.ts';
 import { stockOf } from '../stock.ts';
@@ -58,7 +58,7 @@ export function jobsOf(
                 to,
               ),
         firstBy: faces[0] + within,
-        lastFrom: faces[1] - within,
+        lastFrom: endsAtTray(leg, line.to) ? from : faces[1] - within,
         channel: [piece.from, piece.to],
         maxSpan,
         stock: stockOf(leg, resolved),

@@ -65,11 +65,16 @@ describe('jumper-missing, and none missing', () => {
     expect(found(with8(null))).toEqual([['jumper-missing', '1', 240, null, '8 AWG']]);
   });
 
-  test('no device is named: it is missing all the same, its size is not known, and a step says so', () => {
+  test('no device is named over the leg: no finding, whether one is there or not, and a step says so', () => {
     const run = { ...start({}), cables: [cable('1')] };
-    expect(found(run)).toEqual([['jumper-missing', '1', 0, null, null]]);
+    expect(found(run)).toEqual([]);
+    expect(found({ ...run, cables: [] })).toEqual([]);
     expect(found({ ...run, start: { kind: 'ladder', joint: 'butt', jumper: '14 AWG' } })).toEqual([]);
     expect(inspected(run).steps.map(({ say }) => say)).toContain('inspect.noSize');
+  });
+
+  test('a device above the table: it is missing, and its size is not known', () => {
+    expect(found({ ...start({}), cables: device(1201) })).toEqual([['jumper-missing', '1', 0, null, null]]);
   });
 });
 

@@ -63,7 +63,10 @@ test('fill-no-row: 2 in ventilated, and behind a barrier 4 in', () => {
   expect(others).toEqual([]);
   expect(row).toEqual(['fill-no-row', '1', null, Math.PI / 16, null]);
   expect(found(two([]))).toEqual([]);
-  expect(found(two([cable('1', { ...light, make: 'single' })]))).toEqual([]);
+  const single = cable('1', { ...light, id: 'S', make: 'single' });
+  expect(found(two([single]))).toEqual([]);
+  // Beside single conductors all is referred, and nothing found.
+  expect(found(two([cable('1', light), single]))).toEqual([]);
   const split = over([cable('1', { ...light, side: 'left' })], { barrier: true });
   expect(found(split)).toEqual([['fill-no-row', '1', null, Math.PI / 16, null]]);
 });

@@ -56,7 +56,10 @@ const runs: readonly Given[] = [
     supports: supports('1', [12, 72, 132, 192, 200, 216, 312, 372, 432, 468]),
     joints: [{ leg: '1', at: 208, kind: 'socketed' }],
   }),
-  wallWith({ at: 192, insertions: [4, 5.5], item: 'card-4-sleeve-steel', hole: 'large', bare: false }),
+  wallWith(
+    { at: 192, insertions: [4, 5.5], item: 'card-4-sleeve-steel', hole: 'large', bare: false },
+    { cables: [cable('1', { deviceA: 20 })] },
+  ),
   wall({
     joints: [
       { leg: '1', at: 200, kind: 'socketed' },
@@ -92,9 +95,14 @@ const runs: readonly Given[] = [
       { leg: '1', at: 360, kind: 'hinged' },
     ],
     supports: [],
+    // Above the table: a jumper is missing, and its size is not known.
+    cables: [cable('1', { deviceA: 1201 })],
   }),
   outdoor(
-    { supports: supports('1', [12, 72, 132, 200, 290, 372, 468], 'guide') },
+    {
+      supports: supports('1', [12, 72, 132, 200, 290, 372, 468], 'guide'),
+      cables: [cable('1', { deviceA: 20 })],
+    },
     { splice: { gap: 1, jumper: null } },
   ),
   outdoor({ supports: [] }),
@@ -149,7 +157,7 @@ test('what a catalogue of other parts says', () => {
     ['card-4-sleeve', { ...sleeve, grounding: false }] as const,
     ['card-4', { ...tray, webHoles }] as const,
   ]);
-  const run = runShape.parse(wallWith({ at: 204 }));
+  const run = runShape.parse(wallWith({ at: 204 }, { cables: [cable('1', { deviceA: 20 })] }));
   const { result } = inspect(resolveRun(run, other), other, tables);
   const keys = result.findings.flatMap(({ say, todo }) => [speak(say), say.say, todo.say]);
   expect(keys).toContain('inspect.jumper-missing-not-identified');

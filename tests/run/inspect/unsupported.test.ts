@@ -45,6 +45,11 @@ describe('end-unsupported', () => {
     ]);
   });
 
+  test('an end at another tray needs none of its own', () => {
+    const ends = [{ leg: '1', kind: 'tray', joint: 'free', jumper: '8 AWG' }];
+    expect(found({ ...moved(468, 456 - TICK), ends })).toEqual([]);
+  });
+
   test('no support at all: nothing measured, each end', () => {
     const bare = {
       ...wall({ supports: [], joints: [] }),
