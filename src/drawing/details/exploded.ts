@@ -4,33 +4,20 @@ import { jumpersNeeded } from '../../run/jumpers.ts';
 import type { ResolvedRun } from '../../run/resolved.ts';
 import { inches } from '../../trade/length.ts';
 import { shortLength } from '../../trade/shortLength.ts';
-import { drawBalloons, type Target } from '../balloon.ts';
+import { drawBalloons } from '../balloon.ts';
 import { frameOf, MARGIN } from '../frame.ts';
 import { Plan } from '../plan.ts';
 import { together } from '../spoken.ts';
-import type { Form, How } from '../types.ts';
+import type { How } from '../types.ts';
 import { type Detail, type DetailGiven, fasteningOf, pick } from './detail.ts';
 import { jumperApart, plateApart, sleeveApart } from './jointApart.ts';
 import { drawPartsList, type PartRow } from './partsList.ts';
+import type { Picture, Room } from './picture.ts';
 import { type Held, jointsOf, type PlacedJoint, supportsOf } from './places.ts';
 import { seatApart } from './seatApart.ts';
 
 export const APART = ['horizontal', 'vertical', 'sleeve', 'plate', 'jumper'] as const;
 export type Apart = (typeof APART)[number];
-
-export interface Room {
-  readonly form: Form;
-  readonly width: number;
-  readonly margin: number;
-  /** Where the picture begins. */
-  readonly top: number;
-}
-
-/** A picture of parts: what balloons point at, and where it ends. */
-export interface Picture {
-  readonly targets: Readonly<Record<string, Target>>;
-  readonly bottom: number;
-}
 
 type Subject =
   | { readonly kind: 'horizontal' | 'vertical'; readonly held: Held }

@@ -139,15 +139,14 @@ function layBody({ balloons = [] }: DetailGiven, fitting: ResolvedFitting, how: 
         at: [face[0] - normal[0] * edge * 0.6, face[1] - normal[1] * edge * 0.6],
         likes: 200,
       };
-      const seen = to([
-        arm.way[0] * (arm.take + (stub * 0.55) / px),
-        arm.way[1] * (arm.take + (stub * 0.55) / px),
-      ]);
+      const [along, aside] = [arm.take + (stub * 0.55) / px, arm.shift ?? 0];
+      const n = leftOf(arm.way);
+      const seen = to([arm.way[0] * along + n[0] * aside, arm.way[1] * along + n[1] * aside]);
       targets[`${mark}-channel`] = { at: seen, likes: 90 };
       const piece = pieceAt(arm);
       if (piece !== undefined) {
         named.push({
-          at: [seen[0] - (normal[0] * edge) / 2, seen[1] - (normal[1] * edge) / 2],
+          at: [seen[0] - (normal[0] * arm.wide * px) / 4, seen[1] - (normal[1] * arm.wide * px) / 4],
           text: say('piece', { piece: piece.id }),
           below: say('cut', { cut: shortLength(piece.cut) }),
           likes: degreesOf([-normal[0], -normal[1]]),
@@ -188,11 +187,15 @@ function layBody({ balloons = [] }: DetailGiven, fitting: ResolvedFitting, how: 
   const titleAt = Math.max(bottom + (form === 'phone' ? 88 : 66), bottomOf(plan) + 34);
   const title = titleOf(fitting, how).toUpperCase();
   plan.viewTitle([width / 2, titleAt], title, speak({ say: 'drawing.scale' }));
-  const left = callouts(
-    plan,
-    { x: margin + 6, y: margin + 5, w: width - 2 * margin - 12, h: titleAt - margin - 26 },
-    named,
-  );
+  // With steps numbered on it, what the pieces are cut to stands in the notes.
+  const left =
+    balloons.length > 0
+      ? named
+      : callouts(
+          plan,
+          { x: margin + 6, y: margin + 5, w: width - 2 * margin - 12, h: titleAt - margin - 26 },
+          named,
+        );
   const notes = [
     say('takeOutNote', { length: shortLength(item.takeOut) }),
     say('insertionNote', { length: shortLength(item.insertion) }),
@@ -276,6 +279,12 @@ function drawArms(plan: Plan, body: Body, { px, to, stub }: Scaled): void {
     zigzag(plan, b, c, arm.way);
     const xs = corners.map((p) => p[0]);
     const ys = corners.map((p) => p[1]);
+    // Balloons and words keep off the channel, however it lies.
+    const step = arm.wide * 0.35;
+    for (let k = 0; k < arm.take + stub / px; k += step) {
+      const [mx, my] = to([arm.way[0] * k, arm.way[1] * k]);
+      plan.keep({ x: mx - step * px, y: my - step * px, w: 2 * step * px, h: 2 * step * px });
+    }
     const straight = Math.abs(arm.way[0]) < 0.02 || Math.abs(arm.way[1]) < 0.02;
     if (straight) {
       const [x, y] = [Math.min(...xs), Math.min(...ys)];

@@ -3,8 +3,8 @@ import type { Fastening, Plate, Sleeve, Tray } from '../../run/catalogue.ts';
 import { inches } from '../../trade/length.ts';
 import type { Plan } from '../plan.ts';
 import type { Point } from '../shapes.ts';
-import type { Picture, Room } from './exploded.ts';
 import { bolt, nut, washer } from './hardwareParts.ts';
+import type { Picture, Room } from './picture.ts';
 
 interface Fastened<Item> {
   readonly tray: Tray;

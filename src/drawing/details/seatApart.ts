@@ -3,8 +3,8 @@ import type { Tray } from '../../run/catalogue.ts';
 import { inches } from '../../trade/length.ts';
 import { channelWalls } from '../channelSection.ts';
 import type { Plan } from '../plan.ts';
-import type { Picture, Room } from './exploded.ts';
 import { bolt, channelNut, clampAlone, washer } from './hardwareParts.ts';
+import type { Picture, Room } from './picture.ts';
 import { STRUT, seatSize } from './seat.ts';
 
 interface Given {
