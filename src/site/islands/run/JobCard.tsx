@@ -1,7 +1,6 @@
+import { drawIsometric } from '../../../drawing/isometric/isometric.ts';
 import { paperPalette } from '../../../drawing/palette.ts';
 import { logo, safetyTriangle } from '../../../drawing/signs.ts';
-import type { Drawing } from '../../../drawing/types.ts';
-import { drawRun } from '../../../drawing/views.ts';
 import type { RunFile } from '../../../run/edit/file.ts';
 import { spanLimit } from '../../../run/spanLimit.ts';
 import type { Ticks } from '../../../trade/length.ts';
@@ -29,9 +28,7 @@ export function JobCard({ worked, file, world, today, tell, speak }: Props) {
   const findings = inspected.result.findings;
   const card = jobCard(resolved, takeoff.result, findings, file);
   const how = { form: 'phone', palette: paperPalette, speak } as const;
-  const drawn = (view: Drawing['view']) =>
-    drawRun(resolved, { findings: card.findings, tags: tagsOf(file) }, how, [view])[0];
-  const isometric = drawn('isometric');
+  const isometric = drawIsometric({ resolved, findings: card.findings, tags: tagsOf(file) }, how);
   const title = file.number === '' ? file.name || tell('yourRun.aRun') : file.number;
   const limits = resolved.legs.flatMap((leg) => spanLimit(leg, resolved).limit ?? []);
   const span = limits.length === 0 ? '' : shortLength(Math.min(...limits) as Ticks);
@@ -83,10 +80,8 @@ export function JobCard({ worked, file, world, today, tell, speak }: Props) {
           </div>
         )}
         <div className={card.wide ? 'card-figure wide' : 'card-figure'}>
-          {isometric !== undefined && (
-            // biome-ignore lint/security/noDangerouslySetInnerHtml: src/drawing escapes every text
-            <div className="drawn" dangerouslySetInnerHTML={{ __html: isometric.svg }} />
-          )}
+          {/* biome-ignore lint/security/noDangerouslySetInnerHtml: src/drawing escapes every text */}
+          <div className="drawn" dangerouslySetInnerHTML={{ __html: isometric.svg }} />
           <div className="card-lists">
             <div>
               <h3>{tell('yourRun.cut')}</h3>

@@ -1,7 +1,9 @@
 import { type ReactNode, useEffect, useMemo, useState } from 'react';
+import { drawIsometric } from '../../../drawing/isometric/isometric.ts';
 import { pagePalette } from '../../../drawing/palette.ts';
-import type { Drawing } from '../../../drawing/types.ts';
-import { drawRun } from '../../../drawing/views.ts';
+import { render } from '../../../drawing/svg.ts';
+import type { Drawing, How } from '../../../drawing/types.ts';
+import { layUnfolded } from '../../../drawing/unfolded/unfolded.ts';
 import type { RunFile } from '../../../run/edit/file.ts';
 import { addLeg, takeOff } from '../../../run/edit/legs.ts';
 import type { WayOutChoice } from '../../../run/edit/ways.ts';
@@ -121,13 +123,12 @@ export default function RunSheet({ words, data, examples, children }: Props) {
     const resolved = added?.resolved ?? worked.resolved;
     if (resolved === null) return { isometric: [], strip: [] };
     const phantom = added?.resolved == null ? {} : { phantom: resolved.run.legs.at(-1)?.id };
-    const more = { findings, tags: tagsOf(shown), ...phantom };
-    const all = FORMS.flatMap((form) =>
-      drawRun(resolved, more, { form, palette: pagePalette, speak }, ['isometric', 'strip']),
-    );
+    const given = { resolved, findings, tags: tagsOf(shown), ...phantom };
+    const drawn = (draw: (how: How) => Drawing) =>
+      FORMS.map((form) => draw({ form, palette: pagePalette, speak }));
     return {
-      isometric: all.filter(({ view }) => view === 'isometric'),
-      strip: all.filter(({ view }) => view === 'strip'),
+      isometric: drawn((how) => drawIsometric(given, how)),
+      strip: drawn((how) => render(layUnfolded(given, how), how)),
     };
   }, [shown, draft, worked, findings, world, speak, tell]);
 
