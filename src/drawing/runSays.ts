@@ -141,4 +141,5 @@ export const runDrawingSays = [
   'rundrawing.cableAir',
   'rundrawing.fillBoth',
   'rundrawing.isometricLonger',
+  'rundrawing.noRoomWords',
 ] as const;

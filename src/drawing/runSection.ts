@@ -136,6 +136,7 @@ export function layRunSection(given: RunGiven, how: How): Sheet {
         ...cables.map((c) =>
           say('cableWords', { id: c.id, count: c.count, od: decimals(c.odIn), use: say(`use-${c.use}`) }),
         ),
+        ...left.map((i) => say('noRoomWords', { id: cables[i]?.id ?? '' })),
         cables.length === 0 ? `${say('noCables')}.` : undefined,
         ...fills.map((f) => `${f}.`),
         over > 0 ? speak({ say: 'drawing.overRim' }) : undefined,

@@ -26,7 +26,8 @@ const given = SEEDS.map((seed) => {
 
 describe.each(runViews.map(({ view, lay }) => [view, lay] as const))('%s', (_, lay) => {
   test.each(forms)('of any run on %s: texts apart, all inside, all finite', (form) => {
-    for (const { seed, given: one } of given) {
+    // Paper is the desk's form but for its width.
+    for (const { seed, given: one } of form === 'paper' ? given.slice(0, 40) : given) {
       const sheet = lay(one, { form, palette: pagePalette, speak });
       expect(clashes(sheet), `run ${seed}`).toEqual([]);
       expect(outside(sheet), `run ${seed}`).toEqual([]);
