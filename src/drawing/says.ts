@@ -1,10 +1,12 @@
 import { detailSays } from './details/says.ts';
 import { runDrawingSays } from './runSays.ts';
+import { stickSays } from './sticks/says.ts';
 
 /** Keys of the sentences that drawings say; every language must have them. */
 export const drawingSays = [
   ...runDrawingSays,
   ...detailSays,
+  ...stickSays,
   'drawing.feetInches',
   'drawing.feet',
   'drawing.inches',

@@ -4,6 +4,7 @@ import { paperPalette } from '../../src/drawing/palette.ts';
 import { layPiece } from '../../src/drawing/piece.ts';
 import { laySection } from '../../src/drawing/section.ts';
 import { laySplice, spliceParts } from '../../src/drawing/splice.ts';
+import { laySticks } from '../../src/drawing/sticks/sticks.ts';
 import { layStrip } from '../../src/drawing/strip.ts';
 import { render, type Sheet } from '../../src/drawing/svg.ts';
 import { layTape } from '../../src/drawing/tape.ts';
@@ -158,6 +159,36 @@ export const subjects: Readonly<Record<string, (how: How) => Sheet>> = {
     ),
   'piece that fits unbroken': (h) =>
     layPiece({ leg: legOf(`3'`, { joints: [joint('socketed', `2'`)] }), piece: 2 }, h),
+  'sticks of one plan': (h) =>
+    laySticks(
+      {
+        kerf: L('1/8'),
+        lengths: [
+          { fromIn: 61.5, offcut: true, pieces: [{ in: 60, mark: '1-1' }], leftIn: 1.375 },
+          { fromIn: 240, offcut: false, pieces: [{ in: 120, mark: 'north' }, { in: 119.875 }], leftIn: 0 },
+          ...Array.from({ length: 3 }, () => ({
+            fromIn: 240,
+            offcut: false,
+            pieces: [{ in: 100 }, { in: 100 }, { in: 3 }],
+            leftIn: 36.625,
+          })),
+        ],
+      },
+      h,
+    ),
+  'sticks of many lengths': (h) =>
+    laySticks(
+      {
+        kerf: L('1/8'),
+        lengths: Array.from({ length: 130 }, (_, k) => ({
+          fromIn: k < 20 ? 126.4375 + (k % 2) : k < 60 ? 120 : 240,
+          offcut: k < 20,
+          pieces: [{ in: 7.5 + Math.floor(k / 2), mark: `a piece of run ${k}` }, { in: 4.25 }],
+          leftIn: (k < 20 ? 126.4375 + (k % 2) : k < 60 ? 120 : 240) - 12 - Math.floor(k / 2),
+        })),
+      },
+      h,
+    ),
   'tape at 63 ft 7 1/2 in': tape(`63'-7 1/2"`, true),
   'tape at 7 ft 3 5/8 in': tape(`7'-3 5/8"`, false),
   'tape just past a foot': tape(`8'-0 1/16"`, false),

@@ -30,6 +30,15 @@ describe('the words say the measures', () => {
     ],
     ['sleeve, ends touching', ['Inside, the ends touch.']],
     ['plate, 4 in, a gap', ['a plate 6 in long and 3 in wide', 'at 3/4 in, 2 1/4 in from each channel end']],
+    [
+      'sticks of one plan',
+      [
+        'The saw takes 1/8 in.',
+        'Remnant 1, 5 ft 1 1/2 in long: 1-1 5 ft. 1 3/8 in left.',
+        'Stick 1, 20 ft long: north 10 ft, 9 ft 11 7/8 in. Nothing left.',
+        'Sticks 2 to 4, each 20 ft long: 2 of 8 ft 4 in, 3 in. 3 ft 0 5/8 in left of each.',
+      ],
+    ],
     ['tape at 63 ft 7 1/2 in', ['Tape at 63 ft 7 1/2 in.']],
     ['section of nine cables', ['4 in wide inside and 1 3/4 in deep', 'Cables A: 8 of 0.60 in']],
     ['section heaped over its legs', ['The cables stand above the legs.']],
