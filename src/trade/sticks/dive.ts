@@ -19,6 +19,8 @@ export interface Diving {
   /** New stock in ticks that a plan may take at most to be worth finding. */
   readonly goal: () => number;
   readonly chance?: (() => number) | undefined;
+  /** What a tick of pieces cut from an off-cut is worth, the longest stock being 1. */
+  readonly fromOffcuts?: number | undefined;
   /** Linear programmes that may still be solved. */
   nodes: number;
 }
@@ -36,7 +38,7 @@ export function dive(
   known?: readonly Filled[],
   relaxed?: Relaxed,
 ): boolean {
-  const { job, pool, pricer, stop, chance } = diving;
+  const { job, pool, pricer, stop, chance, fromOffcuts } = diving;
   const tried = new Set(forbidden);
   const own: Open = { bars: [...open.bars], wanted: [...open.wanted] };
   const cuts: Cut[] = [...kept];
@@ -44,7 +46,14 @@ export function dive(
   let near = known;
   for (;;) {
     if (--diving.nodes < 0) return false;
-    solved ??= relax(job, own, pool, pricer, { stop, forbidden: tried, chance, rough: true }, near);
+    solved ??= relax(
+      job,
+      own,
+      pool,
+      pricer,
+      { stop, forbidden: tried, chance, fromOffcuts, rough: true },
+      near,
+    );
     near = solved.near;
     if (stop() || !within(diving, cuts, solved)) return false;
     const whole = keepWhole(own, cuts, solved);

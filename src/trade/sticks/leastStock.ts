@@ -24,15 +24,16 @@ export interface Search {
   readonly found: (plan: Plan, bound: Bound) => void;
 }
 
-/** Dives at most, when nothing else ends the search. */
-const MOST_DIVES = 40;
+/** Numbers gone through at most, when nothing else ends the search: about half a second's worth. */
+const MOST_WORK = 4e8;
 
 /**
  * @param forEver  looks on until it is stopped; else a fixed number of times
  * @param best  a plan that is known to need least, so that only the proof is looked for
  */
-export function leastStock(job: Job, { stop, found }: Search, forEver: boolean, best?: Plan): Least {
+export function leastStock(job: Job, { stop: asked, found }: Search, forEver: boolean, best?: Plan): Least {
   const pricer = new Pricer(Math.max(...job.bars.map((b) => b.room), 1));
+  const stop = (): boolean => asked() || (!forEver && pricer.work > MOST_WORK);
   const pool = new Pool();
   let bound: Bound = NOTHING;
   const raise = (weights: readonly number[]): void => {
@@ -56,7 +57,7 @@ export function leastStock(job: Job, { stop, found }: Search, forEver: boolean, 
   for (const { bar, pattern } of plan ?? []) pool.add(bar, pattern);
   const root = relax(job, openJob(job), pool, pricer, { stop, roundsUp: true });
   if (root.cost === Number.POSITIVE_INFINITY) {
-    for (const weights of scaled(relax(job, openJob(job), pool, pricer, { stop, wantsOnly: true }).prices))
+    for (const weights of scaled(relax(job, openJob(job), pool, pricer, { stop, ...SHORTAGE }).prices))
       raise(weights);
     return answer();
   }
@@ -67,7 +68,7 @@ export function leastStock(job: Job, { stop, found }: Search, forEver: boolean, 
   if (plan !== null) found(plan, bound);
   const tooLittle = done() ? undefined : choicesBelow(job, stock());
   if (tooLittle !== undefined && (best !== undefined || job.bars.filter((b) => !b.offcut).length > 1)) {
-    const { prices } = relax(job, openJob(job), pool, pricer, { stop, wantsOnly: true, choices: tooLittle });
+    const { prices } = relax(job, openJob(job), pool, pricer, { stop, ...SHORTAGE, choices: tooLittle });
     for (const weights of scaled(prices)) {
       raise(weights);
       if (done()) break;
@@ -76,7 +77,7 @@ export function leastStock(job: Job, { stop, found }: Search, forEver: boolean, 
   if (best !== undefined) return answer();
   const step = job.bars.filter((b) => !b.offcut).reduce((g, b) => divisor(g, b.ticks), 0);
   const goal = (): number => Math.max(bound.ticks, stock() - step);
-  for (let turn = 0; !done() && !stop() && (forEver || turn < MOST_DIVES); turn++) {
+  for (let turn = 0; !done() && !stop() && (forEver || turn < MOST_TURNS); turn++) {
     const diving: Diving = {
       job,
       pool,
@@ -93,7 +94,7 @@ export function leastStock(job: Job, { stop, found }: Search, forEver: boolean, 
 }
 
 /** Every choice of new stock that is shorter than a plan's and as much as can be, by the count of each bar; undefined when they are many. */
-function choicesBelow(job: Job, stock: number): readonly (readonly number[])[] | undefined {
+export function choicesBelow(job: Job, stock: number): readonly (readonly number[])[] | undefined {
   const found: number[][] = [];
   const counts = job.bars.map(() => 0);
   const visit = (bar: number, left: number): boolean => {
@@ -116,14 +117,17 @@ function choicesBelow(job: Job, stock: number): readonly (readonly number[])[] |
 const MOST_CHOICES = 400;
 
 /** Prices as whole weights, coarse before fine. */
-function* scaled(prices: readonly number[]): Generator<readonly number[]> {
+export function* scaled(prices: readonly number[]): Generator<readonly number[]> {
   const dearest = Math.max(...prices, 1e-9);
   for (const scale of [1, 2, 3, 4, 6, 12, 60, 420, 5040, 720_720, 1e8]) {
     yield prices.map((price) => Math.floor((price / dearest) * scale + 1e-7));
   }
 }
 
+/** Bars for nothing, and a price on what they do not hold: the prices then show that there are too few. */
+const SHORTAGE = { free: true, open: 1 };
 const NODES = 100;
+const MOST_TURNS = 1000;
 
 /** 1, 1, 2, 1, 1, 2, 4, 1 …: most searches short, a few long (Luby, Sinclair, Zuckerman, 1993). */
 function turnOf(turn: number): number {

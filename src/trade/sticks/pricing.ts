@@ -31,6 +31,8 @@ const LARGEST_TABLE = 4_000_000;
 
 export class Pricer {
   readonly #room: number;
+  /** Numbers gone through so far, here and in the linear programmes. */
+  work = 0;
   #table: KnapsackTable | undefined;
 
   /** @param room  the largest of all bars */
@@ -52,6 +54,7 @@ export class Pricer {
     rooms: readonly number[],
   ): readonly number[] | undefined {
     if (this.table !== undefined) {
+      this.work += this.#room * sizes.length;
       const { best } = this.table.fill(sizes, counts, weights);
       return rooms.map((room) => best[room] as number);
     }
@@ -86,6 +89,7 @@ export class Pricer {
       // Sizes up and rooms down: what fits in coarse units fits, but the best may be missed.
       const coarse = grain === 1 ? sizes : Float64Array.from(sizes, (s) => Math.ceil(s / grain));
       const coarseRooms = rooms.map((room) => Math.floor(room / grain));
+      this.work += (largest / grain) * sizes.length;
       const { best, filling } = this.table.fill(coarse, counts, values, Math.max(...coarseRooms));
       const found = coarseRooms.map((room, i) =>
         several(coarse, counts, values, { best, filling }, room, least[i] as number),

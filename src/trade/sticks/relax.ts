@@ -5,8 +5,8 @@
  */
 import { greedyPattern, type Open, repeats } from './firstFit.ts';
 import type { Job } from './job.ts';
-import type { Pattern } from './plan.ts';
-import type { Pricer } from './pricing.ts';
+import { type Pattern, piecesOf } from './plan.ts';
+import type { Priced, Pricer } from './pricing.ts';
 import { Simplex } from './simplex.ts';
 
 /** A pattern on a bar. */
@@ -58,13 +58,16 @@ export interface RelaxOptions {
   readonly stop: () => boolean;
   /** Patterns not to be used. */
   readonly forbidden?: ReadonlySet<string> | undefined;
-  /** Prices alone: bars cost nothing and an open want costs 1, to show that bars run out. */
-  readonly wantsOnly?: boolean;
-  /**
-   * With `wantsOnly`: counts of every bar, one list for each choice of new stock that is to be shown too little. The bars
-   * used are then a mixture of these choices, and the off-cuts.
-   */
+  /** Bars cost nothing. */
+  readonly free?: boolean;
+  /** Cost of a want left open; left out, dearer than any bar. */
+  readonly open?: number;
+  /** Every want is met exactly: nothing is cut that is not wanted. */
+  readonly exactly?: boolean;
+  /** Counts of every bar, one list for each choice of new stock: the bars used are then a mixture of these, and the off-cuts. */
   readonly choices?: readonly (readonly number[])[] | undefined;
+  /** What a tick of pieces cut from an off-cut is worth, the longest stock being 1. */
+  readonly fromOffcuts?: number | undefined;
   /** Good enough for a plan, not for a bound. */
   readonly rough?: boolean;
   /** Makes patterns that cost the same differ by a hair, so that another of many best mixtures comes out. */
@@ -132,7 +135,7 @@ export function relax(
     choices !== undefined && job.bars[bar]?.offcut === false ? 0 : (open.bars[bar] as number),
   );
   if (choices !== undefined) limits.push(1);
-  const master = new Simplex([...part.wanted], limits, options.wantsOnly ? 1 : undefined);
+  const master = new Simplex([...part.wanted], limits, options);
   const filled: Filled[] = [];
   const names = new Set<string>();
   const add = (bar: number, pattern: Pattern, name = nameOf(bar, pattern)): void => {
@@ -141,8 +144,9 @@ export function relax(
       entries.push(part.place.get(pattern[k] as number) ?? 0, pattern[k + 1] as number);
     const row = part.rows.get(bar);
     if (row !== undefined) entries.push(row, 1);
-    const cost = options.wantsOnly ? 0 : costOf(job, bar) + HAIR * (options.chance?.() ?? 0);
-    master.add(cost, entries);
+    const cost = options.free ? 0 : costOf(job, bar) + HAIR * (options.chance?.() ?? 0);
+    const saved = job.bars[bar]?.offcut ? (options.fromOffcuts ?? 0) * piecesOf(pattern, job) : 0;
+    master.add(cost - saved, entries);
     names.add(name);
     filled.push({ bar, pattern, name });
   };
@@ -170,12 +174,13 @@ export function relax(
     }
   }
   const finished = generate(job, part, master, pool, pricer, options, add, names);
+  pricer.work += master.work;
   const prices = new Array<number>(job.kinds.length).fill(0);
   part.kinds.forEach((kind, i) => {
     prices[kind] = Math.max(0, master.prices[i] as number);
   });
   return {
-    cost: master.left > 1e-6 && !options.wantsOnly ? Number.POSITIVE_INFINITY : master.cost,
+    cost: master.left > 1e-6 && options.open === undefined ? Number.POSITIVE_INFINITY : master.cost,
     used: master.used().map(([column, amount]) => ({ ...(filled[column] as Filled), amount })),
     near: filled.filter((_, column) => master.reducedCost(column) < NEAR),
     prices,
@@ -193,44 +198,73 @@ function generate(
   master: Simplex,
   pool: Pool,
   pricer: Pricer,
-  { stop, forbidden, wantsOnly, roundsUp, rough }: RelaxOptions,
+  options: RelaxOptions,
   add: (bar: number, pattern: Pattern) => void,
   names: ReadonlySet<string>,
 ): boolean {
-  const rooms = part.bars.map((bar) => job.bars[bar]?.room ?? 0);
-  if (rooms.length === 0 || part.kinds.length === 0) return master.optimise();
+  const { stop, forbidden, roundsUp } = options;
+  if (part.bars.length === 0 || part.kinds.length === 0) return master.optimise();
   for (;;) {
     if (!master.optimise() || stop()) return false;
-    const costs = part.bars.map((bar) => {
-      const row = part.rows.get(bar);
-      return (wantsOnly ? 0 : costOf(job, bar)) - (row === undefined ? 0 : (master.prices[row] as number));
-    });
-    const { fillings: priced, exact } = pricer.price(
-      part.sizes,
-      part.wanted,
-      master.prices,
-      rooms,
-      costs.map((c) => c + WORTH),
-      rough,
-    );
+    const priced = priceBars(job, part, master.prices, pricer, options);
     let [added, barred] = [0, false];
-    priced.forEach((fillings, k) => {
-      const bar = part.bars[k] as number;
+    for (const { bar, fillings } of priced) {
       for (const { pattern } of fillings) {
         const own: Pattern = pattern.map((n, i) => (i % 2 === 0 ? (part.kinds[n] as number) : n));
-        if (forbidden?.has(nameOf(bar, own))) barred = true;
-        else if (!names.has(nameOf(bar, own))) {
+        const name = nameOf(bar, own);
+        if (forbidden?.has(name)) barred = true;
+        else if (!names.has(name)) {
           pool.add(bar, own);
           add(bar, own);
           added++;
         }
       }
-    });
+    }
     if (added === 0) return !barred;
     // On bars of one length the cost over the dearest filling is a bound already (Farley, Operations Research 38, 1990).
-    if (roundsUp && exact && rooms.length === 1 && part.rows.size === 0) {
-      const least = master.cost / Math.max(1, priced[0]?.[0]?.value ?? 1);
+    const [only] = priced;
+    if (roundsUp && priced.length === 1 && only?.exact && part.rows.size === 0) {
+      const least = master.cost / Math.max(1, only.fillings[0]?.value ?? 1);
       if (Math.ceil(least - SURELY) >= Math.ceil(master.cost - SURELY)) return true;
     }
   }
+}
+
+interface PricedBar {
+  readonly bar: number;
+  readonly fillings: readonly Priced[];
+  readonly exact: boolean;
+}
+
+/** The fillings of every bar that are worth more than the bar costs. */
+function priceBars(
+  job: Job,
+  part: Part,
+  prices: Float64Array,
+  pricer: Pricer,
+  { free, rough, fromOffcuts = 0 }: RelaxOptions,
+): readonly PricedBar[] {
+  const price = (bars: readonly number[], values: Float64Array): readonly PricedBar[] => {
+    if (bars.length === 0) return [];
+    const least = bars.map((bar) => {
+      const row = part.rows.get(bar);
+      return (free ? 0 : costOf(job, bar)) - (row === undefined ? 0 : (prices[row] as number)) + WORTH;
+    });
+    const rooms = bars.map((bar) => job.bars[bar]?.room ?? 0);
+    const { fillings, exact } = pricer.price(part.sizes, part.wanted, values, rooms, least, rough);
+    return bars.map((bar, i) => ({ bar, fillings: fillings[i] ?? [], exact }));
+  };
+  if (fromOffcuts === 0) return price(part.bars, prices);
+  const isOffcut = (bar: number): boolean => job.bars[bar]?.offcut === true;
+  const saving = Float64Array.from(
+    part.kinds,
+    (kind, i) => (prices[i] as number) + fromOffcuts * (job.kinds[kind]?.ticks ?? 0),
+  );
+  return [
+    ...price(part.bars.filter(isOffcut), saving),
+    ...price(
+      part.bars.filter((b) => !isOffcut(b)),
+      prices,
+    ),
+  ];
 }

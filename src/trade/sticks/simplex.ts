@@ -28,12 +28,16 @@ export class Simplex {
   readonly #given: Float64Array;
   readonly #rhs: Float64Array;
   readonly #open: number;
+  /** Rows before this one have no surplus. */
+  readonly #firstSlack: number;
   readonly #columns = new Columns();
   readonly #basis: Int32Array;
   #inverse: Float64Array[];
   #x: Float64Array;
   readonly #slackWeights: Float64Array;
   readonly #d: Float64Array;
+  /** Numbers gone through so far. */
+  work = 0;
   /** What a little more of each row would cost. */
   readonly prices: Float64Array;
 
@@ -41,12 +45,18 @@ export class Simplex {
    * @param wants  at least so much, from 0
    * @param limits  at most so much, from 0
    * @param open  cost of one want left open
+   * @param exactly  wants are met exactly, not exceeded
    */
-  constructor(wants: readonly number[], limits: readonly number[], open = OPEN) {
+  constructor(
+    wants: readonly number[],
+    limits: readonly number[],
+    { open = OPEN, exactly = false }: { readonly open?: number; readonly exactly?: boolean } = {},
+  ) {
     const n = wants.length + limits.length;
     this.#rows = n;
     this.#wants = wants.length;
     this.#open = open;
+    this.#firstSlack = exactly ? wants.length : 0;
     this.#given = Float64Array.from([...wants, ...limits]);
     this.#rhs = this.#given.map((v, i) => v + HAIR * (1 + ((i * 0.618034) % 1)));
     this.#basis = Int32Array.from({ length: n }, (_, i) => (i < wants.length ? OPEN_BASE - i : -1 - i));
@@ -91,7 +101,7 @@ export class Simplex {
   #entering(first: boolean): number | undefined {
     let worth = 0;
     let entering: number | undefined;
-    for (let i = 0; i < this.#rows; i++) {
+    for (let i = this.#firstSlack; i < this.#rows; i++) {
       const reduced = this.#slackCost(i);
       if (reduced >= -WORTH) continue;
       if (first) return -1 - i;
@@ -132,6 +142,7 @@ export class Simplex {
   /** Takes a column into the basis. @returns how far it went; below 0 when nothing holds it back */
   #exchange(entering: number): number {
     const n = this.#rows;
+    this.work += n * n + 8 * this.#columns.count;
     const d = this.#d.fill(0);
     const entries = this.#entries(entering);
     for (let i = 0; i < n; i++) {

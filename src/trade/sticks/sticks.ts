@@ -11,6 +11,7 @@ import { bestOfAll } from './allPlans.ts';
 import type { Bound } from './certificate.ts';
 import { byHand } from './firstFit.ts';
 import { type Job, jobOf } from './job.ts';
+import { laterAims } from './laterAims.ts';
 import { leastStock } from './leastStock.ts';
 import type { Plan } from './plan.ts';
 import type { Budget, SticksGiven, SticksResult } from './types.ts';
@@ -28,23 +29,27 @@ export function sticks(given: SticksGiven, budget: Budget = {}): Answered<Sticks
   const stop = budget.stop ?? (() => false);
   const small = bestOfAll(job, SMALL, stop);
   if (small === null) return infeasible(job, 'sticks.shortTried');
+  let hand: Plan | null | undefined;
   const answer = (found: Found): Answered<SticksResult> => {
+    if (hand === undefined) hand = byHand(job);
     const result = writeFound(job, found);
     return {
       result: job.rounded ? { ...result, why: [{ say: 'sticks.rounded' }] } : result,
-      steps: workingOf(job, found, byHand(job)),
+      steps: workingOf(job, found, hand),
       sources: given.minReusable === undefined ? [REUSABLE.source] : [],
     };
   };
-  const found = (plan: Plan, bound: Bound): void => budget.found?.(answer({ plan, bound, levels: 0 }));
-  const { plan, bound } = leastStock(job, { stop, found }, budget.stop !== undefined, small?.plan);
+  const found = (plan: Plan, bound: Bound): void => budget.found?.(answer({ plan, bound, levels: 1 }));
+  const first = leastStock(job, { stop, found }, budget.stop !== undefined, small?.plan);
+  const { plan, bound } = first;
   if (plan === null)
     return infeasible(
       job,
       bound.ticks === Number.POSITIVE_INFINITY ? 'sticks.shortProven' : 'sticks.shortFound',
     );
-  const levels = small === undefined ? (job.bars.some((b) => b.offcut) ? 1 : 2) : small.whole ? 5 : 3;
-  return answer({ plan, bound, levels });
+  const best =
+    small === undefined ? laterAims(job, first, plan, stop) : { plan, levels: small.whole ? 5 : 3 };
+  return answer({ ...best, bound });
 }
 
 function infeasible(job: Job, why: string): Answered<SticksResult> {
