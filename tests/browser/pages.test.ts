@@ -173,7 +173,7 @@ describe('without script', () => {
 
 /** Sheets that carry training values; no other page warns, so that the warning keeps its weight. */
 const carriesTraining = (page: string) =>
-  /install\/(t\d|cut|fill|sums\/(mark|span|expansion)\/)|practice\/|\/(set|answer)\/$/.test(page);
+  /install\/(t\d|cut|fill|sums\/(mark|span|expansion)\/)|practice\/|\/(set|answer|run)\/$/.test(page);
 
 describe('on paper', () => {
   test.each(builtPages)('/%s', async (path) => {

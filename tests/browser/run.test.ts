@@ -115,17 +115,23 @@ describe('by thumb, from nothing to a job card', () => {
     await page.getByRole('button', { name: 'Add leg 3' }).waitFor();
     await page.getByRole('button', { name: /^Do again: leg 3/ }).tap();
     await page.getByRole('button', { name: 'Add leg 4' }).waitFor();
+    expect(await page.locator('.findings li').first().innerText()).toMatch(/Zone [A-Z]\d/);
     await page.getByRole('button', { name: 'Lay it out' }).tap();
     await page.getByText('proven, none holds with fewer').waitFor();
     await answer(page).getByText('4 pieces').waitFor();
   });
 
-  test('what is wrong says its zone, and is mended at its field', async () => {
-    await page.locator('.findings li').first().waitFor();
-    expect(await page.locator('.findings li').first().innerText()).toMatch(/Zone [A-Z]\d/);
-    await opening(page, 'Start').tap();
-    await page.getByLabel('Starts at').selectOption({ label: 'free end' });
-    await answer(page).getByText('Nothing wrong found').waitFor();
+  test('what cannot be is said in words and at its field, nothing typed is lost, and undo takes it back', async () => {
+    await opening(page, 'Stock and saw').tap();
+    const stock = page.getByRole('group', { name: 'Length of a stick' });
+    await stock.getByLabel('Feet', { exact: true }).fill('5');
+    await page
+      .getByText(/longer than a length of 5'-0"/)
+      .first()
+      .waitFor();
+    expect(await stock.getByLabel('Feet', { exact: true }).inputValue()).toBe('5');
+    await page.getByRole('button', { name: 'Undo change of Stock and saw' }).tap();
+    await answer(page).getByText('4 pieces').waitFor();
   });
 
   test('no sideways scroll, and nothing to touch is smaller than 48 px', async () => {
@@ -142,7 +148,10 @@ describe('by thumb, from nothing to a job card', () => {
   });
 
   test('what was cut stands beside what was planned', async () => {
-    const piece = page.locator('details:has(> summary:text("not cut yet"))').last();
+    const piece = page
+      .locator('details.inner')
+      .filter({ has: page.locator('summary', { hasText: 'not cut yet' }) })
+      .last();
     await piece.locator('summary').tap();
     const feet = piece.getByLabel('Feet', { exact: true });
     await feet.fill(`5' 8 9/16"`);

@@ -37,12 +37,12 @@ export function Findings({ findings, drawings, tell, speak }: Props) {
               </p>
               <p>{unbroken(speak(todo))}</p>
               <p className="hint">
-                {measured !== null || limit !== null
-                  ? tell('yourRun.measured', {
+                {measured === null && limit === null
+                  ? ''
+                  : tell(limit === null ? 'yourRun.measuredAlone' : 'yourRun.measured', {
                       measured: measureWords(measured, unit, tell),
                       limit: measureWords(limit, unit, tell),
-                    })
-                  : ''}{' '}
+                    })}{' '}
                 {tell('yourRun.source', {
                   document: source.document,
                   edition: source.edition,

@@ -109,6 +109,11 @@ export default function RunSheet({ words, data, examples, children }: Props) {
     return () => window.removeEventListener('hashchange', opened);
   }, []);
 
+  const show = (next: RunFile, id?: number) => {
+    runs.show(next, id);
+    // Another run begins at its answer, wherever on the page it was asked for.
+    requestAnimationFrame(() => document.querySelector('#run-answer')?.scrollIntoView());
+  };
   const shown = shared ?? file;
   const worked = useMemo(
     () => guarded(() => workOut(shown.run, world, untilLate(), take), tell),
@@ -142,7 +147,7 @@ export default function RunSheet({ words, data, examples, children }: Props) {
   if (shared !== null) {
     const keep = () => {
       window.history.replaceState(null, '', window.location.pathname);
-      runs.show(shared);
+      show(shared);
       setShared(null);
     };
     const leave = () => {
@@ -283,7 +288,7 @@ export default function RunSheet({ words, data, examples, children }: Props) {
             <div className="buttons off-paper">
               <button
                 type="button"
-                className="button"
+                className="button second"
                 data-print
                 disabled={worked.takeoff === null}
                 onClick={() => window.print()}
@@ -407,7 +412,7 @@ export default function RunSheet({ words, data, examples, children }: Props) {
           onRead={async (json) => {
             const given = await read(json);
             if (!('v' in given)) return given;
-            runs.show(given);
+            show(given);
             return [];
           }}
           tell={tell}
@@ -418,9 +423,9 @@ export default function RunSheet({ words, data, examples, children }: Props) {
           examples={examples}
           onOpen={(id) => {
             const found = runs.kept.find((one) => one.id === id);
-            if (found !== undefined) runs.show(found.file, id);
+            if (found !== undefined) show(found.file, id);
           }}
-          onNew={() => runs.show(blank)}
+          onNew={() => show(blank)}
           onCopy={() =>
             runs.show({ ...file, name: tell('yourRun.copyOf', { name: file.name || file.number }) })
           }
@@ -429,7 +434,7 @@ export default function RunSheet({ words, data, examples, children }: Props) {
             void read(example.json).then((given) => {
               if (!('v' in given)) return;
               const { number, name, tags } = example;
-              runs.show({ ...given, number, name, tags });
+              show({ ...given, number, name, tags });
             });
           }}
           tell={tell}
