@@ -49,7 +49,7 @@ export interface JobCard {
 export type CardStep = 'hang' | 'drop' | 'cut' | 'fit' | 'join' | 'gap' | 'bond' | 'cables';
 
 /** Most rows of what stands across the sheet. */
-const MOST = { supports: 3, perSupportRow: 8, jumpers: 4, findings: 2, crew: 3 } as const;
+const MOST = { supports: 3, supportsIfRoom: 6, perSupportRow: 8, jumpers: 4, findings: 2, crew: 3 } as const;
 
 /** What the parts of the card take, mm; styles/run.css sets them so. Measured on paper, a line more than it takes. */
 const MM = {
@@ -66,6 +66,8 @@ const MM = {
   /** Title and head of a list beside the figure, and a row of it. */
   list: 10.5,
   row: 6.4,
+  /** The figure is never smaller. */
+  figure: 48,
 } as const;
 
 export function jobCard(
@@ -79,7 +81,6 @@ export function jobCard(
     joints.map(({ name, at, kind, opening }): SpliceRow => ({ leg, name, at, kind, opening })),
   );
   const supports = supportRows(resolved.legs);
-  const supportsShown = supports.slice(0, MOST.supports);
   const jumpersShown = takeoff.jumpers.slice(0, MOST.jumpers);
   const findingsShown = findings.slice(0, MOST.findings);
   const needs = needsOf(resolved, takeoff);
@@ -89,13 +90,21 @@ export function jobCard(
   const taken =
     MM.fixed +
     findingsShown.length * MM.finding +
-    supportsShown.length * MM.support +
     jumpersShown.length * MM.jumper +
     MM.left +
     steps.length * MM.step +
     needs.length * MM.task +
     people.length * MM.crew;
-  const lists = beside(MM.sheet - taken, cuts, splices);
+  const roomBeside = (rows: number) => MM.sheet - taken - rows * MM.support;
+  // As many rows of supports as leave room for every cut and splice, and for the figure.
+  let rows = Math.min(supports.length, MOST.supportsIfRoom);
+  const allFit = (room: number) => {
+    const shown = beside(room, cuts, splices);
+    return room >= MM.figure && shown.cuts.length === cuts.length && shown.splices.length === splices.length;
+  };
+  while (rows > MOST.supports && !allFit(roomBeside(rows))) rows--;
+  const supportsShown = supports.slice(0, rows);
+  const lists = beside(roomBeside(rows), cuts, splices);
   const { cuts: cutsShown, splices: splicesShown } = lists;
   const count = (rows: readonly SupportRow[]) => rows.reduce((sum, row) => sum + row.supports.length, 0);
   return {
