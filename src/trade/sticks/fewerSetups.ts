@@ -2,18 +2,20 @@
 import type { Job } from './job.ts';
 import { type Cut, compareRanks, type Pattern, type Plan, rankOf, sizeOf, tidy } from './plan.ts';
 
-/** Plans looked at, at most. */
-const MOST_TRIED = 4000;
+/** Pairs of bars looked at, at most. */
+const MOST_TRIED = 5000;
 
 export function fewerSetups(job: Job, start: Plan, stop: () => boolean): Plan {
   let plan = tidy(start);
   let tried = 0;
   for (let again = true; again; ) {
     again = false;
+    const times = timesOf(plan);
     search: for (let i = 0; i < plan.length; i++) {
       for (let j = i; j < plan.length; j++) {
         for (const pair of otherwise(job, plan, i, j)) {
-          if (++tried > MOST_TRIED || stop()) return plan;
+          if (++tried > MOST_TRIED || (tried % 64 === 0 && stop())) return plan;
+          if (!fewer(times, [plan[i] as Cut, plan[j] as Cut], pair)) continue;
           const next = tidy([...without(plan, i, j, pair.times), ...pair.cuts]);
           if (compareRanks(rankOf(next, job), rankOf(plan, job)) >= 0) continue;
           plan = next;
@@ -24,6 +26,36 @@ export function fewerSetups(job: Job, start: Plan, stop: () => boolean): Plan {
     }
   }
   return plan;
+}
+
+/** How many bars are cut by each pattern. */
+function timesOf(plan: Plan): ReadonlyMap<string, number> {
+  const times = new Map<string, number>();
+  for (const cut of plan) times.set(cut.pattern.join(), cut.times + (times.get(cut.pattern.join()) ?? 0));
+  return times;
+}
+
+/** Whether set-ups become fewer, or as many with fewer stop settings, when a pair of bars is cut otherwise. */
+function fewer(
+  times: ReadonlyMap<string, number>,
+  before: readonly Cut[],
+  { times: n, cuts }: Pair,
+): boolean {
+  const change = new Map<string, { by: number; stops: number }>();
+  const add = ({ pattern }: Cut, by: number): void => {
+    const name = pattern.join();
+    change.set(name, { by: by + (change.get(name)?.by ?? 0), stops: pattern.length / 2 });
+  };
+  for (const cut of before) add(cut, -n);
+  for (const cut of cuts) add(cut, n);
+  let [setups, stops] = [0, 0];
+  for (const [name, { by, stops: own }] of change) {
+    const was = times.get(name) ?? 0;
+    const more = (was + by > 0 ? 1 : 0) - (was > 0 ? 1 : 0);
+    setups += more;
+    stops += more * own;
+  }
+  return setups < 0 || (setups === 0 && stops < 0);
 }
 
 interface Pair {

@@ -22,6 +22,8 @@ interface Bundle {
 /** Keeps its tables from call to call. */
 export class KnapsackTable {
   readonly #room: number;
+  /** Rooms gone through so far. */
+  work = 0;
   readonly #best: Float64Array;
   readonly #rows: Uint8Array[] = [];
 
@@ -66,6 +68,7 @@ export class KnapsackTable {
     const best = this.#best;
     const row = this.#rows[index] ?? new Uint8Array(this.#room + 1);
     this.#rows[index] = row;
+    this.work += room;
     row.fill(0, 0, Math.min(size, room + 1));
     for (let c = room; c >= size; c--) {
       const with1 = (best[c - size] as number) + value;

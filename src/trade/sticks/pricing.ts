@@ -31,13 +31,18 @@ const LARGEST_TABLE = 4_000_000;
 
 export class Pricer {
   readonly #room: number;
-  /** Numbers gone through so far, here and in the linear programmes. */
-  work = 0;
+  /** Numbers gone through in linear programmes. */
+  simplexWork = 0;
   #table: KnapsackTable | undefined;
 
   /** @param room  the largest of all bars */
   constructor(room: number) {
     this.#room = room;
+  }
+
+  /** Numbers gone through so far, a measure of time that is the same on every machine. */
+  get work(): number {
+    return this.simplexWork + (this.#table?.work ?? 0);
   }
 
   /** Undefined when the bars have too many units for one. */
@@ -54,7 +59,6 @@ export class Pricer {
     rooms: readonly number[],
   ): readonly number[] | undefined {
     if (this.table !== undefined) {
-      this.work += this.#room * sizes.length;
       const { best } = this.table.fill(sizes, counts, weights);
       return rooms.map((room) => best[room] as number);
     }
@@ -89,7 +93,6 @@ export class Pricer {
       // Sizes up and rooms down: what fits in coarse units fits, but the best may be missed.
       const coarse = grain === 1 ? sizes : Float64Array.from(sizes, (s) => Math.ceil(s / grain));
       const coarseRooms = rooms.map((room) => Math.floor(room / grain));
-      this.work += (largest / grain) * sizes.length;
       const { best, filling } = this.table.fill(coarse, counts, values, Math.max(...coarseRooms));
       const found = coarseRooms.map((room, i) =>
         several(coarse, counts, values, { best, filling }, room, least[i] as number),

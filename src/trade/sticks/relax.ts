@@ -174,7 +174,7 @@ export function relax(
     }
   }
   const finished = generate(job, part, master, pool, pricer, options, add, names);
-  pricer.work += master.work;
+  pricer.simplexWork += master.work;
   const prices = new Array<number>(job.kinds.length).fill(0);
   part.kinds.forEach((kind, i) => {
     prices[kind] = Math.max(0, master.prices[i] as number);
