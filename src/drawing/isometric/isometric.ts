@@ -10,7 +10,7 @@ import { render, type Sheet } from '../svg.ts';
 import type { Drawing, How } from '../types.ts';
 import { CROWDED, dimensionLegs, nameLegs, type Stood, stepBalloons } from './balloons.ts';
 import { drawCorners } from './corners.ts';
-import { letterSupports, nameEnds, nameJoints } from './letters.ts';
+import { letterSupports, nameInstruments, nameJoints, nameStubs } from './letters.ts';
 import { markFindings } from './noted.ts';
 import { paint } from './paint.ts';
 import { type Scene, sceneOf } from './scene.ts';
@@ -88,14 +88,16 @@ function attempt(given: RunGiven, scene: Scene, how: How, level: Level): Attempt
   };
   paint(plan, setting.room, scene, setting.place);
   const cornered = drawCorners(setting, level.band);
-  nameEnds(setting);
-  // Long lines find few places, so they come before the letters.
+  nameInstruments(setting);
+  // Long lines find few places, so they come first; the phone has none, and lengths stand by the balloons.
   const dimensioned = dimensionLegs(setting);
   const marked = markFindings(setting);
+  const balloons = () => ({ stepped: stepBalloons(setting), legs: nameLegs(setting, dimensioned) });
+  const early = form === 'phone' ? balloons() : undefined;
+  nameStubs(setting);
   const lettered = letterSupports(setting, level.letters);
   const named = nameJoints(setting, level.letters);
-  const stepped = stepBalloons(setting);
-  const legs = nameLegs(setting, dimensioned);
+  const { stepped, legs } = early ?? balloons();
   const notes = notesOf(given, scene, { lettered, named, legs }, how);
   const height = Math.ceil(drawNotes(plan, notes, { form, width, margin, top: margin + high }) + margin);
   const frame = frameOf(form, width, height);

@@ -110,8 +110,8 @@ export function nameJoints({ given, scene, plan, room, place, sizes, form }: Set
   return named;
 }
 
-/** Instruments as bubbles at their openings, and words at ladder, tray and opening. */
-export function nameEnds(setting: Setting): void {
+/** Instruments as bubbles at their openings, with their words. */
+export function nameInstruments(setting: Setting): void {
   const { given, scene, plan, room, place, sizes, form, speak } = setting;
   const { tags = {} } = given;
   for (const drawn of scene.route.legs) {
@@ -138,6 +138,12 @@ export function nameEnds(setting: Setting): void {
     ];
     beside(setting, centre, r, words, `end ${leg.leg}`);
   }
+}
+
+/** Words at the ladder or tray that the run leaves or meets. */
+export function nameStubs(setting: Setting): void {
+  const { given, scene, speak } = setting;
+  const { tags = {} } = given;
   for (const { side, leg, label } of scene.stubs) {
     const kind = leg[side].kind;
     const tag = side === 'start' ? tags.start : tags.ends?.[leg.leg];
