@@ -50,6 +50,7 @@ export const ownSheets = {
   install: sheet('TH-I00', 1, 'sheet.sample'),
   cut: sheet('TH-C01', 1, 'sheet.training'),
   fill: sheet('TH-C02', 1, 'sheet.worked'),
+  sticks: sheet('TH-C03', 1, 'sheet.arithmetic'),
   settings: sheet('TH-I01', 1, 'deviceSheet.status', 'deviceSheet.works'),
   run: sheet('TH-I02', 1, 'sheet.training', 'deviceSheet.works'),
   teach: sheet('TH-P00', 1, 'sheet.sample'),

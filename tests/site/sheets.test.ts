@@ -46,5 +46,5 @@ test('a list names the number that the sheet itself bears', () => {
 
 test('every calculator stands in one group, once', () => {
   const listed = groups.flatMap(([, ids]) => ids as readonly string[]);
-  expect([...listed].sort()).toEqual(['cut', 'fill', ...sumIds].sort());
+  expect([...listed].sort()).toEqual(['cut', 'sticks', 'fill', ...sumIds].sort());
 });

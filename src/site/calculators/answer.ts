@@ -55,7 +55,7 @@ export function workOut<Data>(
 }
 
 /** `points[0].at` as the entries are named: a row goes by its own number, which it keeps. */
-function entryAt(path: string, form: Form): string {
+export function entryAt(path: string, form: Form): string {
   const [, name = path, row, inner] = /^(\w+)\[(\d+)\]\.(\w+)$/.exec(path) ?? [];
   if (row === undefined) return name;
   return `${name}.${rowsOf(form[name])[Number(row)]?.id ?? row}.${inner}`;

@@ -36,6 +36,10 @@ export interface LengthField extends Common {
 export interface TextField extends Common {
   readonly kind: 'text';
 }
+/** Any words, as the mark on a piece. */
+export interface WordsField extends Common {
+  readonly kind: 'words';
+}
 /** A small size in inches: a decimal, a fraction, or millimetres with their unit. */
 export interface SizeField extends Common {
   readonly kind: 'size';
@@ -83,6 +87,7 @@ export interface TruthField extends Common {
 export type PlainField =
   | LengthField
   | TextField
+  | WordsField
   | SizeField
   | NumberField
   | TemperatureField
@@ -115,11 +120,13 @@ type ValueOf<F> = F extends { readonly kind: 'length' | 'text' }
     ? number
     : F extends { readonly kind: 'truth' }
       ? boolean
-      : F extends { readonly kind: 'choice'; readonly options: readonly Option<infer Value>[] }
-        ? Value
-        : F extends { readonly kind: 'rows'; readonly fields: infer Inner }
-          ? readonly ReadOf<Inner>[]
-          : never;
+      : F extends { readonly kind: 'words' }
+        ? string
+        : F extends { readonly kind: 'choice'; readonly options: readonly Option<infer Value>[] }
+          ? Value
+          : F extends { readonly kind: 'rows'; readonly fields: infer Inner }
+            ? readonly ReadOf<Inner>[]
+            : never;
 
 type Needless = { readonly optional: true } | { readonly only: object };
 

@@ -69,6 +69,7 @@ function readField(field: PlainField, written: Written | undefined, { degrees }:
   if (field.kind === 'length') return readTape(readingOf(written), field.from);
   const text = textOf(written).trim();
   if (text === '') return { blank: true };
+  if (field.kind === 'words') return { value: text };
   if (field.kind === 'text') return readTape(readText(text), 'from 0');
   if (field.kind === 'size') return readSize(text, field.bounds);
   const n = plainNumber(text);

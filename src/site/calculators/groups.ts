@@ -2,13 +2,13 @@
 import type { SumId } from './sum.ts';
 
 /** Sums that have a page of their own making, at install/NAME; their words are in `NAMESheet` and `install.NAMELine`. */
-export const ownSums = ['cut', 'fill'] as const;
+export const ownSums = ['cut', 'sticks', 'fill'] as const;
 export type OwnSum = (typeof ownSums)[number];
 export const isOwn = (id: SumId | OwnSum): id is OwnSum => (ownSums as readonly string[]).includes(id);
 
 export const groups = [
   ['measure', ['length', 'offset', 'arc']],
-  ['cut', ['cut', 'mark', 'mitre', 'notch']],
+  ['cut', ['cut', 'sticks', 'mark', 'mitre', 'notch']],
   ['hang', ['span', 'equivalent', 'vertical', 'beam', 'section']],
   ['join', ['expansion', 'transition']],
   ['bond', ['jumper', 'groundpath']],

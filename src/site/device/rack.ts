@@ -3,11 +3,11 @@
  * database apart from the register's and the runs': a remnant is nobody's evidence.
  */
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
-import type { Remnant } from '../sticks/rack.ts';
+import type { Rack } from '../sticks/rack.ts';
 
 interface Store extends DBSchema {
   /** One rack to a device, written whole: it is short, and a half-written one would lie. */
-  rack: { key: 'own'; value: readonly Remnant[] };
+  rack: { key: 'own'; value: Rack };
 }
 
 let opened: Promise<IDBPDatabase<Store>> | undefined;
@@ -21,14 +21,19 @@ function openRack(): Promise<IDBPDatabase<Store>> {
   return opened;
 }
 
-export async function keptRack(): Promise<readonly Remnant[]> {
+export async function keptRack(): Promise<Rack> {
   return (await (await openRack()).get('rack', 'own')) ?? [];
 }
 
-/** Committed at once: a page that is left in that moment would drop a put that still waits. */
-export async function keepRack(rack: readonly Remnant[]): Promise<void> {
-  const change = (await openRack()).transaction('rack', 'readwrite');
-  const put = change.store.put(rack, 'own');
-  change.commit();
-  await Promise.all([put, change.done]);
+/**
+ * Changes the rack as it is kept now, whichever page changed it last.
+ *
+ * @returns the rack as it is kept then
+ */
+export async function changeRack(change: (rack: Rack) => Rack): Promise<Rack> {
+  const work = (await openRack()).transaction('rack', 'readwrite');
+  const rack = change((await work.store.get('own')) ?? []);
+  await work.store.put(rack, 'own');
+  await work.done;
+  return rack;
 }
