@@ -190,14 +190,14 @@ class Search {
     const visit = (state: number, from: number, last: number, longest: number, stops: number): void => {
       const first = firstOf(wanted, from);
       if (first < 0) {
-        if (longest >= target) best = { plan: cuts.map((c) => ({ ...c })), setups: used.size, stops };
+        const found = { setups: used.size, stops };
+        if (longest >= target && (best === undefined || isLess(found, best)))
+          best = { ...found, plan: cuts.map((c) => ({ ...c })) };
         return;
       }
       const bare = wanted.reduce((n, left, i) => n + (left > 0 && covered[i] === 0 ? 1 : 0), 0);
-      if (best !== undefined) {
-        const setups = used.size + (bare > 0 ? 1 : 0);
-        if (setups > best.setups || (setups === best.setups && stops + bare >= best.stops)) return;
-      }
+      const least = { setups: used.size + (bare > 0 ? 1 : 0), stops: stops + bare };
+      if (best !== undefined && !isLess(least, best)) return;
       const ways: { bar: number; one: Listed; next: number; longest: number }[] = [];
       this.#best(state, wanted, first, (bar, one, next) => {
         // Bars with one first piece stand in one order only.
@@ -262,6 +262,15 @@ class Search {
     }
     return cuts;
   }
+}
+
+interface Settings {
+  readonly setups: number;
+  readonly stops: number;
+}
+
+function isLess(a: Settings, b: Settings): boolean {
+  return a.setups < b.setups || (a.setups === b.setups && a.stops < b.stops);
 }
 
 function cover(covered: Int32Array, pattern: Pattern, by: 1 | -1): void {

@@ -1,7 +1,8 @@
 /**
  * Whole weights that prove a bound. Each kind of piece weighs u; no bar holds more than its U, found exactly by a
  * table over whole numbers. The bars of a plan must then have U enough for the weight of all pieces, and the cheapest
- * bars that have it are the bound. Nothing is rounded, so nothing is left to tolerance.
+ * bars that have it are the bound. Weights, U and bars are whole numbers, checked without tolerance; only the search for
+ * the cheapest bars reckons ahead in floating numbers, a hair too low: the bound may come out lower, never too high.
  */
 
 import { TICKS_PER_INCH } from '../length.ts';
@@ -20,11 +21,6 @@ export interface Bound {
 }
 
 export const NOTHING: Bound = { ticks: 0, weights: [], most: [] };
-
-/** Whether new stock comes in one length and there is no off-cut: the bound then counts bars. */
-export function alike(job: Job): boolean {
-  return job.bars.length === 1 && job.bars[0]?.offcut === false;
-}
 
 /** The bound that whole weights prove. */
 export function boundOf(job: Job, weights: readonly number[], pricer: Pricer): Bound {
@@ -70,7 +66,7 @@ export function leastCover(bars: readonly Cover[], weight: number): number {
     const bar = cheapFirst[index];
     if (bar === undefined) return;
     // Never cheaper than at this bar's price for its U: those after it give less for their length.
-    const atLeast = cost + step * Math.ceil((left / bar.U) * (bar.ticks / step) - 1e-6);
+    const atLeast = cost + step * Math.ceil((left / bar.U) * (bar.ticks / step) - TOO_LOW);
     if (atLeast >= least || looked > MOST_LOOKED) {
       if (looked > MOST_LOOKED) least = Math.min(least, atLeast);
       return;
@@ -83,6 +79,8 @@ export function leastCover(bars: readonly Cover[], weight: number): number {
   return least;
 }
 const MOST_LOOKED = 20_000;
+/** Far above what a quotient of floating numbers loses, far below one bar's grain. */
+const TOO_LOW = 1e-6;
 
 /** The certificate as it is handed out. */
 export function certificateOf(job: Job, { ticks, weights, most }: Bound): Certificate {
@@ -91,7 +89,7 @@ export function certificateOf(job: Job, { ticks, weights, most }: Bound): Certif
     length: size - job.kerf,
     u: weights[i] as number,
   }));
-  if (alike(job))
+  if (!job.several)
     return { grid, weights: listed, U: most[0] as number, bound: ticks / (job.bars[0]?.ticks ?? 1) };
   const perStock = new Map(job.bars.map(({ length }, i) => [length, most[i] as number]));
   return {

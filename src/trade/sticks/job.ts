@@ -35,6 +35,8 @@ export interface Job {
   readonly grain: number;
   /** Whether pieces and kerf were rounded up to 1/64 in because the exact units would be too fine. */
   readonly rounded: boolean;
+  /** Whether several stock lengths or off-cuts were listed; else the bound counts bars. */
+  readonly several: boolean;
   /** In units. */
   readonly kerf: number;
   readonly kerfTicks: number;
@@ -63,7 +65,7 @@ export function jobOf(given: SticksGiven): Job {
   ];
   const kinds = new Map<number, Wanted[]>();
   for (const piece of pieces) kinds.set(piece.length, [...(kinds.get(piece.length) ?? []), piece]);
-  const longest = Math.max(...bars.map((b) => b.length), 1);
+  const longest = Math.max(...bars.map((b) => b.length));
   const exact = [kerf, ...bars.map((b) => b.length), ...kinds.keys()].reduce(divisor, 0);
   const rounded = longest / exact > MOST_UNITS;
   const grain = rounded ? SIXTY_FOURTH : exact;
@@ -74,6 +76,7 @@ export function jobOf(given: SticksGiven): Job {
   return {
     grain,
     rounded,
+    several: stock.length > 1 || offcuts.length > 0,
     kerf: unitKerf,
     kerfTicks: kerf,
     reusableTicks: minReusable,
@@ -86,7 +89,7 @@ export function jobOf(given: SticksGiven): Job {
     kinds: [...kinds]
       .map(([ticks, wanted]) => ({
         ticks,
-        size: Math.min(up(ticks), Math.max(most, 1)) + unitKerf,
+        size: (ticks <= longest ? Math.min(up(ticks), Math.max(most, 1)) : up(ticks)) + unitKerf,
         count: wanted.reduce((n, w) => n + w.count, 0),
         pieces: wanted,
       }))
@@ -125,12 +128,11 @@ interface Lengths {
   readonly offcut: boolean;
 }
 
-/** Bars of one length as one entry, short before long; those that there are none of are left out. */
+/** Bars of one length as one entry, short before long; also those that there are none of. */
 function together(bars: readonly Lengths[]): Lengths[] {
   const merged = new Map<number, Lengths>();
   for (const bar of bars) {
-    if (bar.count > 0)
-      merged.set(bar.length, { ...bar, count: bar.count + (merged.get(bar.length)?.count ?? 0) });
+    merged.set(bar.length, { ...bar, count: bar.count + (merged.get(bar.length)?.count ?? 0) });
   }
   return [...merged.values()].sort((a, b) => a.length - b.length);
 }

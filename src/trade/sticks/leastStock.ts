@@ -38,7 +38,7 @@ export function leastStock(job: Job, { stop: asked, found }: Search, forEver: bo
   let bound: Bound = NOTHING;
   const raise = (weights: readonly number[]): void => {
     const next = boundOf(job, weights, pricer);
-    if (next.ticks > bound.ticks) bound = next;
+    if (next.ticks > bound.ticks || bound.weights.length === 0) bound = next;
   };
   for (const weights of knownWeights(job)) raise(weights);
   const hand = byHand(job);

@@ -1,7 +1,6 @@
 /** The working of a cutting plan, line by line. */
 import type { Say, Step } from '../answer.ts';
 import { formatLength, inches, ticks } from '../length.ts';
-import { alike } from './certificate.ts';
 import type { Job } from './job.ts';
 import { type Plan, rankOf } from './plan.ts';
 import type { Found } from './write.ts';
@@ -90,7 +89,7 @@ function boundSteps(job: Job, { bound, levels, plan }: Found, stock: number): re
   const steps: Say[] =
     stock === 0
       ? [{ say: 'sticks.none' }]
-      : alike(job)
+      : !job.several
         ? [
             { say: 'sticks.weigh', values: { weight, most: bound.most[0] ?? 0 } },
             { say: 'sticks.proven', values: { fewer: opened(job, plan) - 1 } },
