@@ -1,6 +1,7 @@
 /** How far apart expansion joints may stand, and how wide one is set: metal lengthens by its own rate for each degree. */
 import type { Answered, Say, Source, Step } from './answer.ts';
 import { figure } from './figure.ts';
+import { gapAt } from './gapAt.ts';
 import { type Fault, GivenError } from './given.ts';
 import { HAIR, same } from './hair.ts';
 import { inches, type Ticks } from './length.ts';
@@ -94,8 +95,7 @@ function workedOut(given: ExpansionGiven, table: ExpansionTable): Answered<Expan
   const maxSpacingFt = movementIn / (INCHES_PER_FOOT * perF * rangeF);
   const row = table.rows.find((r) => same(r.rangeF, rangeF) && same(movementIn, TABLE_MOVEMENT_IN));
   const segments = lengthFt === undefined ? null : Math.ceil(lengthFt / maxSpacingFt - HAIR);
-  const inRange = installF >= lowF - HAIR && installF <= highF + HAIR;
-  const gapIn = inRange ? (movementIn * (highF - installF)) / rangeF : null;
+  const gapIn = gapAt(lowF, highF, installF, movementIn);
   const movedIn =
     movementOf === undefined ? null : INCHES_PER_FOOT * movementOf.lengthFt * perF * movementOf.dF;
   const why: Say[] = [
@@ -158,8 +158,8 @@ function workedOut(given: ExpansionGiven, table: ExpansionTable): Answered<Expan
       segments,
       gapIn,
       movedIn,
-      refer: !inRange,
-      ...(inRange ? {} : { why }),
+      refer: gapIn === null,
+      ...(gapIn === null ? { why } : {}),
     },
     steps,
     sources: [
