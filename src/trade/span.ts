@@ -40,7 +40,7 @@ export interface SpanResult {
   readonly maxSpanIn: number | null;
   readonly governs: 'table' | Estimate['governs'];
   readonly refer: boolean;
-  /** Whether work may be accepted by it: a table that the site has adopted carries the load. */
+  /** Whether work may be accepted by it: a table that the site has adopted carries the load, the tray's weight in it. */
   readonly acceptance: boolean;
   readonly why?: readonly Say[];
 }
@@ -67,20 +67,21 @@ export function span(given: SpanGiven): Answered<SpanResult> {
 
 function byTable({ loadLbPerFt, pointLb = 0 }: SpanGiven, tray: LoadedTray): Answered<SpanResult> {
   const ft = spanByTable(tray.loadTable, loadLbPerFt, pointLb);
-  const why: Say[] =
+  const lighter = isLighter(loadLbPerFt, tray);
+  const noRow: Say[] =
     ft === null ? [{ say: 'span.noRow', values: { tray: tray.id } }, { say: 'span.askTable' }] : [];
+  // Why an adopted table is not accepted by; one for training never is.
+  const why: Say[] = [...(lighter === null || !tray.adopted ? [] : [lighter]), ...noRow];
   const tried = [...tray.loadTable]
     .sort((a, b) => b.spanFt - a.spanFt)
     .filter(({ spanFt }) => ft === null || spanFt >= ft);
   const steps: Step[] = [
     loadStep(loadLbPerFt, pointLb),
-    ...(loadLbPerFt < tray.weightLbPerFt
-      ? [{ say: 'span.lighter', values: { tray: tray.id, weight: figure(tray.weightLbPerFt) } }]
-      : []),
+    ...(lighter === null ? [] : [lighter]),
     ...(pointLb > 0 ? [{ say: 'span.asUniform', values: { point: figure(pointLb) } }] : []),
     ...tried.map((row) => rowStep(row, loadAt(row, loadLbPerFt, pointLb))),
     ...(ft === null
-      ? why
+      ? noRow
       : [{ say: 'span.longest', values: { ft: figure(ft) }, value: ft * 12, unit: 'in' }]),
     { say: 'span.between' },
     tray.adopted ? adoptedStep(tray.source) : { say: 'span.training' },
@@ -91,12 +92,19 @@ function byTable({ loadLbPerFt, pointLb = 0 }: SpanGiven, tray: LoadedTray): Ans
       maxSpanIn: ft === null ? null : ft * 12,
       governs: 'table',
       refer: ft === null,
-      acceptance: tray.adopted && ft !== null,
+      acceptance: tray.adopted && ft !== null && lighter === null,
       ...(why.length === 0 ? {} : { why }),
     },
     steps,
     sources: [tray.source, ...(pointLb > 0 ? [CONCENTRATED] : [])],
   };
+}
+
+/** A load below the tray's own weight is no total: the tray was left out, and no work is accepted by the answer. */
+function isLighter(loadLbPerFt: number, { id, weightLbPerFt }: LoadedTray): Say | null {
+  if (atMost(weightLbPerFt, loadLbPerFt)) return null;
+  const [weight] = figures(weightLbPerFt, loadLbPerFt);
+  return { say: 'span.lighter', values: { tray: id, weight } };
 }
 
 /** Who adopted the table, on what day, in which paper: as an adopted source says it. */

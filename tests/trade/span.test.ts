@@ -98,6 +98,21 @@ describe('by the load table', () => {
     expect(says(1.2)).not.toContain('span.lighter');
   });
 
+  // The load is the total, tray included (our manual of the command); below the tray's own weight it is none.
+  test('nor is work accepted by it, and the answer says why; at the very weight it is', () => {
+    const ask = (loadLbPerFt: number) => span({ tray: adopted, loadLbPerFt }).result;
+    expect(ask(1.19)).toMatchObject({
+      maxSpanIn: 120,
+      acceptance: false,
+      refer: false,
+      why: [{ say: 'span.lighter', values: { tray: 'card-4', weight: '1.2' } }],
+    });
+    expect(ask(1.2)).toEqual({ maxSpanIn: 120, governs: 'table', refer: false, acceptance: true });
+    // A sum of decimals may fall a hair short.
+    expect(ask(1.2 - 1e-12)).toMatchObject({ acceptance: true });
+    expect(span({ tray: card, loadLbPerFt: 1.19 }).result).not.toHaveProperty('why');
+  });
+
   test('more load never goes farther', () => {
     const load = fc.double({ min: 0, max: 40, noNaN: true });
     fc.assert(

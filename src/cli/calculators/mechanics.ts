@@ -10,20 +10,27 @@ import {
 } from '../../schema/mechanicsInputs.ts';
 import { beam } from '../../trade/beam/beam.ts';
 import { equivalent } from '../../trade/equivalent.ts';
+import { GivenError } from '../../trade/given.ts';
 import { section } from '../../trade/section.ts';
 import { span } from '../../trade/span.ts';
 import { vertical } from '../../trade/vertical.ts';
 import { type Calculator, calculator } from '../calculator.ts';
-import { bad } from '../envelope.ts';
 
 /** A tray that is not in the catalogue is a fault beside those of the other fields. */
 function naming(one: Calculator): Calculator {
   return {
     ...one,
-    answer: (given, content, options) => {
-      const answered = one.answer(given, content, options);
-      if (answered.ok || answered.errors.some(({ field }) => field === 'tray')) return answered;
-      return bad([...answered.errors, ...trayFaults(given, content.catalogue)]);
+    work: (options) => {
+      const answer = one.work(options);
+      return (given, content) => {
+        try {
+          return answer(given, content);
+        } catch (cause) {
+          if (!(cause instanceof GivenError) || cause.faults.some(({ field }) => field === 'tray'))
+            throw cause;
+          throw new GivenError([...cause.faults, ...trayFaults(given, content.catalogue)]);
+        }
+      };
     },
   };
 }
@@ -63,7 +70,10 @@ export const mechanics: readonly Calculator[] = [
       [
         ['maxSpanIn', 'as a simple span; null: no row of the table carries the load'],
         ['governs', '"table", "bending", "leg buckling", "deflection" or "ceiling" (144 in)'],
-        ['acceptance', 'true only for a table that the site has adopted'],
+        [
+          'acceptance',
+          'true only for a table that the site has adopted, and a load not below the tray’s own weight',
+        ],
         ['refer, why', 'true: ask the engineer; an estimate always says so'],
       ],
     ),
