@@ -5,13 +5,13 @@ import { type Frame, type Overhang, weightOf } from './frame.ts';
 import type { BeamResult } from './given.ts';
 import type { Supports, ThreeMoments } from './supports.ts';
 
-/** Share of all loads below which a reaction under 0 is what decimals left, not uplift. */
-const HAIR = 1e-9;
+/** Share of all loads: a reaction nearer under 0 than that is what decimals left, not uplift. */
+const NO_SHARE = 1e-9;
 
 export function workingOf(frame: Frame, { equations }: Supports, result: BeamResult): readonly Step[] {
   const { spans, left, right, stiffness } = frame;
   const total = [...spans, left, right].reduce((sum, part) => sum + (part === null ? 0 : weightOf(part)), 0);
-  const uplift = result.reactionsLb.flatMap((lb, support) => (lb < -HAIR * total ? [support] : []));
+  const uplift = result.reactionsLb.flatMap((lb, support) => (lb < -NO_SHARE * total ? [support] : []));
   return [
     {
       say: 'beam.frame',
