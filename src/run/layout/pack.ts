@@ -23,3 +23,49 @@ export function firstFit(pieces: readonly number[], { length, kerf }: Stock): Ro
   }
   return rooms;
 }
+
+/** How well pieces fit into stock lengths. */
+export interface Fit {
+  readonly used: number;
+  /** The longest left-over. */
+  readonly longest: number;
+}
+
+export function fitOf(layouts: readonly { readonly cuts: readonly number[] }[], stock: Stock): Fit {
+  const rooms = firstFit(
+    layouts.flatMap(({ cuts }) => cuts),
+    stock,
+  );
+  return { used: rooms.length, longest: Math.max(...rooms) };
+}
+
+/** Fewer stock lengths, then a longer left-over. */
+export const isBetter = (a: Fit, b: Fit): boolean =>
+  a.used < b.used || (a.used === b.used && a.longest > b.longest);
+
+/**
+ * Every way to put pieces into so many stock lengths, as the rooms it leaves, longest first; no two the same.
+ *
+ * @returns null where there are more than `most` ways
+ */
+export function everyPacking(
+  pieces: readonly number[],
+  { length, kerf }: Stock,
+  sticks: number,
+  most: number,
+): readonly Rooms[] | null {
+  let ways = new Map<string, Rooms>([['', new Array<number>(sticks).fill(length + kerf)]]);
+  for (const piece of pieces.toSorted((a, b) => b - a)) {
+    const next = new Map<string, Rooms>();
+    for (const rooms of ways.values()) {
+      for (const [i, room] of rooms.entries()) {
+        if (room < piece + kerf || room === rooms[i - 1]) continue;
+        const left = rooms.with(i, room - piece - kerf).sort((a, b) => b - a);
+        next.set(left.join(), left);
+        if (next.size > most) return null;
+      }
+    }
+    ways = next;
+  }
+  return [...ways.values()];
+}

@@ -39,3 +39,18 @@ export function byParts(parts: number, { length, kerf }: Stock): Bounding {
 
 /** Every piece costs the same: the fewest pieces. */
 export const byPiece = ({ length }: Stock, cost = 1): Price => ({ steps: [{ upTo: length, cost }] });
+
+/** From two to six steps at whole 1/240 of the stock, dearer than their length or cheaper, more or less. */
+export function byChance(chance: () => number, { length }: Stock): Price {
+  const whole = (from: number, to: number) => from + Math.floor(chance() * (to - from + 1));
+  const tops = Array.from({ length: whole(1, 5) }, () => whole(12, 238)).sort((a, b) => a - b);
+  const bend = chance() * 1.5 - 0.5;
+  const steps: { upTo: number; cost: number }[] = [];
+  let cost = 0;
+  for (const top of new Set([...tops, 240])) {
+    const share = top / 240;
+    cost = Math.max(cost, Math.round(1000 * share * (1 - bend + bend * share) * (0.8 + 0.4 * chance())));
+    steps.push({ upTo: Math.floor((top * length) / 240), cost });
+  }
+  return { steps };
+}

@@ -5,6 +5,7 @@ export const layoutSays = [
   'layout.joint',
   'layout.stockProven',
   'layout.stockBound',
+  'layout.trayEnd',
   'layout.noGap',
   'layout.noSize',
   'layout.load',

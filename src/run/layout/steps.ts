@@ -3,6 +3,7 @@ import type { Source, Step } from '../../trade/answer.ts';
 import { type Ticks, ticks } from '../../trade/length.ts';
 import { shortLength } from '../../trade/shortLength.ts';
 import type { Catalogue } from '../catalogue.ts';
+import { endsAtTray } from '../inspect/unsupported.ts';
 import { jumpersNeeded } from '../jumpers.ts';
 import type { ResolvedRun } from '../resolved.ts';
 import { ANCHORS, JUMPER_PLACES, SPLICE_PLACES } from '../sources.ts';
@@ -85,12 +86,19 @@ function holds({ legs, sections }: ResolvedRun): readonly Step[] {
   return [...loads, ...anchors];
 }
 
-function unknown({ resolved, catalogue, tables }: Worked): readonly Step[] {
+function unknown({ resolved, catalogue, tables, stock: { laid } }: Worked): readonly Step[] {
   const { temps } = resolved.run;
   const gap = temps === undefined ? null : wantedGap(temps, tables.limits.movement.value);
   const slides = resolved.legs.some(({ joints }) => joints.some(({ kind }) => kind === 'expansion'));
   const unsized = jumpersNeeded(resolved, catalogue, tables).filter(({ size }) => size === null);
+  const hanging = laid.flatMap(({ job: { leg, line, faces }, layout: { supports } }) => {
+    const over = faces[1] - (supports.at(-1) as number);
+    return endsAtTray(leg, line.to) && over > tables.limits.supportWithin.value
+      ? [{ say: 'layout.trayEnd', values: { leg: leg.leg, over: text(over) } }]
+      : [];
+  });
   return [
+    ...hanging,
     ...(slides && gap === null ? [{ say: 'layout.noGap' }] : []),
     ...[...new Set(unsized.map(({ leg }) => leg.leg))].map((leg) => ({
       say: 'layout.noSize',

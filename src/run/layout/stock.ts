@@ -34,9 +34,7 @@ export function leastStock(lines: readonly LaidOut[], kerf: number): LeastStock 
       kerf: ticks(kerf),
     }).result;
     used += plan.lengthsUsed ?? found.used;
-    // Where no line can be cut otherwise, what bounds these pieces bounds every lay-out.
-    const ofPieces = found.rigid ? (plan.lowerBoundIn ?? 0) / (stock.length / 8128) : 0;
-    bound += Math.max(found.bound, Math.round(ofPieces));
+    bound += found.bound;
     group.forEach((line, i) => {
       const layout = found.layouts[i];
       if (layout !== undefined) laid.set(line, { job: line.job, layout });

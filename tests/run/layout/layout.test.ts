@@ -94,6 +94,18 @@ describe('fewest supports, by hand', () => {
   });
 });
 
+const cable = {
+  id: 'c',
+  type: 'TC',
+  odIn: 0.5,
+  lbPerFt: 0.1,
+  count: 1,
+  make: 'multiconductor',
+  use: 'power',
+  deviceA: 60,
+  to: '1',
+};
+
 describe('what is kept of a run, and what is passed over', () => {
   const given = route([{ length: 400 }], {
     supports: [{ leg: '1', at: 3, way: 'horizontal', hold: 'guide' }],
@@ -118,21 +130,9 @@ describe('what is kept of a run, and what is passed over', () => {
 
   it('no size is known, so no jumper stands; with a device named each place that needs one has it', () => {
     expect(answer.run.joints?.map(({ jumper }) => jumper)).toEqual([undefined, undefined]);
-    const cables = [
-      {
-        id: 'c',
-        type: 'TC',
-        odIn: 0.5,
-        lbPerFt: 0.1,
-        count: 1,
-        make: 'multiconductor' as const,
-        use: 'power' as const,
-        deviceA: 60,
-        to: '1',
-      },
-    ];
+    const powered = { ...given, cables: route([{ length: 1 }], { cables: [cable] }).cables };
     // NFPA 70, 2023, Table 250.122: 60 A, copper: 10 AWG.
-    expect(laid({ ...given, cables }).run.joints?.map(({ jumper }) => jumper)).toEqual(['10 AWG', '10 AWG']);
+    expect(laid(powered).run.joints?.map(({ jumper }) => jumper)).toEqual(['10 AWG', '10 AWG']);
   });
 
   it('one support holds each section beside the expansion splice, the others guide', () => {
@@ -176,16 +176,7 @@ describe('refused', () => {
   const placed = (at: readonly number[]) => ({ places: [{ leg: '1', at }] });
 
   it('nothing says how far apart supports may stand', () => {
-    const heavy = {
-      id: 'c',
-      type: 'TC',
-      odIn: 1,
-      lbPerFt: 40,
-      count: 1,
-      make: 'multiconductor',
-      use: 'power',
-      to: '1',
-    };
+    const heavy = { ...cable, lbPerFt: 40 };
     expect(refusal(route([{ length: 100 }], { cables: [heavy], limits: {} }))).toEqual([
       'span-too-long',
       '1',
@@ -230,16 +221,16 @@ describe('refused', () => {
   });
 
   it.each([
-    // 480 in are two whole lengths, joined in the middle of the one inner span.
-    ['splice-past-quarter', 480, [10, 200, 280, 470], 200],
+    // Two whole lengths of 100 in, joined in the middle of the one inner span.
+    ['splice-past-quarter', 200, [10, 60, 140, 190]],
     // The same, joined over a support.
-    ['splice-on-support', 480, [10, 236, 240, 244, 470], 230],
+    ['splice-on-support', 200, [10, 98, 100, 102, 190]],
     // Two spans, both end spans.
-    ['splice-in-end-span', 300, [24, 150, 276], 130],
+    ['splice-in-end-span', 150, [20, 70, 130]],
     // Three pieces, and one inner span.
-    ['two-splices-in-span', 700, [10, 230, 470, 690], 250],
-  ])('splices that no places leave room for: %s', (rule, length, at, maxSpan) => {
-    const run = route([{ length }], { limits: { maxSpan }, ...placed(at) });
+    ['two-splices-in-span', 290, [10, 95, 195, 280]],
+  ])('splices that no places leave room for: %s', (rule, length, at) => {
+    const run = route([{ length }], { stock: 100, limits: { maxSpan: 110 }, ...placed(at) });
     expect(refusal(run)).toEqual([rule, '1', length / 2]);
   });
 });
