@@ -3,6 +3,7 @@
  * calculator is a line of one of the lists in calculators/.
  */
 
+import { answering } from './answering.ts';
 import { calcContent } from './calcContent.ts';
 import type { Calculator } from './calculator.ts';
 import { channel } from './calculators/channel.ts';
@@ -21,7 +22,7 @@ export const CALCULATORS: readonly Calculator[] = [
   ...tables,
 ];
 
-function verbOf({ name, line, fields, results, options, ready, answer }: Calculator): Verb {
+function verbOf({ name, line, fields, results, options, work }: Calculator): Verb {
   return {
     name,
     line,
@@ -36,15 +37,7 @@ function verbOf({ name, line, fields, results, options, ready, answer }: Calcula
       '',
       'A length is a number of inches or a text: 12\'-3 1/2", 7-3 5/8, 87 5/8, 112.5 ft, 2 350 mm.',
     ],
-    run: async (call) => {
-      ready?.(call);
-      const given = await call.input();
-      const content = calcContent();
-      const answers = Array.isArray(given)
-        ? given.map((one) => answer(one, content, call))
-        : [answer(given, content, call)];
-      return { json: Array.isArray(given) ? answers : answers[0], exit: answers.every((a) => a.ok) ? 0 : 2 };
-    },
+    run: answering(work, calcContent),
   };
 }
 

@@ -3,9 +3,9 @@ import type { z } from 'zod';
 import { check } from '../schema/faults.ts';
 import type { Answered } from '../trade/answer.ts';
 import { GivenError } from '../trade/given.ts';
+import type { Work } from './answering.ts';
 import type { CalcContent } from './calcContent.ts';
-import { bad, type Envelope, good } from './envelope.ts';
-import type { Call, Option } from './verb.ts';
+import type { Option } from './verb.ts';
 
 export interface Calculator {
   readonly name: string;
@@ -14,43 +14,30 @@ export interface Calculator {
   /** The result's fields, for the manual. */
   readonly results: readonly (readonly [string, string])[];
   readonly options?: Readonly<Record<string, Option>>;
-  /** Looks at the options before anything is read. @throws {GivenError} when they cannot be used */
-  readonly ready?: (options: Options) => void;
-  readonly answer: (given: unknown, content: CalcContent, options: Options) => Envelope;
+  readonly work: Work<unknown, CalcContent>;
 }
 
-/** Options of the call, as written. */
-export type Options = Pick<Call, 'text' | 'has'>;
-
-const TOO_LARGE = {
-  field: '',
-  message: 'these numbers are too large to be worked with',
-  todo: 'check the numbers and their units',
-};
-const beyondNumbers = (value: unknown): boolean =>
-  typeof value === 'number'
-    ? !Number.isFinite(value)
-    : typeof value === 'object' && value !== null && Object.values(value).some(beyondNumbers);
+type Answer<Given> = (given: Given, content: CalcContent) => Answered<object>;
 
 /** Ties what is read to what is worked out, so that the two types cannot part. */
+export function reading<Given>(
+  fields: z.ZodObject & z.ZodType<Given>,
+  answer: Answer<Given>,
+): Answer<unknown> {
+  return (given, content) => {
+    const read = check<Given>(fields, given);
+    if ('faults' in read) throw new GivenError(read.faults);
+    return answer(read.data, content);
+  };
+}
+
+/** A calculator without options. */
 export function calculator<Given>(
   name: string,
   line: string,
   fields: z.ZodObject & z.ZodType<Given>,
-  work: (given: Given, content: CalcContent, options: Options) => Answered<object>,
+  answer: Answer<Given>,
   results: Calculator['results'],
-  options: Calculator['options'] = {},
 ): Calculator {
-  const answer: Calculator['answer'] = (given, content, options) => {
-    const read = check<Given>(fields, given);
-    if ('faults' in read) return bad(read.faults);
-    try {
-      const answered = work(read.data, content, options);
-      return beyondNumbers(answered.result) ? bad([TOO_LARGE]) : good(answered, content.speak);
-    } catch (cause) {
-      if (cause instanceof GivenError) return bad(cause.faults);
-      throw cause;
-    }
-  };
-  return { name, line, fields, results, options, answer };
+  return { name, line, fields, results, work: () => reading<Given>(fields, answer) };
 }

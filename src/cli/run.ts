@@ -9,17 +9,9 @@ import { runJson } from '../run/writeRun.ts';
 import { type Fault, GivenError } from '../trade/given.ts';
 import { inches, type Ticks } from '../trade/length.ts';
 import type { Speak } from '../trade/say.ts';
-import type { RunContent } from './runContent.ts';
 import { onResolved, type RunVerb, runVerb } from './runVerb.ts';
+import { untilLate } from './untilLate.ts';
 import type { Group } from './verb.ts';
-
-/** How long one run's cutting plans are looked for, in milliseconds. */
-const PLAN_MS = 2000;
-
-function untilLate(): { readonly stop: () => boolean } {
-  const begun = performance.now();
-  return { stop: () => performance.now() - begun > PLAN_MS };
-}
 
 const takeoffVerb: RunVerb = {
   name: 'takeoff',
@@ -35,7 +27,7 @@ const takeoffVerb: RunVerb = {
     ['weights', '[{leg, trayLb, cablesLb, lb}]'],
     ['cableLengthsIn', '{id: in}'],
   ],
-  work: onResolved((resolved, { catalogue, tables, speak }) => {
+  work: onResolved(() => (resolved, { catalogue, tables, speak }) => {
     const { result, steps, sources } = takeoff(resolved, catalogue, tables, untilLate());
     const sticks = result.sticks.map(({ why, ...plan }) => ({
       ...plan,
@@ -58,7 +50,7 @@ const inspectVerb: RunVerb = {
     ['findings', '[{rule, leg, atIn, measured, limit, unit, source, say, todo}]; atIn null: the whole leg'],
     ['rules', '[id]: those that were tried'],
   ],
-  work: onResolved((resolved, { catalogue, tables, speak }: RunContent) => {
+  work: onResolved(() => (resolved, { catalogue, tables, speak }) => {
     const { result, steps, sources } = inspect(resolved, catalogue, tables);
     const findings = result.findings.map((finding) => written(finding, speak));
     return { result: { ...result, findings }, steps, sources };
@@ -112,7 +104,7 @@ const drawVerb: RunVerb = {
     of: { value: 'PLACE', line: 'with --view, what it shows: a leg, joint, piece or support by its name' },
   },
   results: [['views', '[{view, svg, words}]: words say the measures to someone who cannot see the lines']],
-  work: ({ text }) => {
+  work: onResolved(({ text }) => {
     const view = named('view', text('view'), VIEWS);
     const form = named('form', text('form'), FORMS);
     const of = text('of');
@@ -127,14 +119,14 @@ const drawVerb: RunVerb = {
     }
     if (faults.length > 0) throw new GivenError(faults);
     const views = view.found === undefined ? undefined : [view.found];
-    return onResolved((resolved, { catalogue, tables, speak }) => {
+    return (resolved, { catalogue, tables, speak }) => {
       const { findings } = inspect(resolved, catalogue, tables).result;
       const given = { catalogue, tables, findings, of, views };
       const how = { form: form.found ?? 'desk', palette: paperPalette, speak } as const;
       const drawn = drawRun(resolved, given, how).map(({ view, svg, words }) => ({ view, svg, words }));
       return { result: { views: drawn }, steps: [], sources: [] };
-    })({ text, has: () => false });
-  },
+    };
+  }),
 };
 
 const VERBS: readonly RunVerb[] = [takeoffVerb, inspectVerb, layoutVerb, drawVerb];

@@ -97,6 +97,13 @@ describe('good answers', () => {
   });
 });
 
+test('an option that cannot be used is said before the input is read', async () => {
+  for (const seconds of ['soon', '-1', '4000', '1e3', '']) {
+    const { exit, one } = await trayhand(['calc', 'sticks', '--seconds', seconds], 'no JSON');
+    expect([exit, one.errors.map(({ field }) => field)]).toEqual([2, ['--seconds']]);
+  }
+});
+
 describe('lists', () => {
   test('a bad element spoils no other, and the exit is 2', async () => {
     const { exit, many } = await trayhand(
@@ -118,21 +125,16 @@ describe('lists', () => {
     expect((await trayhand(['calc', 'cut'], [cutGiven])).many).toHaveLength(1);
   });
 
-  test('1 000 small inputs in under 2 s', async () => {
-    for (const [verb, given] of [
-      ['length', { text: `12'-3 1/2"` }],
-      ['cut', cutGiven],
-      ['mark', markGiven],
-      ['fill', fillGiven],
-    ] as const) {
-      const began = performance.now();
-      const { exit, many } = await trayhand(
-        ['calc', verb],
-        Array.from({ length: 1000 }, () => given),
-      );
-      expect([verb, exit, many.length]).toEqual([verb, 0, 1000]);
-      expect(performance.now() - began).toBeLessThan(2000);
-    }
+  test.each([
+    ['length', { text: `12'-3 1/2"` }],
+    ['cut', cutGiven],
+    ['mark', markGiven],
+    ['fill', fillGiven],
+  ])('1,000 of %s: each answered as one alone is', async (verb, given) => {
+    const { exit, many } = await trayhand(['calc', verb], Array(1000).fill(given));
+    const { one } = await trayhand(['calc', verb], given);
+    expect([exit, one.ok]).toEqual([0, true]);
+    expect(many).toEqual(Array(1000).fill(one));
   });
 });
 

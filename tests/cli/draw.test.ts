@@ -54,7 +54,7 @@ test('--of names what is shown; without its view, or of nothing, it is a fault',
 });
 
 test('no such view and no such form are told at once; a view with nothing to show is told too', async () => {
-  const { one, exit } = await trayhand(['run', 'draw', '--view', 'plan', '--form', 'wall'], run);
+  const { one, exit } = await trayhand(['run', 'draw', '--view', 'plan', '--form', 'wall'], 'no JSON');
   expect(exit).toBe(2);
   expect(one.errors?.map(({ field }) => field)).toEqual(['--view', '--form']);
   const none = await trayhand(['run', 'draw', '--view', 'expansion'], run);

@@ -1,17 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { calcContent } from '../../src/cli/calcContent.ts';
-import { geometry } from '../../src/cli/calculators/geometry.ts';
-import { mechanics } from '../../src/cli/calculators/mechanics.ts';
+import { askCalculator } from './ask.ts';
 import { type Printed, trayhand } from './command.ts';
 
 const content = calcContent();
 /** A calculator called as its verb calls it, with what JSON makes of its input. */
 function ask(verb: string, given: unknown): Printed {
-  const found = [...mechanics, ...geometry].find((c) => c.name === verb);
-  if (found === undefined) throw new Error(`no calculator ${verb}`);
   const input: unknown = JSON.parse(JSON.stringify(given));
-  const options = { text: () => undefined, has: () => false };
-  return JSON.parse(JSON.stringify(found.answer(input, content, options)));
+  return JSON.parse(JSON.stringify(askCalculator(verb, input, content)));
 }
 function good(verb: string, given: unknown): Printed {
   const answer = ask(verb, given);
@@ -216,9 +212,8 @@ describe('edges that are answered', () => {
   });
 });
 
-test('1 000 small inputs in under 2 s, with the catalogue read', async () => {
-  const began = performance.now();
+test('1,000 spans by the catalogue: each answered as one alone is', async () => {
   const { exit, many } = await trayhand(['calc', 'span'], Array(1000).fill(tray));
-  expect([exit, many.length]).toEqual([0, 1000]);
-  expect(performance.now() - began).toBeLessThan(2000);
+  expect(exit).toBe(0);
+  expect(many).toEqual(Array(1000).fill(good('span', tray)));
 });

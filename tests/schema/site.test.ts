@@ -3,7 +3,6 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
-import { CALCULATORS } from '../../src/cli/calc.ts';
 import { calcContent } from '../../src/cli/calcContent.ts';
 import { contentFiles } from '../../src/cli/contentFiles.ts';
 import { root } from '../../src/cli/root.ts';
@@ -17,6 +16,7 @@ import { taskMapOf } from '../../src/schema/task.ts';
 import { tradeTablesOf } from '../../src/schema/tradeTables.ts';
 import { EDITIONS } from '../../src/trade/editions.ts';
 import { inches } from '../../src/trade/length.ts';
+import { askCalculator } from '../cli/ask.ts';
 
 const project = contentFiles();
 const paper = {
@@ -59,11 +59,8 @@ const said = 'adopted by A. Reyes, electrical engineer on 2026-02-10';
 
 /** A calculator of the command, over the project's content with or without the paper. */
 function ask(verb: string, given: object, content = calcContent(files)) {
-  const answer = CALCULATORS.find((c) => c.name === verb)?.answer(given, content, {
-    text: () => undefined,
-    has: () => false,
-  });
-  if (answer?.ok !== true) throw new Error(JSON.stringify(answer));
+  const answer = askCalculator(verb, given, content);
+  if (!answer.ok) throw new Error(JSON.stringify(answer));
   const text = answer.steps.map((s) => s.say).join('\n');
   return { result: answer.result as Record<string, unknown>, text, sources: answer.sources };
 }

@@ -3,9 +3,9 @@
  * answers are listed with the reason; the list is held to be whole.
  */
 import { expect, test } from 'vitest';
-import { CALCULATORS } from '../../src/cli/calc.ts';
 import { calcContent } from '../../src/cli/calcContent.ts';
 import { changesBetween } from '../../src/trade/editions.ts';
+import { askCalculator } from '../cli/ask.ts';
 import all from '../references/trade-cases.json' with { type: 'json' };
 import { tables } from './tables.ts';
 
@@ -21,14 +21,11 @@ interface Case {
 const cases = all as unknown as readonly Case[];
 
 const content = calcContent();
-const noOptions = { text: () => undefined, has: () => false };
 
 /** What a calculator of the command answers, by the fields of its result. */
 // biome-ignore lint/suspicious/noExplicitAny: results of all calculators, read by name
 function ask(verb: string, given: Loose): any {
-  const calculator = CALCULATORS.find((c) => c.name === verb);
-  if (calculator === undefined) throw new Error(`no calculator ${verb}`);
-  const answer = calculator.answer(given, content, noOptions);
+  const answer = askCalculator(verb, given, content);
   if (!answer.ok) throw new Error(answer.errors.map((e) => `${e.field}: ${e.message}`).join('\n'));
   return answer.result;
 }
