@@ -1,5 +1,4 @@
-/** `npm run bench`: the core, the command, practice and the register. */
-import { spawnSync } from 'node:child_process';
+/** `npm run bench`: lengths, practice and the register. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { contentFiles } from '../../src/cli/contentFiles.ts';
@@ -47,14 +46,6 @@ const message = new TextEncoder().encode('x'.repeat(600));
 const signature = await crypto.subtle.sign('Ed25519', privateKey, message);
 
 const lengths = Array.from({ length: 20_000 }, (_, k) => `${k % 40}'-${k % 12} ${(k % 15) + 1}/16"`);
-const fills = JSON.stringify(
-  Array.from({ length: 1000 }, (_, k) => ({
-    tray: { bottom: 'solid', widthIn: 6 },
-    cables: [{ odIn: 0.1 + k / 1000, count: 3 }],
-  })),
-);
-const command = (input: string) =>
-  spawnSync(process.execPath, ['src/cli/bin.ts', 'calc', 'fill'], { input, maxBuffer: 1 << 26 });
 
 const pairs: readonly Pair[] = [
   {
@@ -62,12 +53,6 @@ const pairs: readonly Pair[] = [
     baseline: 'the same texts through parseFloat and toFixed',
     work: () => lengths.map((text) => formatLength(readLength(text))),
     against: () => lengths.map((text) => Number.parseFloat(text).toFixed(4)),
-  },
-  {
-    what: 'the command with 1,000 fills',
-    baseline: 'the command with one',
-    work: () => command(fills),
-    against: () => command(JSON.stringify(JSON.parse(fills)[0])),
   },
   {
     what: '50 draws of every family, drawn and graded',
