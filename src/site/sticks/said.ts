@@ -8,7 +8,8 @@ import { countOf } from './fields.ts';
 
 type Counted = 'stick' | 'newStick' | 'remnant' | 'piece';
 const counted = (what: Counted, count: number, tell: Tell): string =>
-  tell(`sticksSheet.${what}-${count === 1 ? 'one' : 'many'}`, { count });
+  tell(`sticksSheet.${what}-${manyOf(count)}`, { count });
+const manyOf = (count: number): 'one' | 'many' => (count === 1 ? 'one' : 'many');
 
 /** `7 sticks for 26 pieces`; `6 new sticks and 2 remnants for 26 pieces`. */
 export function answerOf(result: SticksResult, given: SticksGiven, looking: boolean, tell: Tell): string {
@@ -35,12 +36,15 @@ export function proofOf(result: SticksResult, given: SticksGiven, tell: Tell): s
   const kinds = new Set(given.stock.map(({ length }) => length));
   const [only] = kinds;
   const alike = kinds.size === 1 ? only : undefined;
+  const onRack = (given.offcuts?.length ?? 0) > 0;
+  const stick = onRack ? 'newStick' : 'stick';
   if (proven) {
     if (newStockIn === 0) return tell('sticksSheet.provenNone');
     if (alike === undefined) return tell('sticksSheet.provenLength', { length: text(newStockIn) });
     if (lengthsUsed === 1) return tell('sticksSheet.provenOne');
-    const count = lengthsUsed - 1;
-    return tell(`sticksSheet.provenFewer-${count === 1 ? 'one' : 'many'}`, { count });
+    return tell(onRack ? 'sticksSheet.provenWithRack' : 'sticksSheet.provenFewer', {
+      sticks: counted(stick, lengthsUsed - 1, tell),
+    });
   }
   if (alike === undefined)
     return tell('sticksSheet.bestLength', {
@@ -50,7 +54,7 @@ export function proofOf(result: SticksResult, given: SticksGiven, tell: Tell): s
     });
   const least = leastSticks(lowerBoundIn, alike);
   return tell('sticksSheet.bestCount', {
-    least: counted('newStick', least, tell),
+    least: counted(stick, least, tell),
     gap: counted('stick', lengthsUsed - least, tell),
   });
 }

@@ -34,7 +34,7 @@ export interface Parts {
 
 const parts: Parts = {
   load: async () => (await import('../../trade/sticks/sticks.ts')).sticks,
-  worker: () => new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' }) as WorkerLike,
+  worker: () => new Worker(new URL('./sticksWorker.ts', import.meta.url), { type: 'module' }) as WorkerLike,
   now: () => performance.now(),
 };
 

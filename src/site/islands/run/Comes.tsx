@@ -66,7 +66,12 @@ export function Comes({ worked, file, world, tell, speak }: Props) {
         <Working steps={only('takeoff.piece')} tell={tell} speak={speak} />
       </Row>
       <Row name={tell('yourRun.sticks')} count={String(used)} open>
-        <StickBars plans={result.sticks} several={result.sticks.length > 1} tell={tell} />
+        <StickBars
+          plans={result.sticks}
+          several={result.sticks.length > 1}
+          kerf={resolved.kerf}
+          speak={speak}
+        />
         <p className="hint">
           {tell('yourRun.sawTakes', { kerf: shortLength(resolved.kerf) })}{' '}
           {result.sticks.map((plan) => (

@@ -2,8 +2,7 @@
 import { sticks } from '../../trade/sticks/sticks.ts';
 import type { Asked, Told } from './messages.ts';
 
-const tell = (told: Told): void =>
-  (globalThis as unknown as { postMessage(message: Told): void }).postMessage(told);
+const tell = (told: Told): void => postMessage(told);
 
 addEventListener('message', ({ data }: MessageEvent<Asked>) => {
   const end = performance.now() + data.seconds * 1000;
