@@ -21,6 +21,14 @@ export interface ArcResult {
   readonly tangentIn: number;
 }
 
+/**
+ * Lengths along a curved fitting: radius times angle for both walls and the centre line.
+ *
+ * @param given  inches; degrees above 0 and below 180, which the input's shape sees to (schema/geometryInputs.ts)
+ * @returns      inches, unrounded; `tangentIn` grows without bound as the turn comes near 180 degrees
+ * @throws       nothing
+ * Source: TRIANGLES in geometrySources.ts.
+ */
 export function arc({ insideRadiusIn, widthIn, turnDeg }: ArcGiven): Answered<ArcResult> {
   const angle = radians(turnDeg);
   const centre = insideRadiusIn + widthIn / 2;

@@ -17,6 +17,14 @@ export interface EquivalentResult {
   readonly totalLbPerFt: number;
 }
 
+/**
+ * The uniform load that bends a simple span as much as one weight at its middle does: 2 · P / L, and with all else on it.
+ *
+ * @param given  lb and lb/ft from 0, ft above 0, which the input's shape sees to (schema/mechanicsInputs.ts)
+ * @returns      lb/ft, unrounded; alike in greatest moment, not in deflection
+ * @throws       nothing
+ * Source: CONCENTRATED in mechanicsSources.ts.
+ */
 export function equivalent({ staticLb, spanFt, otherLbPerFt }: EquivalentGiven): Answered<EquivalentResult> {
   const equivalentLbPerFt = (2 * staticLb) / spanFt;
   const totalLbPerFt = equivalentLbPerFt + otherLbPerFt;

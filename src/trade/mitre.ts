@@ -18,6 +18,14 @@ export interface MitreResult {
   readonly angleDeg: number;
 }
 
+/**
+ * The cut of a turn made of two straight ends: width · tan(turn / 2) off each.
+ *
+ * @param given  inches above 0; degrees above 0 and below 180, which the input's shape sees to (schema/geometryInputs.ts)
+ * @returns      inches and degrees, unrounded; nothing is added for the saw
+ * @throws       nothing
+ * Source: TRIANGLES in geometrySources.ts.
+ */
 export function mitre({ widthIn, turnDeg }: MitreGiven): Answered<MitreResult> {
   const angleDeg = turnDeg / 2;
   const cutBackIn = widthIn * tangent(angleDeg);

@@ -16,6 +16,14 @@ export interface NotchResult {
   readonly edgeWidthIn: number;
 }
 
+/**
+ * The V cut out of each leg so that its edges close when the web is bent: 2 · depth · tan(bend / 2) at the edge.
+ *
+ * @param given  inches above 0; degrees above 0 and below 180, which the input's shape sees to (schema/geometryInputs.ts)
+ * @returns      inches, unrounded; the metal's thickness and its growth in the bend are not counted
+ * @throws       nothing
+ * Source: TRIANGLES in geometrySources.ts.
+ */
 export function notch({ depthIn, bendDeg }: NotchGiven): Answered<NotchResult> {
   const half = bendDeg / 2;
   const edgeWidthIn = 2 * depthIn * tangent(half);

@@ -60,6 +60,15 @@ interface Part {
   readonly atIn: number;
 }
 
+/**
+ * Figures of a cross-section, with their working: each rectangle, then their sums by the theorem of parallel axes.
+ *
+ * @param given  inches, outside; density lb/in³. Thickness below half of the width and below the depth, holes that
+ *               leave metal beside them: the input's shape sees to that (schema/sectionInput.ts)
+ * @returns      in², in⁴, in³ and in net of holes; lb/ft without regard to them. Unrounded
+ * @throws       nothing: measures that leave no metal give figures that mean nothing
+ * Source: PARALLEL_AXES and STEEL_DENSITY in mechanicsSources.ts.
+ */
 export function section(given: SectionGiven): Answered<SectionResult> {
   const { depthIn, densityLbIn3 = DENSITY } = given;
   const metal = metalOf(given);

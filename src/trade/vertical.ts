@@ -16,6 +16,14 @@ export interface VerticalResult {
   readonly lb: number;
 }
 
+/**
+ * The whole weight of a drop, shared alike by the supports that bear weight.
+ *
+ * @param given  ft above 0, lb/ft from 0, a whole count from 1, which the input's shape sees to (schema/mechanicsInputs.ts)
+ * @returns      lb on each, unrounded; alike only where the supports give alike, which the working says
+ * @throws       nothing
+ * Source: WEIGHTS in mechanicsSources.ts.
+ */
 export function vertical({ dropFt, lbPerFt, loadSupports }: VerticalGiven): Answered<VerticalResult> {
   const whole = dropFt * lbPerFt;
   const lb = whole / loadSupports;
