@@ -13,6 +13,7 @@ export const sticksSays = [
   'sticks.provenStock',
   'sticks.none',
   'sticks.best',
+  'sticks.tried',
   'sticks.levels',
   'sticks.rounded',
   'sticks.short',

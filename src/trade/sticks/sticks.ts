@@ -19,7 +19,7 @@ import { givenSteps, workingOf } from './working.ts';
 import { type Found, writeFound } from './write.ts';
 
 /** Jobs whose plans are all looked at. */
-const SMALL = { states: 60_000, patterns: 4000, steps: 400_000 };
+const SMALL = { states: 60_000, patterns: 4000, steps: 200_000 };
 
 /**
  * @throws {GivenError} a piece longer than every bar, more pieces than any job has
@@ -39,7 +39,8 @@ export function sticks(given: SticksGiven, budget: Budget = {}): Answered<Sticks
       sources: given.minReusable === undefined ? [REUSABLE.source] : [],
     };
   };
-  const found = (plan: Plan, bound: Bound): void => budget.found?.(answer({ plan, bound, levels: 1 }));
+  const found = (plan: Plan, bound: Bound): void =>
+    budget.found?.(answer({ plan, bound, levels: 1, tried: false }));
   const first = leastStock(job, { stop, found }, budget.stop !== undefined, small?.plan);
   const { plan, bound } = first;
   if (plan === null)
@@ -49,7 +50,7 @@ export function sticks(given: SticksGiven, budget: Budget = {}): Answered<Sticks
     );
   const best =
     small === undefined ? laterAims(job, first, plan, stop) : { plan, levels: small.whole ? 5 : 3 };
-  return answer({ ...best, bound });
+  return answer({ ...best, bound, tried: small !== undefined });
 }
 
 function infeasible(job: Job, why: string): Answered<SticksResult> {

@@ -74,12 +74,12 @@ function byHandStep(job: Job, hand: Plan): Step {
   };
 }
 
-function boundSteps(job: Job, { bound, levels, plan }: Found, stock: number): readonly Step[] {
+function boundSteps(job: Job, { bound, levels, plan, tried }: Found, stock: number): readonly Step[] {
   const proven = stock === bound.ticks;
   if (!proven)
     return [
       {
-        say: 'sticks.best',
+        say: tried ? 'sticks.tried' : 'sticks.best',
         values: { bound: text(bound.ticks) },
         value: inches(ticks(bound.ticks)),
         unit: 'in',

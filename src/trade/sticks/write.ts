@@ -11,6 +11,8 @@ export interface Found {
   readonly bound: Bound;
   /** Aims proven after the first; the first is proven by the bound. */
   readonly levels: number;
+  /** Whether every plan was looked at: none takes less, be there weights that show it or not. */
+  readonly tried: boolean;
 }
 
 export function writeFound(job: Job, { plan, bound, levels }: Found): SticksResult {
