@@ -1,5 +1,6 @@
 /** The take-off: everything of a run that is bought, cut, set or checked. */
-import type { Answered, Source } from '../trade/answer.ts';
+import type { Answered } from '../trade/answer.ts';
+import { distinctSources } from '../trade/distinctSources.ts';
 import { GivenError } from '../trade/given.ts';
 import { inches, TICKS_PER_FOOT } from '../trade/length.ts';
 import { sticks } from '../trade/sticks/sticks.ts';
@@ -76,7 +77,7 @@ export function takeoff(
     cableLengthsIn: Object.fromEntries(cables.map(({ id, all }) => [id, inches(all)])),
   };
   const { steps, sources } = takeoffSteps({ resolved, tables, result, jumpers, fills, cables, plans });
-  return { result, steps, sources: distinct(sources) };
+  return { result, steps, sources: distinctSources(sources) };
 }
 
 export type { Takeoff, TakeoffEnd, TakeoffPiece } from './takeoffTypes.ts';
@@ -126,8 +127,4 @@ function gapsOf({ legs, run, start }: ResolvedRun, { limits }: RunTables): Takeo
       ...(givenEnd?.joint === 'expansion' ? [inches(length)] : []),
     ].map((atIn) => ({ leg, atIn, gapIn })),
   );
-}
-
-function distinct(sources: readonly Source[]): readonly Source[] {
-  return [...new Map(sources.map((source) => [JSON.stringify(source), source])).values()];
 }

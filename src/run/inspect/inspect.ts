@@ -1,5 +1,6 @@
 /** What is wrong with a run: every rule over every place it speaks of. */
-import type { Answered, Source } from '../../trade/answer.ts';
+import type { Answered } from '../../trade/answer.ts';
+import { distinctSources } from '../../trade/distinctSources.ts';
 import type { Catalogue } from '../catalogue.ts';
 import type { ResolvedRun } from '../resolved.ts';
 import type { RunTables } from '../tables.ts';
@@ -45,11 +46,6 @@ export function inspect(resolved: ResolvedRun, catalogue: Catalogue, tables: Run
   return {
     result: { findings, rules: RULES.map(({ id }) => id) },
     steps,
-    sources: distinct([...findings.map(({ source }) => source), ...sources]),
+    sources: distinctSources([...findings.map(({ source }) => source), ...sources]),
   };
-}
-
-/** Each source once, in order. */
-function distinct(sources: readonly Source[]): readonly Source[] {
-  return [...new Map(sources.map((source) => [JSON.stringify(source), source])).values()];
 }
