@@ -7,7 +7,7 @@ import { type LayoutResult, layout } from '../run/layout/layout.ts';
 import { takeoff } from '../run/takeoff.ts';
 import { runJson } from '../run/writeRun.ts';
 import { type Fault, GivenError } from '../trade/given.ts';
-import { inches, type Ticks } from '../trade/length.ts';
+import { inches } from '../trade/length.ts';
 import type { Speak } from '../trade/say.ts';
 import { onResolved, type RunVerb, runVerb } from './runVerb.ts';
 import { untilLate } from './untilLate.ts';
@@ -39,7 +39,7 @@ const takeoffVerb: RunVerb = {
 
 /** A finding as it is printed: its place in inches, its sentences in words. */
 function written({ rule, leg, at, say, todo, ...finding }: Finding, speak: Speak) {
-  const atIn = at === null ? null : inches(at as Ticks);
+  const atIn = at === null ? null : inches(at);
   return { rule, leg, atIn, ...finding, say: speak(say), todo: speak(todo) };
 }
 
@@ -61,7 +61,7 @@ const inspectVerb: RunVerb = {
 function laid(result: LayoutResult, speak: Speak) {
   if (result.run !== null) return { ...result, run: runJson(result.run) };
   const { rule, leg, at, say } = result.refused;
-  const atIn = at === null ? null : inches(at as Ticks);
+  const atIn = at === null ? null : inches(at);
   return { run: null, refused: { rule, leg, atIn, say: speak(say) } };
 }
 

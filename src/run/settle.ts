@@ -1,8 +1,9 @@
 /** Whether a leg lies as it says: open side up on a level leg, level to a side on edge, never upside down. */
+import { HAIR } from '../trade/hair.ts';
 import { angleDeg, cross, dot, minus, square, UP, unit, type Vec } from './vector.ts';
 
 /** Angles that differ by no more than this are the same, in degrees; the hair takes up what floating numbers lose. */
-export const SAME_DEG = 0.1 + 1e-9;
+export const SAME_DEG = 0.1 + HAIR;
 
 export interface Lies {
   readonly along: Vec;
@@ -18,6 +19,9 @@ export interface Wrong {
 
 export const isPlumb = (along: Vec): boolean =>
   angleDeg(along, UP) <= SAME_DEG || angleDeg(along, minus(UP)) <= SAME_DEG;
+
+/** Neither rises nor falls. */
+export const isLevel = (along: Vec): boolean => Math.abs(angleDeg(along, UP) - 90) <= SAME_DEG;
 
 /** Where the open side of a leg that is not plumb looks when it lies flat; on edge, to its right and to its left. */
 export const flatOpen = (along: Vec): Vec => square(UP, along);
@@ -60,8 +64,7 @@ export function settle({ along, open }: Lies, onEdge: boolean): Lies | Wrong {
       todo: 'turn the other way, or by the other vertical elbow',
     };
   }
-  const level = Math.abs(angleDeg(along, UP) - 90) <= SAME_DEG;
-  if (!level) return { along, open };
+  if (!isLevel(along)) return { along, open };
   return {
     part: 'dir',
     message: 'the channel would lie tilted on a level leg',

@@ -50,6 +50,15 @@ export const POWER_APART: Source = practice('power and signal lie apart, or a ba
 export const HALF_SPANS: Source = practice('a support carries half of each span beside it');
 export const HARDWARE: Source = practice('hardware of a support');
 
+/** A greatest span that the run itself gives: whoever wrote the run answers for it. */
+export const GIVEN_SPAN: Source = {
+  id: 'run-given',
+  document: 'Given by the run',
+  edition: 'no edition',
+  where: 'greatest span, limits.maxSpan',
+  seen: 'page',
+};
+
 /** A figure of a catalogue item: invented for training, or of the works' own catalogue. */
 export function catalogueSource({ id, origin }: Pick<Item, 'id' | 'origin'>, what: string): Source {
   const where = `${what} of ${id}`;

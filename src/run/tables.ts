@@ -1,4 +1,7 @@
-/** Tables and limits that a run is judged by. They come from content/rules and content/site; no figure stands in code. */
+/**
+ * Tables and limits that a run is judged by. They come from content/rules and content/site. Figures that no rule states
+ * (`Usual`) are the trade's own of trade/habits.ts until content/site adopts others.
+ */
 import type { Edition, PerEdition } from '../trade/editions.ts';
 import type { FillTables } from '../trade/fillTables.ts';
 import type { JumperTable } from '../trade/jumper.ts';

@@ -17,9 +17,12 @@ export {
   TICKS_PER_MILLIMETRE,
 } from './units.ts';
 
+declare const halves: unique symbol;
 declare const brand: unique symbol;
+/** A whole number of half ticks, counted in ticks: what the middle of two places is. Every length in ticks is one. */
+export type HalfTicks = number & { readonly [halves]: true };
 /** A whole number of ticks; only `ticks` and the readers make one. */
-export type Ticks = number & { readonly [brand]: 'Ticks' };
+export type Ticks = HalfTicks & { readonly [brand]: 'Ticks' };
 
 /** Takes a whole number as ticks. @throws RangeError when it is none (a slip of the program, not of a person). */
 export function ticks(n: number): Ticks {
@@ -33,13 +36,18 @@ export function nearest(n: number): number {
   return n < 0 && whole !== 0 ? -whole : whole;
 }
 
+/** The place half way between two. */
+export function middle(a: Ticks, b: Ticks): HalfTicks {
+  return ((a + b) / 2) as HalfTicks;
+}
+
 /** The tick nearest to a number of inches, halves away from zero. @throws RangeError beyond what is exact. */
 export function fromInches(n: number): Ticks {
   return ticks(nearest(n * TICKS_PER_INCH));
 }
 
 /** The length in inches, as near as a number can hold it. */
-export function inches(length: Ticks): number {
+export function inches(length: HalfTicks): number {
   return length / TICKS_PER_INCH;
 }
 

@@ -65,7 +65,7 @@ interface Found {
 export function radius(given: RadiusGiven, table: RadiusTable): Answered<RadiusResult> {
   const { cable, odIn, conductorOdIn, edition = NEWEST } = given;
   const rule = table[cable];
-  const fault = conductorFault(given, rule.conductors !== null && rule.plain === null);
+  const fault = conductorFault(given, goesByConductor(rule));
   if (fault !== null) throw new GivenError([fault]);
   const section = rule.section?.[edition] ?? null;
   const sources = rule.sources === null ? [] : [rule.sources[edition]];
@@ -100,6 +100,10 @@ export function radius(given: RadiusGiven, table: RadiusTable): Answered<RadiusR
     sources,
   };
 }
+
+/** Whether nothing can be said of a kind of cable without the diameter over one of its conductors. */
+export const goesByConductor = ({ conductors, plain }: RadiusRule): boolean =>
+  conductors !== null && plain === null;
 
 /** What is wrong with the conductor's diameter for this kind of cable, or null. */
 export function conductorFault(

@@ -1,6 +1,6 @@
 /** Findings on the sheet: what was measured, clouded, and a numbered triangle that points to the note. */
 import type { RuleId } from '../../run/inspect/finding.ts';
-import { fromInches, type Ticks } from '../../trade/length.ts';
+import { fromInches } from '../../trade/length.ts';
 import { shortLength } from '../../trade/shortLength.ts';
 import { textWidth } from '../glyphs.ts';
 import { SIZES } from '../plan.ts';
@@ -85,8 +85,8 @@ function markOne(
   const { frame } = drawn.leg;
   const text = many ? undefined : lettered(finding);
   const between = many ? undefined : measuredBetween(finding, drawn);
-  const along = (at: number) => off(drawn.from, frame.along, drawn.along(at as Ticks));
-  const on = finding.at === null ? undefined : station(drawn, drawn.along(finding.at as Ticks));
+  const along = (at: number) => off(drawn.from, frame.along, drawn.along(at));
+  const on = finding.at === null ? undefined : station(drawn, drawn.along(finding.at));
   let to = on === undefined ? onLeg(setting, drawn, 0.3) : place(off(on.at, on.frame.open, on.deep * 0.4));
   let dimensioned = false;
   if (between !== undefined && text !== undefined) {

@@ -10,18 +10,16 @@ import type { RunGiven } from '../runGiven.ts';
 import { jointNames, legMarks } from '../runNames.ts';
 import { runNotes } from '../runNotes.ts';
 import type { Point } from '../shapes.ts';
-import { render, type Sheet } from '../svg.ts';
+import type { Sheet } from '../svg.ts';
 import { drawTriangle, TRIANGLE } from '../triangle.ts';
-import type { Drawing, How } from '../types.ts';
+import type { How } from '../types.ts';
 import { drawBar } from './bar.ts';
 import { type Bar, type Flow, flowOf, SIZES_OF } from './flow.ts';
 import { letterBar, nameBar, OVER } from './labels.ts';
 import { unfoldedWords } from './words.ts';
 
-export function drawUnfolded(given: RunGiven, how: How): Drawing {
-  return render(layUnfolded(given, how), how);
-}
-
+/** Air around bars without a frame. */
+const BARE = 4;
 /** Least px between struts that are drawn. */
 const STRUT = 11;
 /** Room under a row: for letters of supports, for stems and names of joints. */
@@ -35,7 +33,7 @@ export function layUnfolded(given: RunGiven, how: How): Sheet {
   const { resolved, findings = [] } = given;
   const { form, speak } = how;
   const { width, high } = SIZES_OF[form];
-  const margin = MARGIN[form];
+  const margin = given.bare === true ? BARE : MARGIN[form];
   const flow = flowOf(resolved, form);
   const over = OVER.name + 24 + (findings.length > 0 ? TRIANGLE.h + 6 : 0);
   const tops: number[] = [];
@@ -77,6 +75,8 @@ export function layUnfolded(given: RunGiven, how: How): Sheet {
     targetsOf(targets, bar, top, high, names);
   });
   const triangles = markFindings(given, flow, { plan, room, tops, names });
+  const words = unfoldedWords(given, how);
+  if (given.bare === true) return { view: 'strip', width, height: Math.ceil(foot), plan, zones: {}, words };
   const title = foot + 20;
   plan.viewTitle(
     [width / 2, title],
@@ -99,7 +99,7 @@ export function layUnfolded(given: RunGiven, how: How): Sheet {
         ? zones(balloons)
         : drawBalloons(plan, frame, form, given.balloons, targets),
     noted: zones(triangles),
-    words: unfoldedWords(given, how),
+    words,
   };
 }
 
@@ -167,7 +167,7 @@ function markFindings(
 ): ReadonlyMap<string, Point> {
   const stood = new Map<string, Point>();
   findings.forEach(({ leg, at }, i) => {
-    const inch = at === null ? 0 : inches(at as Ticks);
+    const inch = at === null ? 0 : inches(at);
     const bar = bars.find((b) => b.leg.leg === leg && inch >= b.from && (inch < b.to || b.last));
     if (bar === undefined) return;
     const x = bar.x(Math.min(bar.to, Math.max(bar.from, at === null ? (bar.from + bar.to) / 2 : inch)));

@@ -1,30 +1,12 @@
-/** What lies in the channel: how much, beside what, and round which bends. */
+/** What lies in the channel: how much, and beside what; round which bends, in radius.ts. */
 import { figure, figures } from '../../trade/figure.ts';
-import { inches, ticks } from '../../trade/length.ts';
-import { RADIUS_CABLES, type RadiusCable, radius } from '../../trade/radius.ts';
 import { editionOf } from '../edition.ts';
 import type { FillOver } from '../fillOver.ts';
 import type { ResolvedLeg } from '../resolved.ts';
 import { nfpa, POWER_APART } from '../sources.ts';
 import type { RunCable } from '../types.ts';
-import type { Found, Rule, RuleId, Scope } from './finding.ts';
-
-/** At most one finding a leg. */
-function overLegs(
-  id: RuleId,
-  source: Rule['source'],
-  find: (leg: ResolvedLeg, scope: Scope) => Omit<Found, 'leg'> | null,
-): Rule {
-  return {
-    id,
-    source,
-    find: (scope) =>
-      scope.resolved.legs.flatMap((leg) => {
-        const found = find(leg, scope);
-        return found === null ? [] : [{ leg: leg.leg, ...found }];
-      }),
-  };
-}
+import { type Found, overLegs, type Rule, type Scope } from './finding.ts';
+import { tooTight } from './radius.ts';
 
 /** Of the two sides of a barrier the one that is out, of both the fuller. */
 function worst(rows: readonly FillOver[], out: (row: FillOver) => boolean): FillOver | null {
@@ -75,59 +57,6 @@ const noRow = overLegs('fill-no-row', fillSource, (leg, { fills }) => {
 function sourceOf({ answer }: FillOver): Pick<Found, 'source'> {
   const [source] = answer?.sources ?? [];
   return source === undefined ? {} : { source };
-}
-
-/** Kinds of cable whose radius needs no more than is known of a cable of a run. */
-const JUDGED: readonly RadiusCable[] = RADIUS_CABLES.filter((cable) => cable !== 'MC shielded');
-
-const tooTight = overLegs(
-  'radius-small',
-  (scope) => tightestSource(scope),
-  (leg, scope) => {
-    const item = leg.fittingBefore?.item;
-    if (item?.kind !== 'elbow') return null;
-    const has = inches(item.insideRadius);
-    const needs = scope.resolved.cablesOver(leg).flatMap((cable) => needOf(cable, scope) ?? []);
-    const most = needs.reduce<Need | null>((a, b) => (a !== null && a.radiusIn >= b.radiusIn ? a : b), null);
-    if (most === null || most.radiusIn <= has + 1e-9) return null;
-    const [needed, radiusIn] = figures(most.radiusIn, has);
-    return {
-      at: ticks(0),
-      measured: has,
-      limit: most.radiusIn,
-      unit: 'in',
-      ...most.source,
-      values: { item: item.id, cable: most.cable.id, needed, radius: radiusIn },
-    };
-  },
-);
-
-interface Need {
-  readonly cable: RunCable;
-  readonly radiusIn: number;
-  readonly source: Pick<Found, 'source'>;
-}
-
-function needOf(cable: RunCable, scope: Scope): Need | null {
-  const kind = JUDGED.find((known) => known === cable.type);
-  if (kind === undefined) return null;
-  const { odIn, shielded } = cable;
-  const { result, sources } = radius(
-    { cable: kind, odIn, shielded, edition: editionOf(scope.resolved, scope.tables) },
-    scope.tables.radius,
-  );
-  const [source] = sources;
-  return result.radiusIn === null
-    ? null
-    : { cable, radiusIn: result.radiusIn, source: source === undefined ? {} : { source } };
-}
-
-/** Any of the rules serves where none is broken. */
-function tightestSource(scope: Scope) {
-  return (
-    scope.tables.radius.TC.sources?.[editionOf(scope.resolved, scope.tables)] ??
-    nfpa('336.24', editionOf(scope.resolved, scope.tables))
-  );
 }
 
 /** What lies together: all of a leg, or what is on one side of its barrier. */

@@ -1,6 +1,6 @@
 /** What a rule is, what it finds, and what it may look at. */
 import type { Say, Source } from '../../trade/answer.ts';
-import { inches, type Ticks, ticks } from '../../trade/length.ts';
+import { type HalfTicks, TICKS_PER_INCH, ticks } from '../../trade/length.ts';
 import { shortLength } from '../../trade/shortLength.ts';
 import type { Catalogue } from '../catalogue.ts';
 import { type FillOver, fillOver } from '../fillOver.ts';
@@ -48,7 +48,7 @@ export interface Finding {
   readonly rule: RuleId;
   readonly leg: string;
   /** Ticks from the leg's first working point (the middle of a span may be half a tick); null: the whole leg. */
-  readonly at: number | null;
+  readonly at: HalfTicks | null;
   readonly measured: number | string | null;
   readonly limit: number | string | null;
   readonly unit: Unit;
@@ -82,7 +82,7 @@ export function scopeOf(resolved: ResolvedRun, catalogue: Catalogue, tables: Run
 /** What a finder hands back: its rule fills in the rest. */
 export interface Found {
   readonly leg: string;
-  readonly at: number | null;
+  readonly at: HalfTicks | null;
   readonly measured?: number | string | null;
   readonly limit?: number | string | null;
   readonly unit?: Unit;
@@ -99,6 +99,23 @@ export interface Rule {
   readonly id: RuleId;
   readonly source: (scope: Scope) => Source;
   readonly find: (scope: Scope) => readonly Found[];
+}
+
+/** A rule that finds one thing at most on a leg. */
+export function overLegs(
+  id: RuleId,
+  source: Rule['source'],
+  find: (leg: ResolvedLeg, scope: Scope) => Omit<Found, 'leg'> | null,
+): Rule {
+  return {
+    id,
+    source,
+    find: (scope) =>
+      scope.resolved.legs.flatMap((leg) => {
+        const found = find(leg, scope);
+        return found === null ? [] : [{ leg: leg.leg, ...found }];
+      }),
+  };
 }
 
 /** Findings of a rule, its sentences by the rule's id: `inspect.RULE` says it, `inspect.RULE-todo` what to do. */
@@ -128,7 +145,7 @@ export function lengths(measured: number, limit: number): Pick<Found, 'measured'
 }
 
 /** Inches of ticks that need not be whole. */
-export const inchesOf = (length: number): number => inches(length as Ticks);
+export const inchesOf = (length: number): number => length / TICKS_PER_INCH;
 
 /** A length in a sentence; half a tick is not seen in it. */
 export const text = (length: number): string => shortLength(ticks(Math.round(length)));

@@ -1,4 +1,6 @@
 /** Spans, and where in them the splices stand. */
+import { atMost } from '../../trade/hair.ts';
+import { middle } from '../../trade/length.ts';
 import type { Line, ResolvedLeg, Span } from '../resolved.ts';
 import { SPLICE_PLACES } from '../sources.ts';
 import { spanLimit } from '../spanLimit.ts';
@@ -68,7 +70,7 @@ const tooLong: Rule = {
             : [
                 {
                   leg: leg.leg,
-                  at: (from + to) / 2,
+                  at: middle(from, to),
                   ...lengths(length, limit),
                   source,
                   variant: by,
@@ -94,7 +96,7 @@ const pastQuarter: Rule = {
       const { span } = where;
       const most = scope.tables.limits.spliceShare.value * span.length;
       const nearest = nearestSupport(line, splice.at);
-      if (nearest === null || nearest.distance <= most + 1e-9) return [];
+      if (nearest === null || atMost(nearest.distance, most)) return [];
       const half = splice.length / 2;
       return [
         {

@@ -1,5 +1,5 @@
 /** The lines of a run as problems of their own. */
-import { fromInches, TICKS_PER_INCH, type Ticks } from '../../trade/length.ts';
+import { fromInches, TICKS_PER_INCH, type Ticks, ticks } from '../../trade/length.ts';
 import type { Catalogue, Sleeve } from '../catalogue.ts';
 import { endsAtTray, placeOf } from '../inspect/unsupported.ts';
 import { halves, openingOf } from '../joints.ts';
@@ -15,7 +15,7 @@ export interface LineJob {
   readonly leg: ResolvedLeg;
   readonly line: Line;
   /** What a support must stand near, at either end. */
-  readonly faces: readonly [number, number];
+  readonly faces: readonly [Ticks, Ticks];
   readonly problem: LineProblem;
 }
 
@@ -35,7 +35,7 @@ export function jobsOf(
   return leg.lines.map((line, i) => {
     const piece = leg.pieces[i];
     if (piece === undefined) throw new Error(`leg ${leg.leg} has more lines than pieces`);
-    const faces = [placeOf(line.from, 0), placeOf(line.to, leg.length)] as const;
+    const faces = [placeOf(line.from, ticks(0)), placeOf(line.to, leg.length)] as const;
     // A support carries channel that can be seen: not what has gone into a socket, nor the open of a splice.
     // In the very middle of a closed splice it would count to the line before.
     const from = Math.max(

@@ -1,6 +1,6 @@
 /** Why a line cannot be laid out: the rule that no choice can satisfy, and where. */
 import type { Say } from '../../trade/answer.ts';
-import { ticks } from '../../trade/length.ts';
+import { type HalfTicks, middle, ticks } from '../../trade/length.ts';
 import { shortLength } from '../../trade/shortLength.ts';
 import type { RuleId } from '../inspect/finding.ts';
 import { ruleOf } from '../inspect/unsupported.ts';
@@ -11,8 +11,8 @@ import type { LineProblem, SpliceRule } from './line.ts';
 export interface Refusal {
   readonly rule: RuleId;
   readonly leg: string;
-  /** Ticks from the leg's first working point, half a tick at most beside one; null: the whole leg. */
-  readonly at: number | null;
+  /** From the leg's first working point; null: the whole leg. */
+  readonly at: HalfTicks | null;
   readonly say: Say;
 }
 
@@ -52,7 +52,7 @@ function tooFarApart({ leg, problem }: LineJob): Refusal | null {
   return {
     rule: 'span-too-long',
     leg: leg.leg,
-    at: (from + to) / 2,
+    at: middle(ticks(from), ticks(to)),
     say: { say: 'layout.span-too-long', values },
   };
 }
@@ -71,7 +71,7 @@ function unspliceable({ leg, problem }: LineJob): Refusal {
   const rule = relaxed?.[0] ?? (fromTheEnds(problem) ? 'splice-in-end-span' : 'two-splices-in-span');
   const [from, to] = problem.channel;
   const values = { leg: leg.leg, length: text(to - from), stock: text(problem.stock) };
-  return { rule, leg: leg.leg, at: (from + to) / 2, say: { say: `layout.${rule}`, values } };
+  return { rule, leg: leg.leg, at: middle(ticks(from), ticks(to)), say: { say: `layout.${rule}`, values } };
 }
 
 /** Whether a piece from either end of the line cannot reach beyond the end span, or all spans would be end spans. */

@@ -7,7 +7,7 @@ import { resolveRun } from '../../../src/run/resolve.ts';
 import type { RunTables } from '../../../src/run/tables.ts';
 import { runShape } from '../../../src/schema/run.ts';
 import type { Answered } from '../../../src/trade/answer.ts';
-import { inches, type Ticks } from '../../../src/trade/length.ts';
+import { inches } from '../../../src/trade/length.ts';
 import { catalogue } from '../practice.ts';
 import { tables } from '../tables.ts';
 
@@ -29,7 +29,7 @@ export const found = (run: Given): readonly Row[] =>
   inspected(run).result.findings.map(({ rule, leg, at, measured, limit }) => [
     rule,
     leg,
-    at === null ? null : inches(at as Ticks),
+    at === null ? null : inches(at),
     measured,
     limit,
   ]);
@@ -50,11 +50,12 @@ export const WALL_SPLICES: readonly Given[] = [
   { leg: '1', at: 203.5, kind: 'socketed' },
   { leg: '1', at: 383, kind: 'socketed' },
 ];
+const LEG: Given = { id: '1', from: 'start', fitting: null, dir: 'E', length: 480 };
 export const wall = (over: Given = {}): Given => ({
   v: 1,
   tray: 'card-4',
   start: { kind: 'free', joint: 'free' },
-  legs: [{ id: '1', from: 'start', fitting: null, dir: 'E', length: 480 }],
+  legs: [LEG],
   joints: WALL_SPLICES,
   supports: supports('1', WALL_PLACES),
   ...over,
@@ -108,3 +109,57 @@ export const outdoor = (
     temps: { lowF: 10, highF: 110, nowF: 60 },
     ...over,
   });
+
+const bent = (type: string, over: Given = {}): Given =>
+  corner('card-4-elbow-90', 'N', { cables: [cable('b', { type, ...over })] });
+const drop = (dir: unknown, fitting: string): Given =>
+  corner(fitting, dir, { supports: supports('a', [12, 60, 100]) });
+
+/** A leg that leaves a tee to the left. */
+export const branch = (over: Given = {}): Given =>
+  corner('card-4-tee', 'N', {
+    legs: [
+      { ...LEG, id: 'a', length: 120 },
+      { id: 'b', from: 'a:left', fitting: 'card-4-tee', dir: 'N', length: 120 },
+    ],
+    ...over,
+  });
+
+/** What an inspection must say that it does not judge, and a run of which it says so, once. */
+export const UNJUDGED: readonly (readonly [string, Given])[] = [
+  ['noRadius-conductor', bent('MC shielded', { shielded: true })],
+  ['noRadius-figure', bent('ITC')],
+  ['noRadius-silent', bent('PLTC')],
+  ['noRadius-tube', bent('tube', { use: 'air' })],
+  ['noRadius-fitting', branch({ cables: [cable('b')] })],
+  ['plainRadius', bent('MC interlocked', { shielded: true })],
+  ['plainRadius', bent('MC smooth', { shielded: true })],
+  ['flatTable-edge', wall({ legs: [{ ...LEG, onEdge: true }] })],
+  ['flatTable-slope', wall({ legs: [{ ...LEG, dir: { azimuthDeg: 90, slopeDeg: 30 } }] })],
+  ['flatTable-plumb', drop('D', 'card-4-outside-90')],
+  ['singles', wall({ cables: [cable('1', { make: 'single' })] })],
+  ['noGap', outdoor({ temps: undefined }, { splice: { gap: 0.5 } })],
+  ['noGap', outdoor({ temps: { lowF: 10, highF: 110, nowF: 111 } }, { splice: { gap: 0.5 } })],
+  ['overStock', wall({ joints: [WALL_SPLICES[0]] })],
+  [
+    'noKeeps',
+    {
+      ...corner(),
+      tray: 'card-6',
+      legs: [
+        { ...LEG, id: 'a', length: 120 },
+        { id: 'b', from: 'a', fitting: 'card-6-4-reducer-left', dir: 'E', length: 120 },
+      ],
+    },
+  ],
+  [
+    'noMiddle',
+    outdoor({
+      legs: [
+        LEG,
+        { id: '2', from: '1:left', fitting: 'card-4-tee', dir: 'N', length: 120 },
+        { id: '3', from: '1:right', fitting: 'card-4-tee', dir: 'S', length: 120 },
+      ],
+    }),
+  ],
+];

@@ -11,7 +11,7 @@ import type { Say } from '../../../src/trade/answer.ts';
 import { fromInches } from '../../../src/trade/length.ts';
 import { catalogue as practice } from '../practice.ts';
 import { library, speak, tables } from '../tables.ts';
-import { cable, corner, type Given, inspected, outdoor, supports, wall, wallWith } from './runs.ts';
+import { cable, corner, type Given, inspected, outdoor, supports, UNJUDGED, wall, wallWith } from './runs.ts';
 
 const reducer = (hand: string, keeps: string): Given => ({
   ...corner(),
@@ -123,6 +123,7 @@ const runs: readonly Given[] = [
   reducer('left', 'right'),
   reducer('left', 'centre'),
   reducer('right', 'left'),
+  ...UNJUDGED.map(([, run]) => run),
 ];
 
 const answers = [...runs.map((run) => inspected(run)), inspected(wall(), adopting)];
