@@ -16,8 +16,8 @@ import type { RunGiven } from './runGiven.ts';
 import { legMarks } from './runNames.ts';
 import { cutCables, cutChannel, decimals } from './section.ts';
 import { heard, spoken, together } from './spoken.ts';
-import { render, type Sheet } from './svg.ts';
-import type { Drawing, Form, How } from './types.ts';
+import type { Sheet } from './svg.ts';
+import type { Form, How } from './types.ts';
 
 const LAYOUT: Readonly<Record<Form, { width: number; most: number; tall: number }>> = {
   phone: { width: 328, most: 184, tall: 130 },
@@ -27,10 +27,6 @@ const LAYOUT: Readonly<Record<Form, { width: number; most: number; tall: number 
 
 /** Most cables that are drawn one by one. */
 const DRAWN = 140;
-
-export function drawRunSection(given: RunGiven, how: How): Drawing {
-  return render(layRunSection(given, how), how);
-}
 
 interface Side {
   /** Left edge and width of what the cables lie in, inches from the left wall. */

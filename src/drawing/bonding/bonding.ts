@@ -10,8 +10,8 @@ import type { RunGiven } from '../runGiven.ts';
 import { legMarks } from '../runNames.ts';
 import type { Point } from '../shapes.ts';
 import { heard, spoken, together } from '../spoken.ts';
-import { render, type Sheet } from '../svg.ts';
-import type { Drawing, Form, How } from '../types.ts';
+import type { Sheet } from '../svg.ts';
+import type { Form, How } from '../types.ts';
 import { across, breakAcross, GAP, loop, METAL, metal, terminal } from './metal.ts';
 import { jumperCount, type LegRow, type Row, rowsOf } from './rows.ts';
 
@@ -26,10 +26,6 @@ const LINE = { x: 24, text: 52 };
 /** From line to line of lettering; radius of balloons. */
 const STEP = 18;
 const R = 14;
-
-export function drawBonding(given: RunGiven, how: How): Drawing {
-  return render(layBonding(given, how), how);
-}
 
 /** @throws {GivenError} without tables and catalogue nothing can be said of bonding */
 export function layBonding(given: RunGiven, how: How): Sheet {

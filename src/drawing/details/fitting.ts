@@ -3,11 +3,10 @@ import type { ResolvedFitting } from '../../run/resolved.ts';
 import type { Piece } from '../../run/straight.ts';
 import { type Ticks, ticks } from '../../trade/length.ts';
 import { shortLength } from '../../trade/shortLength.ts';
-import { drawBalloons, type Target } from '../balloon.ts';
+import type { Target } from '../balloon.ts';
 import { fittingWords } from '../direction.ts';
-import { frameOf, MARGIN } from '../frame.ts';
+import { MARGIN } from '../frame.ts';
 import { textWidth } from '../glyphs.ts';
-import { drawNotes } from '../notes.ts';
 import { boxOf, Plan, SIZES } from '../plan.ts';
 import type { Point } from '../shapes.ts';
 import { spoken, together } from '../spoken.ts';
@@ -15,9 +14,9 @@ import type { Form, How } from '../types.ts';
 import { aligned } from './aligned.ts';
 import { type Callout, callouts } from './callouts.ts';
 import { type Detail, type DetailGiven, pick } from './detail.ts';
+import { endSheet } from './endSheet.ts';
 import { type Arm, type Body, bodyOf, leftOf } from './fittingGeometry.ts';
 import { fittingName } from './places.ts';
-import { wrapped } from './wrapped.ts';
 import { zigzag } from './zigzag.ts';
 
 interface Layout {
@@ -204,21 +203,16 @@ function layBody({ balloons = [] }: DetailGiven, fitting: ResolvedFitting, how: 
     ...left.map(({ text, below }) => (below === undefined ? text : `${text}: ${below}`)),
     ...(item.grounding ? [] : [say('needsJumper')]),
   ];
-  const height = Math.ceil(
-    drawNotes(plan, wrapped(notes, width, form), { form, width, margin, top: titleAt + 42 }) + margin,
-  );
-  const frame = frameOf(form, width, height);
-  const zones = drawBalloons(plan, frame, form, balloons, targets);
-  return {
+  return endSheet(plan, {
     view: 'fitting',
+    form,
     width,
-    height,
-    frame,
-    plan,
-    zones,
-    parts: Object.keys(targets),
+    notes,
+    top: titleAt + 42,
+    balloons,
+    targets,
     words: wordsOf(fitting, body, how),
-  };
+  });
 }
 
 /** How far down the sheet anything reaches. */

@@ -2,18 +2,17 @@
 import { cutAtHole } from '../../run/clearPlaces.ts';
 import { inches, type Ticks, ticks } from '../../trade/length.ts';
 import { shortLength } from '../../trade/shortLength.ts';
-import { drawBalloons, type Target } from '../balloon.ts';
+import type { Target } from '../balloon.ts';
 import { across } from '../dimension.ts';
-import { frameOf, MARGIN } from '../frame.ts';
+import { MARGIN } from '../frame.ts';
 import { textWidth } from '../glyphs.ts';
-import { drawNotes } from '../notes.ts';
 import { Plan, SIZES } from '../plan.ts';
 import { spoken, together } from '../spoken.ts';
 import type { Form, How } from '../types.ts';
 import { type Callout, callouts } from './callouts.ts';
 import { type Detail, type DetailGiven, pick } from './detail.ts';
+import { endSheet } from './endSheet.ts';
 import { piecesOf } from './places.ts';
-import { wrapped } from './wrapped.ts';
 
 interface Layout {
   readonly width: number;
@@ -200,10 +199,6 @@ export function layHoles(given: DetailGiven, how: How): Detail {
     ...(whole ? [] : [say('cutBare')]),
     ...left0.map(({ text }) => text),
   ];
-  const height = Math.ceil(
-    drawNotes(plan, wrapped(notes, width, form), { form, width, margin, top: title2 + 42 }) + margin,
-  );
-  const frame = frameOf(form, width, height);
   const targets: Record<string, Target> = {
     piece: { at: [x1 + room * 0.4, top + bar - 3], likes: 100 },
     'first-end': { at: [x1, top + bar - 5], likes: 100 },
@@ -213,16 +208,15 @@ export function layHoles(given: DetailGiven, how: How): Detail {
       ? {}
       : { hole: { at: [to(holes[0]) - radius * 0.7, mid + radius * 0.7] as const, likes: 130 } }),
   };
-  const zones = drawBalloons(plan, frame, form, balloons, targets);
   const length = (t: Ticks) => spoken(t, speak);
-  return {
+  return endSheet(plan, {
     view: 'holes',
+    form,
     width,
-    height,
-    frame,
-    plan,
-    zones,
-    parts: Object.keys(targets),
+    notes,
+    top: title2 + 42,
+    balloons,
+    targets,
     words: together([
       say('holesWords', { piece: piece.id, cut: length(piece.cut), stock: length(stock) }),
       say('rowWords', { width: length(row.width), pitch: length(row.pitch), first: length(row.first) }),
@@ -234,5 +228,5 @@ export function layHoles(given: DetailGiven, how: How): Detail {
       near?.longer == null ? undefined : say('longerWords', { length: length(near.longer) }),
       say(tooLong ? 'tooLongWords' : whole ? 'bothFactoryWords' : 'firstFactoryWords'),
     ]).replaceAll('"', ' in'),
-  };
+  });
 }

@@ -3,19 +3,18 @@ import { TRADE_USUAL, usualOf } from '../../run/usual.ts';
 import { wantedGap } from '../../run/wantedGap.ts';
 import { inches, type Ticks, ticks } from '../../trade/length.ts';
 import { shortLength } from '../../trade/shortLength.ts';
-import { drawBalloons, type Target } from '../balloon.ts';
+import type { Target } from '../balloon.ts';
 import { across, opening } from '../dimension.ts';
-import { frameOf, MARGIN } from '../frame.ts';
+import { MARGIN } from '../frame.ts';
 import { textWidth } from '../glyphs.ts';
-import { drawNotes } from '../notes.ts';
 import { Plan, SIZES } from '../plan.ts';
 import type { Point } from '../shapes.ts';
 import { spoken, together } from '../spoken.ts';
 import type { Form, How } from '../types.ts';
 import { callouts } from './callouts.ts';
 import type { Detail, DetailGiven } from './detail.ts';
+import { endSheet } from './endSheet.ts';
 import type { PlacedJoint } from './places.ts';
-import { wrapped } from './wrapped.ts';
 import { zigzag } from './zigzag.ts';
 
 interface Layout {
@@ -156,19 +155,14 @@ export function layOpening(given: DetailGiven, { joint, leg, name }: PlacedJoint
     ...(expansion && now !== null && now !== joint.opening ? [say('wanted', { gap: shortLength(now) })] : []),
     say(expansion ? 'slides' : 'nothingAcross'),
   ];
-  const height = Math.ceil(
-    drawNotes(plan, wrapped(notes, width, form), { form, width, margin, top: under }) + margin,
-  );
-  const frame = frameOf(form, width, height);
-  const zones = drawBalloons(plan, frame, form, balloons, targets);
-  return {
+  return endSheet(plan, {
     view: 'expansion',
+    form,
     width,
-    height,
-    frame,
-    plan,
-    zones,
-    parts: Object.keys(targets),
+    notes,
+    top: under,
+    balloons,
+    targets,
     words: together([
       say(expansion ? 'expansionWords' : 'gapWords', {
         name,
@@ -190,7 +184,7 @@ export function layOpening(given: DetailGiven, { joint, leg, name }: PlacedJoint
         : undefined,
       say(expansion ? 'slackWords' : 'jumperAcrossWords'),
     ]),
-  };
+  });
 }
 
 /** The dimension of a gap with its text over it, where there is no room in the line or beside it. */

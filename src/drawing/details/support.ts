@@ -3,19 +3,18 @@ import { supportLoads } from '../../run/loads.ts';
 import { cross, dot, UP } from '../../run/vector.ts';
 import { inches } from '../../trade/length.ts';
 import { shortLength } from '../../trade/shortLength.ts';
-import { drawBalloons, type Target } from '../balloon.ts';
+import type { Target } from '../balloon.ts';
 import { across } from '../dimension.ts';
-import { frameOf, MARGIN } from '../frame.ts';
-import { drawNotes } from '../notes.ts';
+import { MARGIN } from '../frame.ts';
 import { Plan } from '../plan.ts';
 import { spoken, together } from '../spoken.ts';
 import type { Form, How } from '../types.ts';
 import { type Callout, callouts } from './callouts.ts';
 import { type Detail, type DetailGiven, pick } from './detail.ts';
+import { endSheet } from './endSheet.ts';
 import { drawFront, frontHigh } from './front.ts';
 import { type Held, supportsOf } from './places.ts';
 import { drawSeat, type Seat, STRUT, seatSize } from './seat.ts';
-import { wrapped } from './wrapped.ts';
 
 interface Layout {
   readonly width: number;
@@ -336,19 +335,14 @@ function finish({ balloons = [] }: DetailGiven, { leg, support }: Held, how: How
     values: { name: support.name, leg: leg.leg, at: shortLength(support.at) },
   });
   const notes = [place, ...made.notes, ...left.map(({ text }) => text)];
-  const height = Math.ceil(
-    drawNotes(plan, wrapped(notes, width, form), { form, width, margin, top: bottom + 14 }) + margin,
-  );
-  const frame = frameOf(form, width, height);
-  const zones = drawBalloons(plan, frame, form, balloons, targets);
-  return {
+  return endSheet(plan, {
     view: 'support',
+    form,
     width,
-    height,
-    frame,
-    plan,
-    zones,
-    parts: Object.keys(targets),
+    notes,
+    top: bottom + 14,
+    balloons,
+    targets,
     words: together(made.words).replaceAll('"', ' in'),
-  };
+  });
 }
