@@ -5,7 +5,7 @@ import { shortLength } from '../../trade/shortLength.ts';
 import type { CutLength } from '../../trade/sticks/types.ts';
 
 /** Boxes that one line has room for; above it one box stands for all of them. */
-const MOST_BOXES = 30;
+const MOST_BOXES = 100;
 
 export interface ListedCut {
   readonly length: string;

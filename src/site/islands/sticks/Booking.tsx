@@ -36,7 +36,7 @@ export function Booking({ lengths, least, example, booked, onBook, onUnbook, tel
       </p>
       {!booked && (on.length > 0 || off.length > 0) && (
         <button type="button" className="button second" onClick={onBook}>
-          {tell('sticksSheet.isCut')} <Arrow />
+          {tell(on.length > 0 ? 'sticksSheet.isCut' : 'sticksSheet.isCutOff')} <Arrow />
         </button>
       )}
       {booked && onUnbook !== undefined && (
