@@ -2,7 +2,7 @@
  * What each support carries: half of each neighbouring span and what overhangs. It is the trade's sum; an inner support of
  * a run that goes on over several spans takes up to 1/4 more, which the take-off says.
  */
-import { TICKS_PER_FOOT, type Ticks } from '../trade/length.ts';
+import { middle, TICKS_PER_FOOT } from '../trade/length.ts';
 import type { Line, LineEnd, PlacedSupport, ResolvedLeg, ResolvedRun } from './resolved.ts';
 
 /** Weights along a leg, a foot. */
@@ -75,5 +75,18 @@ function levelLoads(leg: ResolvedLeg, resolved: Pick<ResolvedRun, 'cablesOver'>)
   });
 }
 
-/** Half a tick matters to no load, and is kept. */
-const middle = (a: Ticks, b: Ticks): number => (a + b) / 2;
+/** Weight of lines that no support stands under: it is in no support's load. A row a leg, where there is some. */
+export function unborne(
+  resolved: Pick<ResolvedRun, 'legs' | 'cablesOver'>,
+): readonly { readonly leg: ResolvedLeg; readonly lb: number }[] {
+  return resolved.legs.flatMap((leg) => {
+    // The weight of a plumb leg is not shared out by lines: without any support at all it is borne by none.
+    if (leg.plumb) return leg.supports.length > 0 ? [] : [{ leg, lb: legLb(leg, resolved) }];
+    const { lb } = weightPerFt(leg, resolved);
+    const long = leg.lines
+      .filter(({ supports }) => supports.length === 0)
+      .map((line) => weightReach(line, leg))
+      .reduce((sum, [first, last]) => sum + last - first, 0);
+    return long > 0 ? [{ leg, lb: (lb * long) / TICKS_PER_FOOT }] : [];
+  });
+}

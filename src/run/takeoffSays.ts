@@ -25,6 +25,7 @@ export const takeoffSays = [
   'takeoff.rods',
   'takeoff.noBearing',
   'takeoff.bearing',
+  'takeoff.unborne',
   'takeoff.cable',
   'takeoff.open',
   'takeoff.slack',

@@ -9,6 +9,7 @@ import type { SticksResult } from '../trade/sticks/types.ts';
 import type { CableLength } from './cableLengths.ts';
 import type { FillOver } from './fillOver.ts';
 import { jumperSize, type NeededJumper } from './jumpers.ts';
+import { unborne } from './loads.ts';
 import type { ResolvedRun } from './resolved.ts';
 import { HALF_SPANS, HARDWARE, JUMPER_PLACES } from './sources.ts';
 import type { RunTables } from './tables.ts';
@@ -133,6 +134,9 @@ function loads({ resolved, result }: Worked): Part {
           ? { say: 'takeoff.noBearing', values: { leg } }
           : { say: 'takeoff.bearing', values: { leg, count: bearing } };
       }),
+      ...unborne(resolved).map(
+        ({ leg, lb }): Step => ({ say: 'takeoff.unborne', values: { leg: leg.leg, lb: figure(lb, 2) } }),
+      ),
     ],
     sources: held.size > 0 ? [HALF_SPANS] : [],
   };

@@ -369,3 +369,34 @@ test('a part that is not identified for grounding needs a jumper', () => {
   ]);
   expect(steps.map(({ say }) => say)).toContain('takeoff.jumper-not-identified');
 });
+
+describe('channel that no support stands under is not lost from sight', () => {
+  const unborne = (run: Given) =>
+    takenOff(run)
+      .steps.filter(({ say }) => say === 'takeoff.unborne')
+      .map(({ values }) => [values?.['leg'], values?.['lb']]);
+  const gap = [{ leg: '1', at: 240, kind: 'gap', gap: 6 }];
+
+  test('a line without supports: 237 in at 1.2 lb/ft, from the gap to the end', () => {
+    const run = wall({ joints: gap, supports: supports('1', [12, 120, 228]), stock: 480 });
+    expect(unborne(run)).toEqual([['1', '23.7']]);
+    // What the others bear and what none bears is all the channel there is: 2 × 237 in.
+    const borne = of(run).supportLoads.reduce((sum, { lb }) => sum + (lb ?? 0), 0);
+    expect(borne + 23.7).toBeCloseTo((2 * 237 * 1.2) / 12, 9);
+  });
+
+  test('a whole leg, level or plumb', () => {
+    expect(unborne(wall({ supports: [], stock: 480 }))).toEqual([['1', '48']]);
+    // Leg 3 of the transmitter: 6'-4" at 1.2 and two cables of 0.2 lb/ft.
+    const bare = { ...transmitter, supports: supports('1', [18]) };
+    expect(unborne(bare)).toEqual([
+      ['2', '17.2'],
+      ['3', '10.13'],
+    ]);
+  });
+
+  test('nothing where every line has one', () => {
+    expect(unborne(wall())).toEqual([]);
+    expect(unborne(transmitter)).toEqual([]);
+  });
+});
