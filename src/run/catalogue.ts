@@ -139,3 +139,8 @@ export type ItemOf<K extends Item['kind']> =
 export type Item = Tray | Sleeve | Plate | ExpansionSplice | Hinge | Elbow | Branch | Reducer | Fastening;
 
 export type Catalogue = ReadonlyMap<string, Item>;
+
+/** Whether the site has adopted a value of an item. */
+export function isAdopted({ origin, origins }: Pick<Item, 'origin' | 'origins'>, field: string): boolean {
+  return (origins?.[field] ?? origin) === 'adopted by the site';
+}

@@ -1,5 +1,5 @@
 import type { Source, Step } from '../trade/answer.ts';
-import type { Tray } from './catalogue.ts';
+import { isAdopted } from './catalogue.ts';
 import type { ResolvedRun } from './resolved.ts';
 import { spanLimit } from './spanLimit.ts';
 import type { RunTables } from './tables.ts';
@@ -20,7 +20,7 @@ export function limitsRest(
   );
   const edition = run.limits?.edition === undefined ? usual.edition : null;
   const loaded = legs.filter((leg) => spanLimit(leg, resolved).by !== 'run').map(({ tray }) => tray);
-  const trays = new Set(loaded.filter((tray) => !isAdopted(tray)).map(({ id }) => id));
+  const trays = new Set(loaded.filter((tray) => !isAdopted(tray, 'loadTable')).map(({ id }) => id));
   return [
     ...[...trays].map((tray) => ({ say: 'inspect.table-training', values: { tray } })),
     ...[...papers.values()].map((paper) => ({ say: 'inspect.limits-adopted', values: signed(paper) })),
@@ -32,8 +32,6 @@ export function limitsRest(
       : [{ say: 'rests.edition', values: { edition: edition.value, ...signed(edition.source) } }]),
   ];
 }
-
-const isAdopted = ({ origin, origins }: Tray) => (origins?.['loadTable'] ?? origin) === 'adopted by the site';
 
 /** A paper of the site, as a sentence names it. */
 const signed = ({ document, edition, where }: Source) => ({ document, on: edition, by: where });

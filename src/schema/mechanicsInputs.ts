@@ -1,6 +1,6 @@
 /** What the calculators of mechanics are given; the description of a field is its manual. */
 import { z } from 'zod';
-import type { Catalogue, Tray } from '../run/catalogue.ts';
+import { type Catalogue, isAdopted, type Tray } from '../run/catalogue.ts';
 import { valueSource } from '../run/sources.ts';
 import type { Fault } from '../trade/given.ts';
 import { GivenError } from '../trade/given.ts';
@@ -8,7 +8,6 @@ import type { LoadedTray, SpanGiven } from '../trade/span.ts';
 import { above0, count } from './fields.ts';
 import { from0 } from './ranges.ts';
 import { sectionShape } from './sectionInput.ts';
-import { isAdopted } from './site.ts';
 import { type Loose, type TogetherFault, together } from './together.ts';
 
 export { beamInput } from './beamInput.ts';

@@ -148,11 +148,6 @@ const ABOUT: ReadonlySet<string> = new Set(['id', 'kind', 'origin', 'origins', '
 /** Fields of an item that hold its values. */
 export const valuesOf = (item: Item): readonly string[] => Object.keys(item).filter((f) => !ABOUT.has(f));
 
-/** Whether the site has adopted a value of an item. */
-export function isAdopted({ origin, origins }: Pick<Item, 'origin' | 'origins'>, field: string): boolean {
-  return (origins?.[field] ?? origin) === 'adopted by the site';
-}
-
 /** The catalogue with the origin of every value that the site has adopted, and the paper it stands in. */
 export function withAdopted(catalogue: Catalogue, { item: papers }: Adopted): Catalogue {
   return new Map(

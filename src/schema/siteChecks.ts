@@ -2,20 +2,13 @@
  * Faults of what the site has adopted: a value that stands twice, one of something that is not there, one looser than
  * the code; and a catalogue item that calls itself adopted with no paper behind it.
  */
+import { isAdopted } from '../run/catalogue.ts';
 import { formatLength, type Ticks } from '../trade/length.ts';
 import { catalogueOf } from './catalogue.ts';
 import { missingOne } from './missing.ts';
 import type { Entry, FileFault } from './shelf.ts';
 import { type Entries, idsOf, type Lost } from './shelves.ts';
-import {
-  adoptedOf,
-  isAdopted,
-  nameOf,
-  type SitePaper,
-  type SiteValue,
-  valuesOf,
-  withAdopted,
-} from './site.ts';
+import { adoptedOf, nameOf, type SitePaper, type SiteValue, valuesOf, withAdopted } from './site.ts';
 
 /** A value of a paper with the path of its row. */
 interface Row {

@@ -1,6 +1,7 @@
 /** Keys of the sentences of a lay-out; every language must have them. */
 export const layoutSays = [
-  'layout.line',
+  'layout.line-inches',
+  'layout.line-given',
   'layout.supports',
   'layout.joint',
   'layout.stockProven',

@@ -5,9 +5,10 @@ import { shortLength } from '../../trade/shortLength.ts';
 import type { Catalogue } from '../catalogue.ts';
 import { endsAtTray } from '../inspect/unsupported.ts';
 import { jumpersNeeded } from '../jumpers.ts';
+import { limitsRest } from '../limitsRest.ts';
 import type { ResolvedRun } from '../resolved.ts';
 import { ANCHORS, JUMPER_PLACES, SPLICE_PLACES } from '../sources.ts';
-import { spanLimit } from '../spanLimit.ts';
+import { spanSources } from '../spanLimit.ts';
 import type { RunTables } from '../tables.ts';
 import { wantedGap } from '../wantedGap.ts';
 import type { LeastStock } from './stock.ts';
@@ -27,7 +28,6 @@ export function layoutSteps(of: Worked): {
 } {
   const { resolved, tables, stock } = of;
   const { used, bound } = stock;
-  const limits = resolved.legs.flatMap((leg) => spanLimit(leg, resolved).source ?? []);
   return {
     steps: [
       ...lines(of),
@@ -40,11 +40,12 @@ export function layoutSteps(of: Worked): {
         : { say: 'layout.stockBound', values: { bound }, value: used },
       ...holds(resolved),
       ...unknown(of),
+      ...limitsRest(resolved, tables),
       { say: 'layout.holes' },
       { say: 'layout.defer' },
     ],
     sources: [
-      ...limits,
+      ...spanSources(resolved, tables),
       tables.limits.supportWithin.source,
       tables.limits.spliceShare.source,
       SPLICE_PLACES,
@@ -54,12 +55,13 @@ export function layoutSteps(of: Worked): {
   };
 }
 
-function lines({ stock: { laid } }: Worked): readonly Step[] {
+function lines({ resolved, stock: { laid } }: Worked): readonly Step[] {
   return laid.flatMap(({ job: { leg, problem }, layout }): readonly Step[] => {
     const [from, to] = problem.channel;
+    const places = (resolved.run.places ?? []).some((given) => given.leg === leg.leg) ? 'given' : 'inches';
     return [
       {
-        say: 'layout.line',
+        say: `layout.line-${places}`,
         values: { leg: leg.leg, from: text(from), to: text(to), limit: text(problem.maxSpan) },
         value: layout.supports.length,
       },
