@@ -1,7 +1,8 @@
-import { cpSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { group } from '../../src/cli/content.ts';
 import { root } from '../../src/cli/root.ts';
 import { trayhand } from './command.ts';
 
@@ -50,4 +51,14 @@ test('a folder is named from where the command was called, as npm tells it', asy
   const { exit, one } = await trayhand(['content', 'check', '--in', 'nowhere'], '', env);
   expect([exit, one.errors[0]?.value]).toEqual([2, join(folder, 'nowhere')]);
   expect((await trayhand(['content', 'check', '--in', '.'], '', env)).one.ok).toBe(true);
+});
+
+test('the manual in src/cli/README.md has a row for every verb, with its options, and no other', () => {
+  const manual = readFileSync(new URL('../../src/cli/README.md', import.meta.url), 'utf8');
+  const part = manual.slice(manual.indexOf('\n## content\n') + 1).split('\n## ')[0] ?? '';
+  const rows = part.split('\n').filter((line) => line.startsWith('| `'));
+  expect(rows.map((row) => /^\| `(\w+)/.exec(row)?.[1])).toEqual(group.verbs.map(({ name }) => name));
+  group.verbs.forEach((verb, k) => {
+    for (const option of Object.keys(verb.options ?? {})) expect(rows[k]).toContain(`--${option}`);
+  });
 });

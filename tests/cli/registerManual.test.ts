@@ -4,7 +4,7 @@ import { group } from '../../src/cli/register.ts';
 import { trayhand } from './command.ts';
 
 const manual = readFileSync(new URL('../../src/cli/README.md', import.meta.url), 'utf8');
-const section = manual.slice(manual.indexOf('\n## register\n'));
+const section = manual.slice(manual.indexOf('\n## register\n'), manual.indexOf('\n## content\n'));
 
 test.each(group.verbs.map((v) => [v.name, v] as const))(
   'the manual has a row for %s, with its options',
