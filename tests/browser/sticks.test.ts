@@ -5,6 +5,7 @@
 import type { Browser, BrowserContext, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { openBrowser } from './browser.ts';
+import { htmlOf } from './pages.ts';
 import { type Served, serve } from './serve.ts';
 
 let browser: Browser;
@@ -63,6 +64,18 @@ async function onePiece(page: Page, feet: string, count: string): Promise<void> 
   await write(row(page, 'Piece 1'), feet);
   await row(page, 'Piece 1').getByLabel('How many').fill(count);
 }
+
+test('without script the sheet shows its example, its cut list and its working', () => {
+  const html = htmlOf('en/install/sticks/');
+  for (const said of [
+    'Example: 6 sticks for 26 pieces',
+    'Sticks 1 to 4',
+    'Cut list',
+    'The sum',
+    'Script is off here',
+  ])
+    expect(html).toContain(said);
+});
 
 test('opens with its example, without the search, and asks for it at the first change', async () => {
   const { context, page, complaints, asked } = await phone();
