@@ -6,7 +6,8 @@
  * through the plans that are best so far.
  */
 import type { Job } from './job.ts';
-import { type Cut, leftOf, type Pattern, type Plan, patternOf, piecesOf } from './plan.ts';
+import { type Cut, leftOf, type Pattern, type Plan } from './plan.ts';
+import { type Layout, type Listed, layoutOf, patternsOf } from './states.ts';
 
 /** States, patterns and steps that a job may have to be called small. */
 export interface Size {
@@ -19,16 +20,6 @@ export interface Exact {
   readonly plan: Plan;
   /** Whether the last two aims were gone through to the end. */
   readonly whole: boolean;
-}
-
-interface Listed {
-  readonly pattern: Pattern;
-  readonly counts: readonly number[];
-  readonly size: number;
-  /** What it takes from the number of a state. */
-  readonly step: number;
-  readonly pieces: number;
-  readonly index: number;
 }
 
 /** @returns undefined when the job is not small; a plan of null when the bars do not hold the pieces */
@@ -75,7 +66,7 @@ class Search {
   static of(job: Job, size: Size, stop: () => boolean): Search | undefined {
     const layout = layoutOf(job, size.states);
     if (layout === undefined) return undefined;
-    const patterns = listed(job, layout.strides, size.patterns);
+    const patterns = patternsOf(job, layout.strides, size.patterns);
     return patterns === undefined ? undefined : new Search(job, stop, size.steps, patterns, layout);
   }
 
@@ -296,71 +287,4 @@ function fits(counts: readonly number[], wanted: readonly number[], from: number
 
 function change(wanted: number[], counts: readonly number[], sign: 1 | -1): void {
   for (let i = 0; i < counts.length; i++) wanted[i] = (wanted[i] as number) + sign * (counts[i] as number);
-}
-
-interface Layout {
-  readonly strides: readonly number[];
-  readonly barCounts: readonly number[];
-  readonly barStrides: readonly number[];
-  readonly states: number;
-}
-
-/** States are numbered: what is left of each kind, then what is left of each bar that there is only so many of. */
-function layoutOf(job: Job, most: number): Layout | undefined {
-  let states = 1;
-  const strides: number[] = [];
-  const radix = job.kinds.map((k) => k.count + 1);
-  for (const r of radix) {
-    strides.push(states);
-    states *= r;
-    if (states > most) return undefined;
-  }
-  const pieces = job.kinds.reduce((n, k) => n + k.count, 0);
-  // Stock times the length of all pieces is counted exactly or not at all.
-  const length = job.kinds.reduce((n, k) => n + k.count * k.ticks, 1);
-  if (Math.max(...job.bars.map((b) => b.ticks)) * pieces * length > Number.MAX_SAFE_INTEGER) return undefined;
-  const barCounts = job.bars.map((b) => Math.min(b.count, pieces));
-  const barStrides: number[] = [];
-  job.bars.forEach((b, i) => {
-    // As many bars as pieces are as good as no end of them.
-    const endless = b.count >= pieces;
-    barStrides.push(endless ? 0 : states);
-    if (!endless) states *= (barCounts[i] as number) + 1;
-  });
-  return states > most ? undefined : { strides, barCounts, barStrides, states };
-}
-
-/** Every pattern of pieces wanted that the longest bar holds, by its first kind. */
-function listed(
-  job: Job,
-  strides: readonly number[],
-  most: number,
-): readonly (readonly Listed[])[] | undefined {
-  const room = Math.max(...job.bars.map((b) => b.room), 0);
-  const found: Listed[][] = job.kinds.map(() => []);
-  const counts = new Array<number>(job.kinds.length).fill(0);
-  let index = 0;
-  const visit = (kind: number, first: number, size: number): boolean => {
-    const k = job.kinds[kind];
-    if (k === undefined) {
-      if (first < 0) return true;
-      const pattern = patternOf(counts);
-      (found[first] as Listed[]).push({
-        pattern,
-        counts: [...counts],
-        size,
-        step: counts.reduce((sum, n, i) => sum + n * (strides[i] as number), 0),
-        pieces: piecesOf(pattern, job),
-        index: index++,
-      });
-      return index <= most;
-    }
-    for (let n = Math.min(k.count, Math.floor((room - size) / k.size)); n >= 0; n--) {
-      counts[kind] = n;
-      if (!visit(kind + 1, first < 0 && n > 0 ? kind : first, size + n * k.size)) return false;
-    }
-    counts[kind] = 0;
-    return true;
-  };
-  return visit(0, -1, 0) ? found : undefined;
 }

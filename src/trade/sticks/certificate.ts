@@ -52,7 +52,7 @@ interface Cover {
 }
 
 /** The least length of bars whose U add up to the weight; Infinity when all together do not. */
-export function leastCover(bars: readonly Cover[], weight: number): number {
+function leastCover(bars: readonly Cover[], weight: number): number {
   if (weight <= 0) return 0;
   const cheapFirst = [...bars].sort((a, b) => a.ticks * b.U - b.ticks * a.U || b.ticks - a.ticks);
   const step = cheapFirst.reduce((g, b) => divisor(g, b.ticks), 0);

@@ -105,7 +105,7 @@ function proofFaults(
 }
 
 /** Whether whole weights prove what they say, from the pieces and bars that were given. */
-export function certificateFaults(given: SticksGiven, certificate: Certificate): string[] {
+function certificateFaults(given: SticksGiven, certificate: Certificate): string[] {
   const grain = Math.round(certificate.grid * TICKS_PER_INCH);
   const up = (length: number) => Math.ceil(length / grain);
   const kerf = up(given.kerf);

@@ -48,9 +48,9 @@ export interface Job {
 }
 
 /** Above this many units a bar the search would be slow. */
-export const MOST_UNITS = 200_000;
+const MOST_UNITS = 200_000;
 /** More pieces than any job of the trade; a slip of the finger is refused instead of searched for. */
-export const MOST_PIECES = 100_000;
+const MOST_PIECES = 100_000;
 const SIXTY_FOURTH = TICKS_PER_INCH / 64;
 
 /** @throws {GivenError} a piece that is longer than every bar; more pieces than can be cut */

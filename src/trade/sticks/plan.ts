@@ -30,7 +30,7 @@ export function patternOf(counts: ArrayLike<number>): Pattern {
 }
 
 /** Sum over a pattern of times × value of the kind. */
-export function sumOver(pattern: Pattern, value: (kind: number) => number): number {
+function sumOver(pattern: Pattern, value: (kind: number) => number): number {
   let sum = 0;
   for (let k = 0; k < pattern.length; k += 2) sum += (pattern[k + 1] as number) * value(pattern[k] as number);
   return sum;
