@@ -10,7 +10,7 @@ import { namedFaults, sideFaults } from './named.ts';
 import type { ResolvedRun } from './resolved.ts';
 import { type Bad, collector, treeOf } from './tree.ts';
 import type { Run } from './types.ts';
-import { type RunUsual, TRADE_USUAL } from './usual.ts';
+import type { RunUsual } from './usual.ts';
 import { wantedGap } from './wantedGap.ts';
 
 /**
@@ -19,7 +19,7 @@ import { wantedGap } from './wantedGap.ts';
  * @param usual  what is taken where the run gives none: the site's, where it has adopted its own
  * @throws {GivenError} every fault of the run, each at its field
  */
-export function resolveRun(run: Run, catalogue: Catalogue, usual: RunUsual = TRADE_USUAL): ResolvedRun {
+export function resolveRun(run: Run, catalogue: Catalogue, usual: RunUsual): ResolvedRun {
   const faults: Fault[] = [];
   const bad = collector(faults);
   const tray = trayOf(run, catalogue, bad);

@@ -12,7 +12,7 @@ export interface RunUsual {
   readonly movement: Ticks;
 }
 
-/** The trade's own. */
+/** The trade's own: for what no site's paper may change, as the draws of practice. Everything else takes `usualOf`. */
 export const TRADE_USUAL: RunUsual = {
   kerf: KERF.length,
   socket: SOCKET.length,

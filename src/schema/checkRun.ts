@@ -6,7 +6,7 @@ import type { z } from 'zod';
 import type { Catalogue } from '../run/catalogue.ts';
 import { resolveRun } from '../run/resolve.ts';
 import type { Run } from '../run/types.ts';
-import { type RunUsual, TRADE_USUAL } from '../run/usual.ts';
+import type { RunUsual } from '../run/usual.ts';
 import { type Fault, GivenError } from '../trade/given.ts';
 import { type Checked, faultsOf } from './faults.ts';
 import { runShape } from './run.ts';
@@ -18,7 +18,7 @@ type Fields = Record<string, unknown>;
  * @returns the run, its shape good, whether or not it hangs together (`resolveRun` says that); or every fault of its
  *          shape, and what else is wrong with the parts that could be read
  */
-export function checkRun(given: unknown, catalogue: Catalogue, usual: RunUsual = TRADE_USUAL): Checked<Run> {
+export function checkRun(given: unknown, catalogue: Catalogue, usual: RunUsual): Checked<Run> {
   const read = runShape.safeParse(given);
   if (read.success) return { data: read.data };
   const { issues } = read.error;

@@ -1,6 +1,7 @@
 /** What runs of the content are judged by, where all of it could be read. */
 import type { Catalogue } from '../run/catalogue.ts';
 import type { RunTables } from '../run/tables.ts';
+import { type RunUsual, TRADE_USUAL } from '../run/usual.ts';
 import { catalogueOf } from './catalogue.ts';
 import { ruleFaults } from './ruleChecks.ts';
 import type { Entries, Lost } from './shelves.ts';
@@ -26,5 +27,15 @@ export function judgedBy(entries: Entries, lost: Lost): Judged | null {
       new Map(sources.map((s) => [s.id, s.data])),
       adopted,
     ),
+  };
+}
+
+/** What a run takes where it gives none, as far as papers of the site could be read: no rule has a part in it. */
+export function usualBy({ site }: Pick<Entries, 'site'>): RunUsual {
+  const { kerf, movement, 'socket-insertion': socket } = adoptedOf(site.map((s) => s.data));
+  return {
+    kerf: kerf?.value ?? TRADE_USUAL.kerf,
+    socket: socket?.value ?? TRADE_USUAL.socket,
+    movement: movement?.value ?? TRADE_USUAL.movement,
   };
 }

@@ -19,6 +19,7 @@ import type { ResolvedRun } from '../run/resolved.ts';
 import type { ResolvedJoint, RigidJoint } from '../run/straight.ts';
 import type { RunTables } from '../run/tables.ts';
 import type { Run } from '../run/types.ts';
+import type { RunUsual } from '../run/usual.ts';
 import { type Fault, GivenError } from '../trade/given.ts';
 import { formatLength } from '../trade/length.ts';
 import { inchNumber } from '../trade/shortLength.ts';
@@ -41,6 +42,7 @@ export type Shown = {
 );
 
 /**
+ * @param usual   what a run takes where it gives none: the site's, where it has adopted its own
  * @param tables  bonding and fill are judged by them; figures of neither need none
  * @throws {GivenError} faults of the run (fields of the run), or `of` when the run has no such part
  */
@@ -48,9 +50,10 @@ export function shownBy(
   { view, of }: Pick<Figure, 'view' | 'of'>,
   run: Run,
   catalogue: Catalogue,
+  usual: RunUsual,
   tables?: RunTables,
 ): Shown {
-  const resolved = resolveRun(run, catalogue);
+  const resolved = resolveRun(run, catalogue, usual);
   if (isPlain(view)) return views[view](resolved, of, catalogue);
   const detail = detailViews.find((v) => v.view === view);
   if (detail !== undefined) return detailShown(detail, { resolved, catalogue, tables, of });

@@ -2,10 +2,11 @@
 import type { Catalogue } from '../run/catalogue.ts';
 import { resolveRun, stockFaults } from '../run/resolve.ts';
 import type { Run } from '../run/types.ts';
+import type { RunUsual } from '../run/usual.ts';
 import { type Fault, GivenError } from '../trade/given.ts';
 import { placesOf } from '../trade/say.ts';
 import { catalogueOf } from './catalogue.ts';
-import { judgedBy } from './entryTables.ts';
+import { judgedBy, usualBy } from './entryTables.ts';
 import { shownBy } from './figure.ts';
 import { missing, missingOne } from './missing.ts';
 import type { Form, Procedure } from './procedure.ts';
@@ -151,7 +152,7 @@ function figureFaults(
     const run = entries.runs.find((r) => r.id === figure.run)?.data.run;
     if (run === undefined) return [];
     try {
-      const { facts, parts } = shownBy(figure, run, catalogue, tables);
+      const { facts, parts } = shownBy(figure, run, catalogue, usualBy(entries), tables);
       return i > 0 ? [] : [...placeFaults(file, at, form, facts), ...balloonFaults(file, at, form, parts)];
     } catch (cause) {
       if (!(cause instanceof GivenError)) throw cause;
@@ -203,19 +204,20 @@ function placeFaults(
 }
 
 /** A run that cannot be worked out. */
-export function runFaults({ runs, catalogues }: Entries, lost: Lost): readonly FileFault[] {
+export function runFaults(entries: Entries, lost: Lost): readonly FileFault[] {
   if (lost.catalogues.size > 0) return [];
-  const { catalogue } = catalogueOf(catalogues.map((c) => c.data));
-  return runs.flatMap(({ file, data }) => {
-    const faults = runFaultsOf(data.run, catalogue);
+  const { catalogue } = catalogueOf(entries.catalogues.map((c) => c.data));
+  const usual = usualBy(entries);
+  return entries.runs.flatMap(({ file, data }) => {
+    const faults = runFaultsOf(data.run, catalogue, usual);
     return faults.map((f) => ({ file, ...f, field: f.field === '' ? 'run' : `run.${f.field}` }));
   });
 }
 
 /** A procedure's run must hang together, and be cut from lengths as they come. */
-function runFaultsOf(run: Run, catalogue: Catalogue): readonly Fault[] {
+function runFaultsOf(run: Run, catalogue: Catalogue, usual: RunUsual): readonly Fault[] {
   try {
-    return stockFaults(resolveRun(run, catalogue));
+    return stockFaults(resolveRun(run, catalogue, usual));
   } catch (cause) {
     if (cause instanceof GivenError) return cause.faults;
     throw cause;

@@ -1,5 +1,6 @@
 /** A procedure ready for a page: every place in its texts filled from the figure of its form. */
 import type { Drawing, How } from '../drawing/types.ts';
+import { usualOf } from '../run/usual.ts';
 import { fillPlaces } from '../trade/say.ts';
 import { drawShown, type Shown, shownBy } from './figure.ts';
 import type { Figure, Form, Procedure } from './procedure.ts';
@@ -31,7 +32,7 @@ export function readyProcedure(
   const shownIn = (figure: Figure): Shown => {
     const run = library.runs.get(figure.run);
     if (run === undefined) throw new Error(`${id}: no run ${figure.run}`);
-    return shownBy(figure, run, library.catalogue, tables);
+    return shownBy(figure, run, library.catalogue, usualOf(tables), tables);
   };
   return {
     ...procedure,

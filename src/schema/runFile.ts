@@ -51,7 +51,7 @@ export const bareFile = (run: RunFile['run']): RunFile => ({
 });
 
 /** Reads either form; faults of the run in a whole file are at `run.…`. A run that does not hang together is read all the same. */
-export function checkRunFile(given: unknown, catalogue: Catalogue, usual?: RunUsual): Checked<RunFile> {
+export function checkRunFile(given: unknown, catalogue: Catalogue, usual: RunUsual): Checked<RunFile> {
   const whole = typeof given === 'object' && given !== null && 'kind' in given;
   if (!whole) {
     const run = checkRun(given, catalogue, usual);

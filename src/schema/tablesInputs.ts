@@ -71,6 +71,7 @@ function conductorFaultOf(given: Loose): Fault | null {
   const conductorOdIn = numberIn(given['conductorOdIn'], positive);
   const odIn = numberIn(given['odIn'], positive);
   // One that is there but is no number is at fault already.
+  // The rule asks for it in any edition (goesByConductor); tests/schema hold the two equal.
   const needed = cable === 'MC shielded' && given['conductorOdIn'] === undefined;
   return conductorFault(
     { cable: cable ?? 'TC', conductorOdIn, ...(odIn === undefined ? {} : { odIn }) },

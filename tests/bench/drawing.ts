@@ -6,6 +6,7 @@ import { pagePalette } from '../../src/drawing/palette.ts';
 import { render } from '../../src/drawing/svg.ts';
 import { runViews } from '../../src/drawing/views.ts';
 import { resolveRun } from '../../src/run/resolve.ts';
+import { TRADE_USUAL } from '../../src/run/usual.ts';
 import { runShape } from '../../src/schema/run.ts';
 import { catalogue } from '../run/practice.ts';
 import { speak, tables } from '../run/tables.ts';
@@ -51,6 +52,7 @@ function run(feet: number, legs: number) {
       ],
     }),
     catalogue,
+    TRADE_USUAL,
   );
 }
 

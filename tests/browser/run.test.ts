@@ -8,6 +8,7 @@ import { join } from 'node:path';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { contentFiles } from '../../src/cli/contentFiles.ts';
+import { TRADE_USUAL } from '../../src/run/usual.ts';
 import { checkRun } from '../../src/schema/checkRun.ts';
 import { readLibrary } from '../../src/schema/library.ts';
 import { speaker } from '../../src/schema/words.ts';
@@ -117,7 +118,7 @@ describe('by thumb, from nothing to a job card', () => {
     await page.getByRole('button', { name: 'Add leg 4' }).waitFor();
     expect(await page.locator('.findings li').first().innerText()).toMatch(/Zone [A-Z]\d/);
     await page.getByRole('button', { name: 'Lay it out' }).tap();
-    await page.getByText('proven, none holds with fewer').waitFor();
+    await page.getByText('none holds with fewer').waitFor();
     await answer(page).getByText('4 pieces').waitFor();
   });
 
@@ -189,7 +190,9 @@ describe('by thumb, from nothing to a job card', () => {
     ]);
     const path = join(folder, 'run.json');
     await download.saveAs(path);
-    expect(checkRun(JSON.parse(await readFile(path, 'utf8')), library.catalogue)).toHaveProperty('data');
+    expect(checkRun(JSON.parse(await readFile(path, 'utf8')), library.catalogue, TRADE_USUAL)).toHaveProperty(
+      'data',
+    );
     await page.getByRole('button', { name: 'Make a link' }).tap();
     link = await page.getByLabel('Link', { exact: true }).inputValue();
 
@@ -258,7 +261,7 @@ test('by keyboard alone: legs, lay-out, print', async () => {
   expect(await page.locator('.legs > li').count()).toBe(3);
   await tabTo('.lay-out button');
   await page.keyboard.press('Enter');
-  await page.getByText('proven, none holds with fewer').waitFor();
+  await page.getByText('none holds with fewer').waitFor();
   await tabTo('[data-print]');
   await page.keyboard.press('Enter');
   expect(await page.evaluate(() => document.body.getAttribute('data-printed'))).toBe('yes');

@@ -13,6 +13,7 @@ import { render } from '../../src/drawing/svg.ts';
 import type { How } from '../../src/drawing/types.ts';
 import { hardware } from '../../src/run/hardware.ts';
 import { resolveRun } from '../../src/run/resolve.ts';
+import { TRADE_USUAL } from '../../src/run/usual.ts';
 import { GivenError } from '../../src/trade/given.ts';
 import { readLength as L } from '../../src/trade/length.ts';
 import { catalogue, resolved } from '../run/practice.ts';
@@ -28,7 +29,7 @@ const MOST = 3;
 
 const runs = SEEDS.map((seed) => ({
   seed,
-  given: { resolved: resolveRun(randomRun(seed), catalogue), catalogue, tables },
+  given: { resolved: resolveRun(randomRun(seed), catalogue, TRADE_USUAL), catalogue, tables },
 }));
 
 const how = (form: How['form']): How => ({ form, palette: pagePalette, speak });

@@ -9,6 +9,7 @@ import { pagePalette } from '../../src/drawing/palette.ts';
 import type { Circle, Point } from '../../src/drawing/shapes.ts';
 import { inspect } from '../../src/run/inspect/inspect.ts';
 import { resolveRun } from '../../src/run/resolve.ts';
+import { TRADE_USUAL } from '../../src/run/usual.ts';
 import { runShape } from '../../src/schema/run.ts';
 import { GivenError } from '../../src/trade/given.ts';
 import { inches } from '../../src/trade/length.ts';
@@ -18,7 +19,7 @@ import { speak, tables } from '../run/tables.ts';
 import { forms } from './subjects.ts';
 
 const COS_30 = Math.sqrt(3) / 2;
-const resolved = (run: unknown) => resolveRun(runShape.parse(run), catalogue);
+const resolved = (run: unknown) => resolveRun(runShape.parse(run), catalogue, TRADE_USUAL);
 const how = (form: (typeof forms)[number]) => ({ form, palette: pagePalette, speak });
 
 const at = (leg: string, places: readonly (string | number)[]) =>
@@ -87,7 +88,7 @@ describe.each(forms)('on %s', (form) => {
 
   test('a place on a leg keeps its order, whatever the fittings take', () => {
     for (let seed = 1; seed <= 40; seed++) {
-      for (const drawn of routeOf(resolveRun(randomRun(seed), catalogue), form).legs) {
+      for (const drawn of routeOf(resolveRun(randomRun(seed), catalogue, TRADE_USUAL), form).legs) {
         const along = Array.from({ length: 21 }, (_, i) => drawn.along((drawn.leg.length * i) / 20));
         expect(along[0]).toBeCloseTo(0, 6);
         expect(along.at(-1)).toBeCloseTo(drawn.length, 6);
@@ -113,7 +114,7 @@ describe.each(forms)('on %s', (form) => {
 
   test('every leg wears its balloon in the zone that is said, its length beside it or dimensioned or listed', () => {
     for (let seed = 1; seed <= 40; seed++) {
-      const one = resolveRun(randomRun(seed), catalogue);
+      const one = resolveRun(randomRun(seed), catalogue, TRADE_USUAL);
       const sheet = layIsometric({ resolved: one }, how(form));
       expect(Object.keys(sheet.zones)).toHaveLength(one.legs.length);
       for (const [mark, zone] of Object.entries(sheet.zones)) {
@@ -186,7 +187,7 @@ describe('what passes before what', () => {
   test('in any run, of two that pass the nearer is painted later; rings apart', () => {
     let [kept, all] = [0, 0];
     for (let seed = 1; seed <= 60; seed++) {
-      const { solids } = sceneOf(resolveRun(randomRun(seed), catalogue), 'desk');
+      const { solids } = sceneOf(resolveRun(randomRun(seed), catalogue, TRADE_USUAL), 'desk');
       const touch = (i: number, j: number) => {
         const [a, b] = [solids[i]?.axis ?? [], solids[j]?.axis ?? []];
         return a.some((p) => b.some((q) => Math.hypot(p[0] - q[0], p[1] - q[1], p[2] - q[2]) < 2));

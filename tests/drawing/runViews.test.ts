@@ -13,6 +13,7 @@ import { drawRun, VIEWS } from '../../src/drawing/views.ts';
 import { fillOver } from '../../src/run/fillOver.ts';
 import { jumpersNeeded } from '../../src/run/jumpers.ts';
 import { resolveRun } from '../../src/run/resolve.ts';
+import { TRADE_USUAL } from '../../src/run/usual.ts';
 import { runShape } from '../../src/schema/run.ts';
 import { GivenError } from '../../src/trade/given.ts';
 import { inches } from '../../src/trade/length.ts';
@@ -22,8 +23,8 @@ import { speak, tables } from '../run/tables.ts';
 import { forms } from './subjects.ts';
 
 const how = (form: (typeof forms)[number]) => ({ form, palette: pagePalette, speak });
-const resolved = (run: unknown) => resolveRun(runShape.parse(run), catalogue);
-const chance = (seed: number) => resolveRun(randomRun(seed), catalogue);
+const resolved = (run: unknown) => resolveRun(runShape.parse(run), catalogue, TRADE_USUAL);
+const chance = (seed: number) => resolveRun(randomRun(seed), catalogue, TRADE_USUAL);
 const SEEDS = Array.from({ length: 60 }, (_, k) => k + 1);
 const rects = ({ plan }: Sheet, part: RegExp) =>
   plan.shapes.filter((s): s is Rect => s.kind === 'rect' && part.test(s.part ?? ''));

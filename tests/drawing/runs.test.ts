@@ -5,6 +5,7 @@ import { render } from '../../src/drawing/svg.ts';
 import { runViews } from '../../src/drawing/views.ts';
 import { inspect } from '../../src/run/inspect/inspect.ts';
 import { resolveRun } from '../../src/run/resolve.ts';
+import { TRADE_USUAL } from '../../src/run/usual.ts';
 import { catalogue } from '../run/practice.ts';
 import { randomRun } from '../run/randomRun.ts';
 import { speak, tables } from '../run/tables.ts';
@@ -15,7 +16,7 @@ import { forms } from './subjects.ts';
 const SEEDS = Array.from({ length: 120 }, (_, k) => k + 1);
 
 const given = SEEDS.map((seed) => {
-  const resolved = resolveRun(randomRun(seed), catalogue);
+  const resolved = resolveRun(randomRun(seed), catalogue, TRADE_USUAL);
   const findings =
     seed % 3 === 0 ? inspect(resolved, catalogue, tables).result.findings.slice(0, seed % 11) : [];
   return {

@@ -5,6 +5,7 @@
  */
 import { describe, expect, test } from 'vitest';
 import { resolveRun } from '../../src/run/resolve.ts';
+import { TRADE_USUAL } from '../../src/run/usual.ts';
 import { formatLength, readLength } from '../../src/trade/length.ts';
 import { catalogue, faultFields, leg, whole } from './practice.ts';
 
@@ -17,7 +18,7 @@ const A = leg('A', 'N');
 
 /** Cuts of each leg, in sixty-fourths. */
 function cuts(legs: Record<string, unknown>[], rest: Record<string, unknown> = {}): Record<string, string[]> {
-  const resolved = resolveRun(whole(legs, rest), catalogue);
+  const resolved = resolveRun(whole(legs, rest), catalogue, TRADE_USUAL);
   return Object.fromEntries(
     resolved.legs.map((l) => [l.leg, l.pieces.map((p) => formatLength(p.cut, 64).replace(/"$/, ''))]),
   );
@@ -109,7 +110,7 @@ describe('what the run starts and ends at, on a leg of 10 ft', () => {
       start: { kind: 'ladder', joint: 'expansion' },
       ends: [{ leg: 'A', kind: 'tray', joint: 'expansion' }],
     };
-    const [only] = resolveRun(whole([A], { ...odd, ...both }), catalogue).legs;
+    const [only] = resolveRun(whole([A], { ...odd, ...both }), catalogue, TRADE_USUAL).legs;
     expect(only?.start.gap).toBe(3);
     expect([only?.start.share, only?.end.share]).toEqual([2, 1]);
   });
@@ -182,6 +183,7 @@ describe('the ends of pieces say what they meet', () => {
         joints: [on('gap', 40, { gap: 1 }), on('hinged', 80)],
       }),
       catalogue,
+      TRADE_USUAL,
     );
     const t = readLength;
     expect(legs[0]?.pieces.map((p) => p.ends)).toEqual([
@@ -293,9 +295,9 @@ describe('what a joint may say', () => {
     expect(faultFields(whole(legs, { joints: [{ ...joint, item: 'card-4-sleeve' }] }))).toEqual([
       'joints[0].item',
     ]);
-    expect(resolveRun(whole(legs, { joints: [joint] }), catalogue).legs[1]?.joints[0]?.item).toBe(
-      'card-2-sleeve',
-    );
+    expect(
+      resolveRun(whole(legs, { joints: [joint] }), catalogue, TRADE_USUAL).legs[1]?.joints[0]?.item,
+    ).toBe('card-2-sleeve');
   });
 });
 

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { resolveRun, stockFaults } from '../../src/run/resolve.ts';
+import { TRADE_USUAL } from '../../src/run/usual.ts';
 import { check } from '../../src/schema/faults.ts';
 import { runShape } from '../../src/schema/run.ts';
 import { GivenError } from '../../src/trade/given.ts';
@@ -108,8 +109,8 @@ test('the shape refuses what no run has, and names the field', () => {
 });
 
 test('a piece longer than its stock: both sides of the limit', () => {
-  expect(stockFaults(resolveRun(run(`20'`), catalogue))).toEqual([]);
-  const [fault] = stockFaults(resolveRun(run(`20'-0 1/16"`), catalogue));
+  expect(stockFaults(resolveRun(run(`20'`), catalogue, TRADE_USUAL))).toEqual([]);
+  const [fault] = stockFaults(resolveRun(run(`20'-0 1/16"`), catalogue, TRADE_USUAL));
   expect(fault?.field).toBe('legs[0].length');
-  expect(stockFaults(resolveRun(run(`24'`, { stock: `24'` }), catalogue))).toEqual([]);
+  expect(stockFaults(resolveRun(run(`24'`, { stock: `24'` }), catalogue, TRADE_USUAL))).toEqual([]);
 });

@@ -1,12 +1,13 @@
 /** A run of thirty thousand feet resolves: no depth of legs is too deep. How long it takes is in tests/bench/growth.ts. */
 import { expect, test } from 'vitest';
 import { resolveRun } from '../../src/run/resolve.ts';
+import { TRADE_USUAL } from '../../src/run/usual.ts';
 import { catalogue, faultFields } from './practice.ts';
 import { stairs } from './stairs.ts';
 
 test('three thousand legs make one line, every joint and support on it', () => {
   const run = stairs(30_000);
-  const { legs, sections } = resolveRun(run, catalogue);
+  const { legs, sections } = resolveRun(run, catalogue, TRADE_USUAL);
   expect(legs.map(({ leg }) => leg)).toEqual(run.legs.map(({ id }) => id));
   expect(sections).toHaveLength(1);
   expect(legs.map(({ joints }) => joints.length)).toEqual(run.legs.map(() => 1));

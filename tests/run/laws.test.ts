@@ -5,13 +5,14 @@ import { resolveRun } from '../../src/run/resolve.ts';
 import type { ResolvedLeg, ResolvedRun } from '../../src/run/resolved.ts';
 import { fromMiddle } from '../../src/run/sections.ts';
 import type { Run } from '../../src/run/types.ts';
+import { TRADE_USUAL } from '../../src/run/usual.ts';
 import { runJson } from '../../src/run/writeRun.ts';
 import { runShape } from '../../src/schema/run.ts';
 import { formatLength, TICKS_PER_INCH, ticks } from '../../src/trade/length.ts';
 import { catalogue } from './practice.ts';
 import { mirrored, randomRun, randomRuns, turned } from './randomRun.ts';
 
-const resolve = (run: Run): ResolvedRun => resolveRun(run, catalogue);
+const resolve = (run: Run): ResolvedRun => resolveRun(run, catalogue, TRADE_USUAL);
 const law = (holds: (run: Run) => void) => fc.assert(fc.property(randomRuns, holds), { numRuns: 300 });
 const sum = (all: readonly number[]) => all.reduce((a, b) => a + b, 0);
 

@@ -1,6 +1,7 @@
 /** Where the fittings bring a leg: `dir` and `onEdge` must agree with it. Source: plain geometry, each row thought out by hand. */
 import { describe, expect, test } from 'vitest';
 import { resolveRun } from '../../src/run/resolve.ts';
+import { TRADE_USUAL } from '../../src/run/usual.ts';
 import { catalogue, faultFields, faultsOf, leg, whole } from './practice.ts';
 
 const edge = { onEdge: true };
@@ -207,7 +208,7 @@ test('turns are named along the travel', () => {
   ]);
   // The last lies tilted: left of a slope is level, but its open side leans with the slope.
   expect(faultFields(run)).toEqual(['legs[8].onEdge']);
-  const legs = resolveRun({ ...run, legs: run.legs.slice(0, 8) }, catalogue).legs;
+  const legs = resolveRun({ ...run, legs: run.legs.slice(0, 8) }, catalogue, TRADE_USUAL).legs;
   expect(legs.map((l) => l.turn)).toEqual([
     'none',
     'left',
@@ -234,6 +235,7 @@ test('axes stay exact, and places add up exactly along them', () => {
   const { legs } = resolveRun(
     whole([leg('A', 'N'), elbow('E'), to('C', 'B', 'inside-90', 'U'), to('D', 'C', 'outside-90', 'E')]),
     catalogue,
+    TRADE_USUAL,
   );
   const ten = 120 * 8128;
   expect(legs.map((l) => l.at[1])).toEqual([

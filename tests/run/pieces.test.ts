@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { resolveRun } from '../../src/run/resolve.ts';
 import type { ResolvedLeg } from '../../src/run/resolved.ts';
 import type { Run } from '../../src/run/types.ts';
+import { TRADE_USUAL } from '../../src/run/usual.ts';
 import { fromInches, readLength, ticks } from '../../src/trade/length.ts';
 import { catalogue, resolved } from './practice.ts';
 
@@ -110,7 +111,7 @@ const runs = fc
 test('pieces and openings, less what goes in at the faces, add up to the leg, to the tick', () => {
   fc.assert(
     fc.property(runs, (given) => {
-      const leg = resolveRun(given, catalogue).legs[0];
+      const leg = resolveRun(given, catalogue, TRADE_USUAL).legs[0];
       if (leg === undefined) throw new Error('no leg');
       const cuts = leg.pieces.reduce((sum, p) => sum + p.cut, 0);
       const openings = leg.joints.reduce((sum, j) => sum + j.opening, 0);
@@ -123,7 +124,7 @@ test('pieces and openings, less what goes in at the faces, add up to the leg, to
 test('each piece is as long as the space between its ends, and what goes in is its cut less its clear length', () => {
   fc.assert(
     fc.property(runs, (given) => {
-      for (const leg of resolveRun(given, catalogue).legs) {
+      for (const leg of resolveRun(given, catalogue, TRADE_USUAL).legs) {
         for (const p of leg.pieces) {
           expect(p.cut).toBe(p.to - p.from);
           expect(p.cut - p.clear).toBe(p.ends[0].insertion + p.ends[1].insertion);
@@ -146,7 +147,7 @@ test('turning the leg another way changes no number', () => {
       fc.pre(leg !== undefined);
       const turned = { ...given, legs: [{ ...leg, dir: dir as 'N' }] };
       const numbers = (run: Run) => {
-        const { pieces, joints, supports } = resolveRun(run, catalogue).legs[0] as ResolvedLeg;
+        const { pieces, joints, supports } = resolveRun(run, catalogue, TRADE_USUAL).legs[0] as ResolvedLeg;
         return { pieces, joints, supports };
       };
       expect(numbers(turned)).toEqual(numbers(given));
@@ -169,7 +170,8 @@ test('a run from the other end has the same pieces in the other order, halves of
           ...(j.insertions === undefined ? {} : { insertions: [j.insertions[1], j.insertions[0]] as const }),
         })),
       };
-      const cuts = (r: Run) => resolveRun(r, catalogue).legs[0]?.pieces.map((p) => p.cut as number) ?? [];
+      const cuts = (r: Run) =>
+        resolveRun(r, catalogue, TRADE_USUAL).legs[0]?.pieces.map((p) => p.cut as number) ?? [];
       const there = cuts(given);
       const back = cuts(mirrored).reverse();
       expect(back).toHaveLength(there.length);

@@ -5,6 +5,7 @@ import type { Catalogue, Item, ItemOf } from '../../src/run/catalogue.ts';
 import { resolveRun } from '../../src/run/resolve.ts';
 import type { ResolvedRun } from '../../src/run/resolved.ts';
 import type { Run } from '../../src/run/types.ts';
+import { TRADE_USUAL } from '../../src/run/usual.ts';
 import { catalogueOf, catalogueShape } from '../../src/schema/catalogue.ts';
 import { runShape } from '../../src/schema/run.ts';
 import { GivenError } from '../../src/trade/given.ts';
@@ -38,7 +39,7 @@ export function run(length: string | number, rest: Record<string, unknown> = {})
 }
 
 export const resolved = (length: string | number, rest: Record<string, unknown> = {}): ResolvedRun =>
-  resolveRun(run(length, rest), catalogue);
+  resolveRun(run(length, rest), catalogue, TRADE_USUAL);
 
 /** A whole run of 4 in channel from its legs, and whatever is given besides; a leg's id is its letter. */
 export function whole(legs: readonly Record<string, unknown>[], rest: Record<string, unknown> = {}): Run {
@@ -59,7 +60,7 @@ export function leg(
 /** Every fault of a run, `field: message`, in the order of their fields; none when it resolves. */
 export function faultsOf(given: Run, of: Catalogue = catalogue): readonly string[] {
   try {
-    resolveRun(given, of);
+    resolveRun(given, of, TRADE_USUAL);
   } catch (error) {
     if (!(error instanceof GivenError)) throw error;
     for (const { message, todo } of error.faults) {

@@ -6,6 +6,7 @@ import { describe, expect, test } from 'vitest';
 import { resolveRun } from '../../src/run/resolve.ts';
 import { type Takeoff, takeoff } from '../../src/run/takeoff.ts';
 import { takeoffSays } from '../../src/run/takeoffSays.ts';
+import { TRADE_USUAL } from '../../src/run/usual.ts';
 import { runShape } from '../../src/schema/run.ts';
 import type { Answered } from '../../src/trade/answer.ts';
 import { GivenError } from '../../src/trade/given.ts';
@@ -15,7 +16,7 @@ import { catalogue } from './practice.ts';
 import { speak, tables } from './tables.ts';
 
 const takenOff = (run: Given): Answered<Takeoff> =>
-  takeoff(resolveRun(runShape.parse(run), catalogue), catalogue, tables);
+  takeoff(resolveRun(runShape.parse(run), catalogue, TRADE_USUAL), catalogue, tables);
 const of = (run: Given): Takeoff => takenOff(run).result;
 const inch = (text: string) => readLength(text) / 8128;
 
@@ -361,7 +362,7 @@ test('a part that is not identified for grounding needs a jumper', () => {
   const sleeve = catalogue.get('card-4-sleeve');
   if (sleeve?.kind !== 'sleeve') throw new Error('no sleeve');
   const other = new Map([...catalogue, ['card-4-sleeve', { ...sleeve, grounding: false }]]);
-  const resolved = resolveRun(runShape.parse(wall()), other);
+  const resolved = resolveRun(runShape.parse(wall()), other, TRADE_USUAL);
   const { result, steps } = takeoff(resolved, other, tables);
   expect(result.jumpers.map(({ atIn, reason }) => [atIn, reason])).toEqual([
     [203.5, 'not identified'],

@@ -6,12 +6,13 @@ import { supportLoads, weightPerFt, weightReach } from '../../src/run/loads.ts';
 import { resolveRun } from '../../src/run/resolve.ts';
 import { takeoff } from '../../src/run/takeoff.ts';
 import type { Run, RunCable } from '../../src/run/types.ts';
+import { TRADE_USUAL } from '../../src/run/usual.ts';
 import { TICKS_PER_FOOT, TICKS_PER_INCH, ticks } from '../../src/trade/length.ts';
 import { catalogue } from './practice.ts';
 import { mirrored, randomRuns, turned } from './randomRun.ts';
 import { tables } from './tables.ts';
 
-const of = (run: Run) => resolveRun(run, catalogue);
+const of = (run: Run) => resolveRun(run, catalogue, TRADE_USUAL);
 /** With stock as long as its longest piece, so that there is a plan whatever the pieces are. */
 function uncut(run: Run): Run {
   const longest = Math.max(...of(run).legs.flatMap(({ pieces }) => pieces.map(({ cut }) => cut)));

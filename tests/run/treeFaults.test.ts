@@ -1,6 +1,7 @@
 /** Legs that do not hang together: each fault at its field, all at once. Source: RUN, "The shape" (rules of the format). */
 import { describe, expect, test } from 'vitest';
 import { resolveRun } from '../../src/run/resolve.ts';
+import { TRADE_USUAL } from '../../src/run/usual.ts';
 import { catalogue, faultFields, faultsOf, item, leg, whole } from './practice.ts';
 
 const A = leg('A', 'N');
@@ -136,6 +137,7 @@ describe('fittings', () => {
         leg('D', 'N', 'C', 'card-4-2-reducer-left'),
       ]),
       catalogue,
+      TRADE_USUAL,
     );
     expect(legs.map((l) => l.tray.id)).toEqual(['card-4', 'card-6', 'card-4', 'card-2']);
   });

@@ -1,5 +1,6 @@
 /** Faults of the shape and of the meaning come together. Source: the envelope's rule, all faults at once. */
 import { describe, expect, test } from 'vitest';
+import { TRADE_USUAL } from '../../src/run/usual.ts';
 import { checkRun } from '../../src/schema/checkRun.ts';
 import { catalogue, leg } from '../run/practice.ts';
 
@@ -10,7 +11,7 @@ const given = (rest: Record<string, unknown>) => ({
   ...rest,
 });
 function fields(run: unknown): readonly string[] {
-  const read = checkRun(run, catalogue);
+  const read = checkRun(run, catalogue, TRADE_USUAL);
   return 'faults' in read ? read.faults.map((f) => f.field).sort() : [];
 }
 const joint = { leg: 'A', at: 60, kind: 'butt' };

@@ -4,6 +4,7 @@ import { contentFiles } from '../../src/cli/contentFiles.ts';
 import { inspect } from '../../src/run/inspect/inspect.ts';
 import { resolveRun } from '../../src/run/resolve.ts';
 import { takeoff } from '../../src/run/takeoff.ts';
+import { TRADE_USUAL } from '../../src/run/usual.ts';
 import { readLibrary } from '../../src/schema/library.ts';
 import { NOTHING_ADOPTED } from '../../src/schema/site.ts';
 import { runTablesOf } from '../../src/schema/tradeTables.ts';
@@ -16,7 +17,7 @@ const runs = [...library.demoRuns.values()].sort((a, b) => a.rank - b.rank);
 
 const answers = new Map(
   runs.map(({ id, run }) => {
-    const resolved = resolveRun(run, library.catalogue);
+    const resolved = resolveRun(run, library.catalogue, TRADE_USUAL);
     const off = takeoff(resolved, library.catalogue, tables, { stop: () => true }).result;
     return [id, { resolved, off, findings: inspect(resolved, library.catalogue, tables).result.findings }];
   }),

@@ -4,6 +4,7 @@ import { paperPalette } from '../../src/drawing/palette.ts';
 import { inspect } from '../../src/run/inspect/inspect.ts';
 import { resolveRun } from '../../src/run/resolve.ts';
 import type { Run } from '../../src/run/types.ts';
+import { TRADE_USUAL } from '../../src/run/usual.ts';
 import { drawShown, type Shown, shownBy } from '../../src/schema/figure.ts';
 import { readLibrary } from '../../src/schema/library.ts';
 import { drawFigure, readyProcedure } from '../../src/schema/readyProcedure.ts';
@@ -29,22 +30,28 @@ test.each([
   // 30'-2 1/8" less a whole length and the 1/8 in opening = 10'-2"
   ['length-and-piece', 'strip', '1', { run: `30'-2 1/8"`, cut: `10'-2"` }],
 ] as const)('measures of %s as %s', (name, view, of, facts) => {
-  expect(shownBy({ view, of }, run(name), library.catalogue).facts).toEqual(facts);
+  expect(shownBy({ view, of }, run(name), library.catalogue, TRADE_USUAL).facts).toEqual(facts);
 });
 
 // By the load table and the cables: (1.2 + 3 × 0.1) lb/ft over the drop of 13'-6" = 20.25 lb, said to the first decimal.
 test('what a support carries is told with it', () => {
-  const tell = shownBy({ view: 'support', of: 'C' }, run('drop-support'), library.catalogue);
+  const tell = shownBy({ view: 'support', of: 'C' }, run('drop-support'), library.catalogue, TRADE_USUAL);
   expect(tell.facts).toEqual({ load: '20.3' });
   // A guide of the same drop carries nothing.
-  expect(shownBy({ view: 'support', of: 'D' }, run('drop-support'), library.catalogue).facts).toEqual({
+  expect(
+    shownBy({ view: 'support', of: 'D' }, run('drop-support'), library.catalogue, TRADE_USUAL).facts,
+  ).toEqual({
     load: '0',
   });
 });
 
 test('runs of figures of supports and bonding show work that holds', () => {
   for (const name of ['flat-support', 'drop-support', 'bonded-places']) {
-    const { findings } = inspect(resolveRun(run(name), library.catalogue), library.catalogue, tables).result;
+    const { findings } = inspect(
+      resolveRun(run(name), library.catalogue, TRADE_USUAL),
+      library.catalogue,
+      tables,
+    ).result;
     expect([name, findings]).toEqual([name, []]);
   }
 });
@@ -75,7 +82,7 @@ test('another run gives other measures: nothing is typed twice', () => {
     },
   ] as const;
   const other: Run = { ...run('sleeve-joint'), joints };
-  expect(shownBy({ view: 'splice', of: 'S1' }, other, library.catalogue).facts).toEqual({
+  expect(shownBy({ view: 'splice', of: 'S1' }, other, library.catalogue, TRADE_USUAL).facts).toEqual({
     insertion: '4',
     opening: '1 5/8',
     splice: '10 1/8',
@@ -83,9 +90,9 @@ test('another run gives other measures: nothing is typed twice', () => {
 });
 
 test('a part that the run does not have is refused with those it has', () => {
-  expect(() => shownBy({ view: 'piece', of: '1-9' }, run('sleeve-joint'), library.catalogue)).toThrow(
-    GivenError,
-  );
+  expect(() =>
+    shownBy({ view: 'piece', of: '1-9' }, run('sleeve-joint'), library.catalogue, TRADE_USUAL),
+  ).toThrow(GivenError);
 });
 
 const procedures = [...library.procedures.keys()].map((key) => key.split('/') as [string, string]);

@@ -8,13 +8,15 @@ import { contentFiles } from '../../src/cli/contentFiles.ts';
 import { root } from '../../src/cli/root.ts';
 import { runContent } from '../../src/cli/runContent.ts';
 import { resolveRun } from '../../src/run/resolve.ts';
-import { type RunUsual, usualOf } from '../../src/run/usual.ts';
+import { type RunUsual, TRADE_USUAL, usualOf } from '../../src/run/usual.ts';
+import { shownBy } from '../../src/schema/figure.ts';
 import { readLibrary } from '../../src/schema/library.ts';
 import { runShape } from '../../src/schema/run.ts';
 import { adoptedOf, siteShape } from '../../src/schema/site.ts';
 import { taskMapOf } from '../../src/schema/task.ts';
 import { tradeTablesOf } from '../../src/schema/tradeTables.ts';
 import { EDITIONS } from '../../src/trade/editions.ts';
+import { MOVEMENT } from '../../src/trade/habits.ts';
 import { inches } from '../../src/trade/length.ts';
 import { askCalculator } from '../cli/ask.ts';
 
@@ -122,13 +124,54 @@ describe('limits of a run', () => {
       joints: [{ leg: 'a', at: 60, kind: 'expansion' }],
       temps: { lowF: 0, highF: 100, nowF: 50 },
     });
-    const cuts = (usual?: RunUsual) => {
+    const cuts = (usual: RunUsual) => {
       const { legs, kerf } = resolveRun(run, library.catalogue, usual);
       return [inches(kerf), ...(legs[0]?.pieces.map((p) => inches(p.cut)) ?? [])];
     };
     // 60 + insertion − half the gap, 60 − half the gap; gap is half the movement
-    expect(cuts()).toEqual([1 / 8, 60 + 1.5 - 0.25, 60 - 0.25]);
+    expect(cuts(TRADE_USUAL)).toEqual([1 / 8, 60 + 1.5 - 0.25, 60 - 0.25]);
     expect(cuts(usualOf(tables))).toEqual([3 / 32, 60 + 1.75 - 0.1875, 60 - 0.1875]);
+  });
+
+  const socketed = (length: string) => ({
+    path: 'content/procedures/runs/socketed.yaml',
+    text: `id: socketed
+run:
+  v: 1
+  tray: card-4
+  start: { kind: ladder, joint: socketed }
+  legs: [{ id: "1", from: start, fitting: null, dir: E, length: "${length}" }]
+`,
+  });
+  const runFaults = (more: readonly { path: string; text: string }[]) =>
+    readLibrary([...project, ...more])
+      .faults.filter(({ file }) => file.endsWith('socketed.yaml'))
+      .map(({ field }) => field);
+
+  test('runs of procedures are looked through with them', () => {
+    // 19'-10 1/2" + 1 1/2 in is a whole length of 20 ft; with the site's 1 3/4 in it is too long.
+    const run = socketed(`19'-10 1/2\\"`);
+    expect(runFaults([run])).toEqual([]);
+    expect(runFaults([run, paper])).toEqual(['run.legs[0].length']);
+  });
+
+  test('figures of procedures are drawn with them', () => {
+    const run = runShape.parse({
+      v: 1,
+      tray: 'card-4',
+      start: { kind: 'ladder', joint: 'socketed' },
+      legs: [{ id: '1', from: 'start', fitting: null, dir: 'E', length: 60 }],
+    });
+    const cut = (usual: RunUsual) =>
+      shownBy({ view: 'piece', of: '1-1' }, run, library.catalogue, usual).facts['cut'];
+    expect(cut(TRADE_USUAL)).toBe(`5'-1 1/2"`);
+    expect(cut(usualOf(tables))).toBe(`5'-1 3/4"`);
+  });
+
+  test('the trade’s own, which practice is drawn by, are the training values of the content', () => {
+    const own = runContent().tables;
+    expect(usualOf(own)).toEqual(TRADE_USUAL);
+    expect(own.limits.movement.source).toEqual(MOVEMENT.source);
   });
 
   test('the training values stand where no paper lies', () => {

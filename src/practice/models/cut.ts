@@ -7,6 +7,7 @@ import { type CutEnd, cutBetween } from '../../run/pieces.ts';
 import { resolveRun } from '../../run/resolve.ts';
 import type { Piece, StraightLeg } from '../../run/straight.ts';
 import type { EndJoint, Joint } from '../../run/types.ts';
+import { TRADE_USUAL } from '../../run/usual.ts';
 import type { Step } from '../../trade/answer.ts';
 import { KERF, SOCKET } from '../../trade/habits.ts';
 import { formatLength, fromInches, inches, type Ticks, ticks } from '../../trade/length.ts';
@@ -110,6 +111,8 @@ function layOut(kinds: Pair<Kind>, { width, measured, distance, before }: Drawn<
       ],
     },
     world.catalogue,
+    // Draws and keys are fixed for ever: no paper of a site may change them.
+    TRADE_USUAL,
   );
   const leg = resolved.legs[0] as StraightLeg;
   return { leg, piece: leg.pieces[isSplice(first) ? 1 : 0] as Piece };

@@ -5,6 +5,7 @@
 import { drawPiece } from '../../drawing/piece.ts';
 import { resolveRun } from '../../run/resolve.ts';
 import type { StraightLeg } from '../../run/straight.ts';
+import { TRADE_USUAL } from '../../run/usual.ts';
 import type { Ticks } from '../../trade/length.ts';
 import type { Family, Precedence } from '../family.ts';
 import { type Drawn, model, type Slip, type World } from '../model.ts';
@@ -69,6 +70,8 @@ function pieceToMake(width: string, clear: Ticks, world: World): StraightLeg {
       joints: at.map((place) => ({ leg: 'L1', at: place, kind: 'socketed' })),
     },
     world.catalogue,
+    // Draws and keys are fixed for ever: no paper of a site may change them.
+    TRADE_USUAL,
   );
   return legs[0] as StraightLeg;
 }

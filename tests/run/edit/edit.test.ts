@@ -6,6 +6,7 @@ import { placesOf } from '../../../src/run/edit/place.ts';
 import { firstLeg, firstWays, fittingsOut, hingeOut, waysOut } from '../../../src/run/edit/ways.ts';
 import { resolveRun } from '../../../src/run/resolve.ts';
 import type { Run } from '../../../src/run/types.ts';
+import { TRADE_USUAL } from '../../../src/run/usual.ts';
 import { GivenError } from '../../../src/trade/given.ts';
 import { fromInches } from '../../../src/trade/length.ts';
 import { catalogue, leg, whole } from '../practice.ts';
@@ -72,7 +73,7 @@ describe('ways out of a leg', () => {
 
 const faults = (run: Run): readonly string[] => {
   try {
-    resolveRun(run, catalogue);
+    resolveRun(run, catalogue, TRADE_USUAL);
     return [];
   } catch (cause) {
     if (!(cause instanceof GivenError)) throw cause;

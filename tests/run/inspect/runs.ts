@@ -5,6 +5,7 @@
 import { type Finding, inspect, type RuleId } from '../../../src/run/inspect/inspect.ts';
 import { resolveRun } from '../../../src/run/resolve.ts';
 import type { RunTables } from '../../../src/run/tables.ts';
+import { TRADE_USUAL } from '../../../src/run/usual.ts';
 import { runShape } from '../../../src/schema/run.ts';
 import type { Answered } from '../../../src/trade/answer.ts';
 import { inches } from '../../../src/trade/length.ts';
@@ -22,7 +23,7 @@ export function inspected(
   run: Given,
   by: RunTables = tables,
 ): Answered<{ readonly findings: readonly Finding[] }> {
-  return inspect(resolveRun(runShape.parse(run), catalogue), catalogue, by);
+  return inspect(resolveRun(runShape.parse(run), catalogue, TRADE_USUAL), catalogue, by);
 }
 
 export const found = (run: Given): readonly Row[] =>

@@ -4,6 +4,7 @@ import { RULE_IDS } from '../../../src/run/inspect/finding.ts';
 import { inspect, RULES } from '../../../src/run/inspect/inspect.ts';
 import { inspectSays } from '../../../src/run/inspect/says.ts';
 import { resolveRun } from '../../../src/run/resolve.ts';
+import { TRADE_USUAL } from '../../../src/run/usual.ts';
 import { runShape } from '../../../src/schema/run.ts';
 import { adoptedOf } from '../../../src/schema/site.ts';
 import { runTablesOf } from '../../../src/schema/tradeTables.ts';
@@ -159,7 +160,7 @@ test('what a catalogue of other parts says', () => {
     ['card-4', { ...tray, webHoles }] as const,
   ]);
   const run = runShape.parse(wallWith({ at: 204 }, { cables: [cable('1', { deviceA: 20 })] }));
-  const { result } = inspect(resolveRun(run, other), other, tables);
+  const { result } = inspect(resolveRun(run, other, TRADE_USUAL), other, tables);
   const keys = result.findings.flatMap(({ say, todo }) => [speak(say), say.say, todo.say]);
   expect(keys).toContain('inspect.jumper-missing-not-identified');
   expect(keys).toContain('inspect.cut-in-hole-todo-none');

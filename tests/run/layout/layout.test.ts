@@ -5,6 +5,7 @@ import { type LaidRun, type LayoutResult, layout } from '../../../src/run/layout
 import { resolveRun } from '../../../src/run/resolve.ts';
 import { takeoff } from '../../../src/run/takeoff.ts';
 import type { Run } from '../../../src/run/types.ts';
+import { TRADE_USUAL } from '../../../src/run/usual.ts';
 import { runJson } from '../../../src/run/writeRun.ts';
 import { runShape } from '../../../src/schema/run.ts';
 import { inches, type Ticks } from '../../../src/trade/length.ts';
@@ -18,11 +19,11 @@ const layOut = (run: Run): LayoutResult => layout(run, catalogue, tables).result
 const KEPT =
   /^(span-|splice-|two-splices|fitting-unsup|expansion-unsup|end-unsup|insertion-|ends-butted|gap-wrong|anchor-|jumper-small|jumper-needless)/;
 const broken = (run: Run) =>
-  inspect(resolveRun(run, catalogue), catalogue, tables).result.findings.filter(({ rule }) =>
+  inspect(resolveRun(run, catalogue, TRADE_USUAL), catalogue, tables).result.findings.filter(({ rule }) =>
     KEPT.test(rule),
   );
 const sticksOf = (run: Run) =>
-  takeoff(resolveRun(run, catalogue), catalogue, tables).result.sticks.reduce(
+  takeoff(resolveRun(run, catalogue, TRADE_USUAL), catalogue, tables).result.sticks.reduce(
     (sum, { lengthsUsed }) => sum + (lengthsUsed ?? Number.NaN),
     0,
   );
@@ -137,7 +138,7 @@ describe('what is kept of a run, and what is passed over', () => {
 
   it('one support holds each section beside the expansion splice, the others guide', () => {
     for (const run of [answer.run]) {
-      const { sections } = resolveRun(run, catalogue);
+      const { sections } = resolveRun(run, catalogue, TRADE_USUAL);
       expect(sections.map(({ supports }) => supports.filter(({ hold }) => hold === 'clamp').length)).toEqual([
         1, 1,
       ]);

@@ -7,6 +7,7 @@ import { layout } from '../../../src/run/layout/layout.ts';
 import { resolveRun } from '../../../src/run/resolve.ts';
 import { takeoff } from '../../../src/run/takeoff.ts';
 import type { Run } from '../../../src/run/types.ts';
+import { TRADE_USUAL } from '../../../src/run/usual.ts';
 import { runShape } from '../../../src/schema/run.ts';
 import { inches } from '../../../src/trade/length.ts';
 import { catalogue } from '../practice.ts';
@@ -86,7 +87,7 @@ it(`${ROUTES} routes of up to 12 pieces: no fewer stock lengths where that is pr
     const result = layOut(route.run);
     if (result.run === null) continue;
     const { run, proven, bound } = result;
-    const { pieces, sticks } = takeoff(resolveRun(run, catalogue), catalogue, tables).result;
+    const { pieces, sticks } = takeoff(resolveRun(run, catalogue, TRADE_USUAL), catalogue, tables).result;
     const used = sticks.reduce((sum, { lengthsUsed }) => sum + (lengthsUsed ?? Number.NaN), 0);
     if (pieces.length > 12) continue;
     expect([seed, proven.stock]).toEqual([seed, used === bound.stock]);

@@ -4,6 +4,7 @@ import { inspect } from '../../../src/run/inspect/inspect.ts';
 import { layout } from '../../../src/run/layout/layout.ts';
 import { resolveRun } from '../../../src/run/resolve.ts';
 import type { Run } from '../../../src/run/types.ts';
+import { TRADE_USUAL } from '../../../src/run/usual.ts';
 import { runShape } from '../../../src/schema/run.ts';
 import { catalogue } from '../practice.ts';
 import { tables } from '../tables.ts';
@@ -34,7 +35,7 @@ test.each([
   if (answer.run === null) throw new Error(`refused: ${answer.refused.rule}`);
   expect(answer.bound.supports).toBe(count);
   expect(answer.run.supports).toHaveLength(count);
-  const findings = inspect(resolveRun(answer.run, catalogue), catalogue, tables).result.findings;
+  const findings = inspect(resolveRun(answer.run, catalogue, TRADE_USUAL), catalogue, tables).result.findings;
   expect(findings.filter(({ rule }) => /unsupported|span|splice-/.test(rule))).toEqual([]);
 });
 

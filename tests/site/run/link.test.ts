@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { RunFile } from '../../../src/run/edit/file.ts';
+import { TRADE_USUAL } from '../../../src/run/usual.ts';
 import { bareFile, checkRunFile, runFileJson } from '../../../src/schema/runFile.ts';
 import { packed, unpacked } from '../../../src/site/run/link.ts';
 import { fromInches } from '../../../src/trade/length.ts';
@@ -23,7 +24,7 @@ test('any run comes back from its link and from its file as it went in', async (
       const found = await unpacked(await packed(runFileJson(file)));
       expect(found.found).toBe('json');
       if (found.found !== 'json') return;
-      expect(checkRunFile(found.json, catalogue)).toEqual({ data: file });
+      expect(checkRunFile(found.json, catalogue, TRADE_USUAL)).toEqual({ data: file });
     }),
     { numRuns: 60 },
   );
@@ -53,7 +54,7 @@ describe('a file', () => {
   const run = whole([leg('1', 'E')]);
   test('the run alone is read, nothing beside it', () => {
     const { run: alone } = runFileJson(bareFile(run)) as { run: unknown };
-    expect(checkRunFile(alone, catalogue)).toEqual({ data: bareFile(run) });
+    expect(checkRunFile(alone, catalogue, TRADE_USUAL)).toEqual({ data: bareFile(run) });
   });
   test('every fault at once, those of the run under run', () => {
     const json = runFileJson(fileOf(run)) as { run: { legs: object[] }; built: { on: string }[] };
@@ -63,13 +64,13 @@ describe('a file', () => {
       built: [{ ...json.built[0], on: 'today' }],
       run: { ...json.run, legs: [{ ...json.run.legs[0], dir: 'X', colour: 1 }] },
     };
-    const checked = checkRunFile(spoilt, catalogue);
+    const checked = checkRunFile(spoilt, catalogue, TRADE_USUAL);
     const fields = 'faults' in checked ? checked.faults.map(({ field }) => field) : [];
     expect(fields).toEqual(
       expect.arrayContaining(['colour', 'built[0].on', 'run.legs[0].dir', 'run.legs[0].colour']),
     );
   });
   test.each([null, 7, 'run', [], { kind: 'set' }])('%j is refused', (given) =>
-    expect(checkRunFile(given, catalogue)).toHaveProperty('faults'),
+    expect(checkRunFile(given, catalogue, TRADE_USUAL)).toHaveProperty('faults'),
   );
 });
