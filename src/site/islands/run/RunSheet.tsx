@@ -9,6 +9,7 @@ import { addLeg, takeOff } from '../../../run/edit/legs.ts';
 import type { WayOutChoice } from '../../../run/edit/ways.ts';
 import type { takeoff } from '../../../run/takeoff.ts';
 import type { Run } from '../../../run/types.ts';
+import { usualOf } from '../../../run/usual.ts';
 import type { Say } from '../../../trade/answer.ts';
 import type { Fault } from '../../../trade/given.ts';
 import { formatLength, type Ticks, ticks } from '../../../trade/length.ts';
@@ -89,7 +90,7 @@ export default function RunSheet({ words, data, examples, children }: Props) {
 
   const read = async (json: unknown): Promise<RunFile | readonly Fault[]> => {
     const { checkRunFile } = await import('../../../schema/runFile.ts');
-    const checked = checkRunFile(json, world.catalogue);
+    const checked = checkRunFile(json, world.catalogue, usualOf(world.tables));
     return 'data' in checked ? (checked.data as RunFile) : checked.faults;
   };
   // biome-ignore lint/correctness/useExhaustiveDependencies: the address is read once
