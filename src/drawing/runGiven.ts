@@ -20,6 +20,8 @@ export interface RunGiven {
   readonly balloons?: readonly Balloon[] | undefined;
   /** A last leg that is only being entered: an isometric draws it, and the fitting before it, in phantom line. */
   readonly phantom?: string | undefined;
+  /** The strip's bars alone: no frame, no title, no notes. */
+  readonly bare?: true | undefined;
   /** Leg whose section is shown; left out, the fullest. */
   readonly leg?: string | undefined;
 }

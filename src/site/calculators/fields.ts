@@ -36,6 +36,10 @@ export interface LengthField extends Common {
 export interface TextField extends Common {
   readonly kind: 'text';
 }
+/** Several lengths, parted by semicolons. */
+export interface LengthsField extends Common {
+  readonly kind: 'lengths';
+}
 /** Any words, as the mark on a piece. */
 export interface WordsField extends Common {
   readonly kind: 'words';
@@ -60,7 +64,8 @@ export interface CountField extends Common {
   readonly kind: 'count';
   readonly from: 0 | 1;
 }
-export interface Option<Value extends string | number = string | number> {
+type Chosen = string | number | boolean | null;
+export interface Option<Value extends Chosen = Chosen> {
   readonly value: Value;
   /** Words; an option without them is its text, or its value as it stands. */
   readonly label?: SiteKey;
@@ -73,6 +78,8 @@ export interface ChoiceField extends Common {
   readonly edition?: true;
   /** Stands as a list however few the options are. */
   readonly list?: true;
+  /** Words of an empty choice; with it the options stand as a list. */
+  readonly none?: SiteKey;
 }
 /** Asked alike wherever an edition decides. */
 export const editionField = {
@@ -87,6 +94,7 @@ export interface TruthField extends Common {
 export type PlainField =
   | LengthField
   | TextField
+  | LengthsField
   | WordsField
   | SizeField
   | NumberField
@@ -116,17 +124,19 @@ export type Fields = Readonly<Record<string, Field>>;
 
 type ValueOf<F> = F extends { readonly kind: 'length' | 'text' }
   ? Ticks
-  : F extends { readonly kind: 'size' | 'number' | 'temperature' | 'count' }
-    ? number
-    : F extends { readonly kind: 'truth' }
-      ? boolean
-      : F extends { readonly kind: 'words' }
-        ? string
-        : F extends { readonly kind: 'choice'; readonly options: readonly Option<infer Value>[] }
-          ? Value
-          : F extends { readonly kind: 'rows'; readonly fields: infer Inner }
-            ? readonly ReadOf<Inner>[]
-            : never;
+  : F extends { readonly kind: 'lengths' }
+    ? readonly Ticks[]
+    : F extends { readonly kind: 'size' | 'number' | 'temperature' | 'count' }
+      ? number
+      : F extends { readonly kind: 'truth' }
+        ? boolean
+        : F extends { readonly kind: 'words' }
+          ? string
+          : F extends { readonly kind: 'choice'; readonly options: readonly Option<infer Value>[] }
+            ? Value
+            : F extends { readonly kind: 'rows'; readonly fields: infer Inner }
+              ? readonly ReadOf<Inner>[]
+              : never;
 
 type Needless = { readonly optional: true } | { readonly only: object };
 

@@ -12,7 +12,7 @@ export interface Message {
   readonly values?: Values;
 }
 
-type Read = { readonly value: unknown } | { readonly blank: true } | { readonly message: Message };
+export type Read = { readonly value: unknown } | { readonly blank: true } | { readonly message: Message };
 
 export interface ReadForm {
   /** What was read, or undefined while something is missing or cannot be read. */
@@ -63,7 +63,8 @@ export const textOf = (written: Written | undefined): string => (typeof written 
 const readingOf = (written: Written | undefined): TapeReading =>
   typeof written === 'object' && 'read' in written ? written : { read: 'blank' };
 
-function readField(field: PlainField, written: Written | undefined, { degrees }: Settings): Read {
+/** What one entry reads, alone. */
+export function readField(field: PlainField, written: Written | undefined, { degrees }: Settings): Read {
   if (field.kind === 'truth') return { value: written === true };
   if (field.kind === 'choice') return readChoice(field, textOf(written));
   if (field.kind === 'length') return readTape(readingOf(written), field.from);
@@ -71,6 +72,7 @@ function readField(field: PlainField, written: Written | undefined, { degrees }:
   if (text === '') return { blank: true };
   if (field.kind === 'words') return { value: text };
   if (field.kind === 'text') return readTape(readText(text), 'from 0');
+  if (field.kind === 'lengths') return readLengths(text);
   if (field.kind === 'size') return readSize(text, field.bounds);
   const n = plainNumber(text);
   if (n === undefined) return not(text.includes(',') ? 'sums.comma' : 'sums.notNumber', { text });
@@ -88,7 +90,7 @@ const not = (key: SiteKey, values?: Values): Read => ({
 });
 
 /** Digits with a point, a sign as typed or as printed, thousands apart by a space. */
-function plainNumber(text: string): number | undefined {
+export function plainNumber(text: string): number | undefined {
   const plain = text.replace(/^[−-]\s*/, '-').replace(/(\d)[ \u00a0](?=\d{3}(?!\d))/g, '$1');
   return /^-?(\d+\.?\d*|\.\d+)$/.test(plain) ? Number(plain) : undefined;
 }
@@ -123,6 +125,12 @@ function readTape(reading: TapeReading, from: 'above 0' | 'from 0'): Read {
   return from === 'above 0' && reading.length === 0 ? not('sums.lengthAbove0') : { value: reading.length };
 }
 
+function readLengths(text: string): Read {
+  const read = text.split(';').map((one) => readTape(readText(one.trim()), 'from 0'));
+  const wrong = read.find((one) => 'message' in one);
+  return wrong ?? { value: read.flatMap((one) => ('value' in one ? [one.value] : [])) };
+}
+
 function readChoice({ options }: ChoiceField, text: string): Read {
   const option = options.find(({ value }) => String(value) === text);
   return option === undefined ? { blank: true } : { value: option.value };
@@ -135,7 +143,7 @@ export function formOf(fields: Fields, values: Readonly<Record<string, unknown>>
   );
 }
 
-function writtenOf(field: Field, value: unknown, settings: Settings): Written {
+export function writtenOf(field: Field, value: unknown, settings: Settings): Written {
   if (field.kind === 'rows') {
     const rows = (value ?? []) as readonly Readonly<Record<string, unknown>>[];
     return rows.map((row, k) => ({ id: k + 1, form: formOf(field.fields, row, settings) }));
@@ -145,6 +153,7 @@ function writtenOf(field: Field, value: unknown, settings: Settings): Written {
     return value === undefined ? { read: 'blank' } : { read: 'length', length: value as Ticks };
   if (value === undefined) return '';
   if (field.kind === 'text') return shortLength(value as Ticks);
+  if (field.kind === 'lengths') return (value as readonly Ticks[]).map((one) => shortLength(one)).join('; ');
   if (field.kind === 'temperature' && settings.degrees === 'C')
     return tenths(field.apart === true ? (Number(value) * 5) / 9 : celsius(Number(value)));
   return String(value);

@@ -6,6 +6,8 @@ import type { Speak } from '../speak.ts';
 /** Groups that the page, the core's working and the figures say. */
 export const runWords = [
   'yourRun',
+  'sums',
+  'measure',
   'sheet',
   'date',
   'entry',

@@ -7,6 +7,7 @@ import {
   legFields,
   limitFields,
   listFields,
+  type RunFields,
   startFields,
   stockFields,
   tempFields,
@@ -22,7 +23,7 @@ function namesOf(shape: Shape | undefined): readonly string[] {
   return shape?.unwrap === undefined ? [] : namesOf(shape.unwrap());
 }
 const shapes = (runShape as unknown as Shape).shape ?? {};
-const names = (fields: readonly Field[]) => fields.map(({ name }) => name).sort();
+const names = (fields: RunFields) => Object.keys(fields).sort();
 
 test('every field that a run has can be entered, and no other', () => {
   for (const list of LISTS)
@@ -40,13 +41,15 @@ test('every field that a run has can be entered, and no other', () => {
 
 test('every field and every choice has its words', () => {
   const all = [
-    ...LISTS.flatMap((list) => listFields(list, run, catalogue)),
-    ...[startFields, legFields, limitFields, stockFields, tempFields].flat(),
+    ...LISTS.map((list) => listFields(list, run, catalogue)),
+    ...[startFields, legFields, limitFields, stockFields, tempFields],
   ];
-  const keys = all.flatMap((field) => [
-    field.label,
-    ...(field.kind === 'choice' ? field.options.flatMap(({ key }) => key ?? []) : []),
-  ]);
+  const keys = all
+    .flatMap(Object.values)
+    .flatMap((field: Field) => [
+      field.label,
+      ...(field.kind === 'choice' ? field.options.flatMap(({ label }) => label ?? []) : []),
+    ]);
   const known = new Set(Object.keys(words.yourRun).map((key) => `yourRun.${key}`));
   expect(keys.filter((key) => !known.has(key))).toEqual([]);
 });

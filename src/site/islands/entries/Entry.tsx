@@ -124,7 +124,8 @@ function ChoiceEntry(props: EntryProps<ChoiceField>) {
   const { field, name, written, onWritten, tell } = props;
   const words = ({ value, label, text }: ChoiceField['options'][number]) =>
     label === undefined ? (text ?? String(value)) : tell(label);
-  if (field.edition === true || field.list === true || field.options.length > 4)
+  const listed = field.edition === true || field.list === true || field.none !== undefined;
+  if (listed || field.options.length > 4)
     return (
       <div className="entry">
         <label htmlFor={name}>{tell(field.label)}</label>
@@ -132,11 +133,13 @@ function ChoiceEntry(props: EntryProps<ChoiceField>) {
           id={name}
           name={name}
           value={textOf(written)}
+          aria-invalid={props.message === undefined ? undefined : true}
           aria-describedby={describes(props)}
           onChange={(event) => onWritten(event.currentTarget.value)}
         >
+          {field.none !== undefined && <option value="">{tell(field.none)}</option>}
           {field.options.map((option) => (
-            <option key={option.value} value={String(option.value)}>
+            <option key={String(option.value)} value={String(option.value)}>
               {words(option)}
             </option>
           ))}
@@ -148,7 +151,7 @@ function ChoiceEntry(props: EntryProps<ChoiceField>) {
     <fieldset aria-describedby={describes(props)}>
       <legend>{tell(field.label)}</legend>
       {field.options.map((option) => (
-        <label className="choice" key={option.value}>
+        <label className="choice" key={String(option.value)}>
           <input
             type="radio"
             name={name}

@@ -14,6 +14,7 @@ import {
 } from '../../../run/edit/ways.ts';
 import type { Direction, Run } from '../../../run/types.ts';
 import type { Ticks } from '../../../trade/length.ts';
+import { plainNumber } from '../../calculators/form.ts';
 import { choiceWords, directionWords, fittingWords } from '../../run/words.ts';
 import type { Speak, Tell } from '../../speak.ts';
 import { lengthOf } from '../../tape.ts';
@@ -280,7 +281,7 @@ function nowhere(): never {
 }
 
 function directionOfText({ azimuth, slope }: { azimuth: string; slope: string }): Direction | null {
-  const read = (text: string) => (/^-?\d+(\.\d+)?$/.test(text.trim()) ? Number(text) : Number.NaN);
+  const read = (text: string) => plainNumber(text.trim()) ?? Number.NaN;
   const [azimuthDeg, slopeDeg] = [read(azimuth), read(slope)];
   if (!(azimuthDeg >= 0 && azimuthDeg < 360 && Math.abs(slopeDeg) <= 90)) return null;
   return { azimuthDeg, slopeDeg };

@@ -2,8 +2,9 @@ import { useState } from 'react';
 import { type Built, type BuiltBeside, builtBeside, type RunFile } from '../../../run/edit/file.ts';
 import type { ResolvedRun } from '../../../run/resolved.ts';
 import { type Ticks, ticks } from '../../../trade/length.ts';
-import { shortLength } from '../../../trade/shortLength.ts';
 import { dayText } from '../../dates.ts';
+import { type Long, longAs } from '../../run/lengths.ts';
+import type { Settings } from '../../settings.ts';
 import type { Speak, Tell } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
 import { TextField } from '../TextField.tsx';
@@ -15,12 +16,14 @@ interface Props {
   /** `YYYY-MM-DD` on this device. */
   readonly today: string;
   readonly onBuilt: (built: readonly Built[], piece: string) => void;
+  readonly settings: Settings;
   readonly tell: Tell;
   readonly speak: Speak;
 }
 
 /** As built beside as planned: what the tape showed on each piece that was cut, by whom, when. */
-export function BuiltRows({ resolved, file, today, onBuilt, tell, speak }: Props) {
+export function BuiltRows({ resolved, file, today, onBuilt, settings, tell, speak }: Props) {
+  const long = longAs(settings, tell);
   const pieces = resolved.legs.flatMap((leg) => leg.pieces);
   const { rows, strays } = builtBeside(pieces, file.built);
   const set = (piece: string, built: Built | null) =>
@@ -33,14 +36,14 @@ export function BuiltRows({ resolved, file, today, onBuilt, tell, speak }: Props
         <details className="opens inner" key={row.piece.id}>
           <summary>
             {row.piece.id}{' '}
-            <span className="names">{tell('yourRun.planned', { cut: shortLength(row.piece.cut) })}</span>
-            <b>{row.off === null ? tell('yourRun.notCut') : offWords(row.off, tell)}</b>
+            <span className="names">{tell('yourRun.planned', { cut: long(row.piece.cut) })}</span>
+            <b>{row.off === null ? tell('yourRun.notCut') : offWords(row.off, tell, long)}</b>
           </summary>
           <div>
             {row.built !== null && (
               <p>
                 {tell('yourRun.cutAs', {
-                  cut: shortLength(row.built.cut, 64),
+                  cut: long(row.built.cut),
                   by: row.built.by,
                   day: dayText(tell, row.built.on),
                 })}
@@ -59,7 +62,7 @@ export function BuiltRows({ resolved, file, today, onBuilt, tell, speak }: Props
       ))}
       {strays.map(({ piece, cut, by: who, on }) => (
         <p className="note" key={piece}>
-          {tell('yourRun.stray', { piece, cut: shortLength(cut, 64), by: who, day: dayText(tell, on) })}
+          {tell('yourRun.stray', { piece, cut: long(cut), by: who, day: dayText(tell, on) })}
         </p>
       ))}
     </>
@@ -67,9 +70,9 @@ export function BuiltRows({ resolved, file, today, onBuilt, tell, speak }: Props
 }
 
 /** `as planned`, `1/16" long`, `1/8" short`. */
-export function offWords(off: Ticks, tell: Tell): string {
+export function offWords(off: Ticks, tell: Tell, long: Long): string {
   if (off === 0) return tell('yourRun.asPlanned');
-  return tell(off > 0 ? 'yourRun.long' : 'yourRun.short', { off: shortLength(ticks(Math.abs(off)), 64) });
+  return tell(off > 0 ? 'yourRun.long' : 'yourRun.short', { off: long(ticks(Math.abs(off))) });
 }
 
 interface OneProps {

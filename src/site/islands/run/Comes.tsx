@@ -1,11 +1,13 @@
 import { Fragment, type ReactNode } from 'react';
 import type { RunFile } from '../../../run/edit/file.ts';
 import { supportLoads } from '../../../run/loads.ts';
-import { formatLength, fromInches, inches } from '../../../trade/length.ts';
-import { shortLength } from '../../../trade/shortLength.ts';
+import { fromInches, inches } from '../../../trade/length.ts';
+import { measure, measureText } from '../../calculators/measure.ts';
+import { longAs } from '../../run/lengths.ts';
 import { hardwareWords, jumperPlace } from '../../run/said.ts';
 import { counted } from '../../run/words.ts';
 import type { WorkedRun, World } from '../../run/workOut.ts';
+import type { Settings } from '../../settings.ts';
 import type { Speak, Tell } from '../../speak.ts';
 import { Sources, Worked } from '../Worked.tsx';
 import { StickBars } from './StickBars.tsx';
@@ -14,15 +16,17 @@ interface Props {
   readonly worked: WorkedRun;
   readonly file: RunFile;
   readonly world: World;
+  readonly settings: Settings;
   readonly tell: Tell;
   readonly speak: Speak;
 }
 
-const pounds = (lb: number) => String(Math.round(lb * 10) / 10);
-const area = (in2: number) => String(Math.round(in2 * 100) / 100);
+const tenth = (lb: number) => Math.round(lb * 10) / 10;
+const hundredth = (in2: number) => Math.round(in2 * 100) / 100;
 
 /** What a run comes to: a ruled row each, which opens to its working. */
-export function Comes({ worked, file, world, tell, speak }: Props) {
+export function Comes({ worked, file, world, settings, tell, speak }: Props) {
+  const long = longAs(settings, tell);
   const { resolved, takeoff } = worked;
   if (resolved === null || takeoff === null) return null;
   const { result, steps, sources } = takeoff;
@@ -53,11 +57,11 @@ export function Comes({ worked, file, world, tell, speak }: Props) {
             {pieces.map(({ id, clear, cut, ends }) => (
               <tr key={id}>
                 <th scope="row">{id}</th>
-                <td className="num">{shortLength(clear)}</td>
+                <td className="num">{long(clear)}</td>
                 <td className="num">
-                  {shortLength(fromInches(inches(ends[0].insertion) + inches(ends[1].insertion)))}
+                  {long(fromInches(inches(ends[0].insertion) + inches(ends[1].insertion)))}
                 </td>
-                <td className="num">{shortLength(cut)}</td>
+                <td className="num">{long(cut)}</td>
               </tr>
             ))}
           </tbody>
@@ -73,7 +77,7 @@ export function Comes({ worked, file, world, tell, speak }: Props) {
           speak={speak}
         />
         <p className="hint">
-          {tell('yourRun.sawTakes', { kerf: shortLength(resolved.kerf) })}{' '}
+          {tell('yourRun.sawTakes', { kerf: long(resolved.kerf) })}{' '}
           {result.sticks.map((plan) => (
             <Fragment key={plan.tray}>
               {tell(plan.proven ? 'yourRun.proven' : 'yourRun.notProven', {
@@ -104,10 +108,12 @@ export function Comes({ worked, file, world, tell, speak }: Props) {
                 <tr key={support.name}>
                   <th scope="row">{support.name}</th>
                   <td>
-                    {tell('yourRun.placed', { leg: leg.leg, at: shortLength(support.at) })},{' '}
+                    {tell('yourRun.placed', { leg: leg.leg, at: long(support.at) })},{' '}
                     {tell(`yourRun.hold-${support.hold}`)}
                   </td>
-                  <td className="num">{lb === null ? '–' : tell('yourRun.lb', { lb: pounds(lb) })}</td>
+                  <td className="num">
+                    {lb === null ? '–' : measureText(measure('lb', tenth(lb)), settings, tell)}
+                  </td>
                 </tr>
               ))}
             </tbody>
@@ -132,7 +138,7 @@ export function Comes({ worked, file, world, tell, speak }: Props) {
             <tbody>
               {result.jumpers.map((jumper) => (
                 <tr key={`${jumper.leg} ${jumper.atIn}`}>
-                  <th scope="row">{jumperPlace(jumper, resolved, file, tell)}</th>
+                  <th scope="row">{jumperPlace(jumper, resolved, file, tell, long)}</th>
                   <td className="num">
                     {jumper.size === null
                       ? tell('yourRun.noSize')
@@ -149,7 +155,7 @@ export function Comes({ worked, file, world, tell, speak }: Props) {
           speak={speak}
         />
       </Row>
-      <Row name={tell('yourRun.fill')} count={fullest(result.fill, tell)}>
+      <Row name={tell('yourRun.fill')} count={fullest(result.fill, settings, tell)}>
         <table>
           <tbody>
             {result.fill.map((row) => (
@@ -159,7 +165,7 @@ export function Comes({ worked, file, world, tell, speak }: Props) {
                     ? tell('yourRun.leg', { leg: row.leg })
                     : tell('yourRun.legSide', { leg: row.leg, side: tell(`yourRun.side-${row.side}`) })}
                 </th>
-                <td className="num">{fillText(row, tell)}</td>
+                <td className="num">{fillText(row, settings, tell)}</td>
               </tr>
             ))}
           </tbody>
@@ -172,10 +178,8 @@ export function Comes({ worked, file, world, tell, speak }: Props) {
             <tbody>
               {result.gaps.map(({ leg, atIn, gapIn }) => (
                 <tr key={`${leg} ${atIn}`}>
-                  <th scope="row">{tell('yourRun.placed', { leg, at: shortLength(fromInches(atIn)) })}</th>
-                  <td className="num">
-                    {gapIn === null ? tell('yourRun.noGap') : shortLength(fromInches(gapIn), 64)}
-                  </td>
+                  <th scope="row">{tell('yourRun.placed', { leg, at: long(fromInches(atIn)) })}</th>
+                  <td className="num">{gapIn === null ? tell('yourRun.noGap') : long(fromInches(gapIn))}</td>
                 </tr>
               ))}
             </tbody>
@@ -214,7 +218,7 @@ export function Comes({ worked, file, world, tell, speak }: Props) {
             {Object.entries(result.cableLengthsIn).map(([id, length]) => (
               <tr key={id}>
                 <th scope="row">{id}</th>
-                <td className="num">{formatLength(fromInches(length))}</td>
+                <td className="num">{long(fromInches(length))}</td>
               </tr>
             ))}
           </tbody>
@@ -244,15 +248,17 @@ interface FillRow {
   readonly within: boolean | null;
 }
 
-const fillText = ({ areaIn2, allowedIn2 }: FillRow, tell: Tell): string =>
-  allowedIn2 === null
-    ? tell('yourRun.fillNone', { area: area(areaIn2) })
+function fillText({ areaIn2, allowedIn2 }: FillRow, settings: Settings, tell: Tell): string {
+  const area = (in2: number) => measureText(measure('in2', hundredth(in2)), settings, tell);
+  return allowedIn2 === null
+    ? area(areaIn2)
     : tell('yourRun.fillOf', { area: area(areaIn2), allowed: area(allowedIn2) });
+}
 
-function fullest(rows: readonly FillRow[], tell: Tell): string {
+function fullest(rows: readonly FillRow[], settings: Settings, tell: Tell): string {
   const share = ({ areaIn2, allowedIn2 }: FillRow) => (allowedIn2 === null ? -1 : areaIn2 / allowedIn2);
   const [most] = [...rows].sort((a, b) => share(b) - share(a));
-  return most === undefined || most.allowedIn2 === null ? '–' : fillText(most, tell);
+  return most === undefined || most.allowedIn2 === null ? '–' : fillText(most, settings, tell);
 }
 
 interface RowProps {

@@ -1,138 +1,146 @@
-import { useId, useState } from 'react';
+import { useEffect, useId, useState } from 'react';
 import type { Fault } from '../../../trade/given.ts';
-import { formatLength, type Ticks, tryLength } from '../../../trade/length.ts';
-import type { Field } from '../../run/fields.ts';
+import { roundTo, type Ticks } from '../../../trade/length.ts';
+import type { PlainField, Written } from '../../calculators/fields.ts';
+import { formOf, type Message, readField, restated } from '../../calculators/form.ts';
+import type { Field, RunFields } from '../../run/fields.ts';
+import type { Settings } from '../../settings.ts';
 import type { Speak, Tell } from '../../speak.ts';
+import { Entry } from '../entries/Entry.tsx';
 import { LengthField } from './LengthField.tsx';
 
 export type Values = Readonly<Record<string, unknown>>;
 
 interface Props {
-  readonly fields: readonly Field[];
+  readonly fields: RunFields;
   readonly values: Values;
   /** Path of these values in the run, `joints[2]`; faults of a field stand at it. */
   readonly path: string;
   readonly faults: readonly Fault[];
-  readonly legs: readonly string[];
   /** Told once every field that must be given is; while one is empty, the form holds the rest and says which. */
   readonly onValues: (values: Values) => void;
   /** `all`: tells every change, whole or not. `none`: nothing given at all is whole too. */
   readonly tells?: 'all' | 'none';
+  readonly settings: Settings;
   readonly tell: Tell;
   readonly speak: Speak;
 }
 
-/** Every field of one row of a run. Give it a new `key` when its values come from elsewhere than its own fields. */
-export function FieldsForm({ fields, values, path, faults, onValues, tells, ...more }: Props) {
+/**
+ * Every field of one row of a run. What is typed stays as typed; the run takes it once it can be read. Give it a new `key`
+ * when its values come from elsewhere than its own fields.
+ */
+export function FieldsForm({ fields, values, path, faults, onValues, tells, settings, tell, speak }: Props) {
+  const id = useId();
   const [own, setOwn] = useState(values);
-  const missing = fields.filter((f) => f.optional !== true && own[f.name] === undefined);
+  const plain = plainOf(fields);
+  const [form, setForm] = useState(() => formOf(plain, values, settings));
+  const [stated, setStated] = useState(settings);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once the device's settings are known
+  useEffect(() => {
+    if (stated === settings) return;
+    setForm((old) => restated(plain, old, stated, settings));
+    setStated(settings);
+  }, [settings]);
+
+  const isMissing = (name: string, field: Field) => field.optional !== true && own[name] === undefined;
   const blank = tells === 'none' && Object.keys(own).length === 0;
-  const { tell } = more;
-  const said = tells === 'all' || blank ? [] : missing;
   const set = (name: string, value: unknown) => {
     const { [name]: _, ...rest } = own;
     const next = value === undefined ? rest : { ...own, [name]: value };
     setOwn(next);
-    const whole = fields.every((f) => f.optional === true || next[f.name] !== undefined);
+    const whole = Object.entries(fields).every(([n, f]) => f.optional === true || next[n] !== undefined);
     if (whole || tells === 'all' || (tells === 'none' && Object.keys(next).length === 0)) onValues(next);
+  };
+  const write = (name: string, field: PlainField, written: Written) => {
+    setForm((old) => ({ ...old, [name]: written }));
+    const read = readField(field, written, stated);
+    if ('message' in read) return;
+    const value = 'value' in read ? read.value : undefined;
+    if (!isShown(field, own[name], value)) set(name, value);
+  };
+  const wrongAt = (name: string, field: Field): readonly Message[] => {
+    const at = path === '' ? name : `${path}.${name}`;
+    if (isMissing(name, field) && tells !== 'all' && !blank)
+      return [faultOf({ message: tell('yourRun.missing'), todo: tell('yourRun.giveIt') })];
+    return faults.filter((f) => f.field === at || f.field.startsWith(`${at}[`)).map(faultOf);
   };
   return (
     <div className="fields run-fields">
-      {fields.map((field) => {
-        const at = path === '' ? field.name : `${path}.${field.name}`;
-        const wrong = said.includes(field)
-          ? [{ field: at, message: tell('yourRun.missing'), todo: tell('yourRun.giveIt') }]
-          : faults.filter((f) => f.field === at || f.field.startsWith(`${at}[`));
+      {Object.entries(fields).map(([name, field]) => {
+        const wrong = wrongAt(name, field);
+        if (field.kind === 'pair') {
+          return (
+            <div key={name}>
+              <Pair
+                label={tell(field.label)}
+                value={own[name]}
+                onValue={(value) => set(name, value)}
+                described={wrong.length > 0 ? `${id}-${name}-more` : undefined}
+                tell={tell}
+                speak={speak}
+              />
+              <More id={`${id}-${name}-more`} messages={wrong} tell={tell} />
+            </div>
+          );
+        }
+        const read = readField(field, form[name], stated);
+        const messages = 'message' in read ? [read.message] : wrong;
         return (
-          <OneField
-            key={field.name}
-            field={field}
-            value={own[field.name]}
-            faults={wrong}
-            onValue={(value) => set(field.name, value)}
-            {...more}
-          />
+          <div key={name}>
+            <Entry
+              field={hinted(field)}
+              name={`${id}-${name}`}
+              written={form[name]}
+              onWritten={(written) => write(name, field, written)}
+              message={messages[0]}
+              settings={stated}
+              tell={tell}
+              speak={speak}
+            />
+            <More messages={messages.slice(1)} tell={tell} />
+          </div>
         );
       })}
     </div>
   );
 }
 
-interface OneProps extends Pick<Props, 'faults' | 'legs' | 'tell' | 'speak'> {
-  readonly field: Field;
-  readonly value: unknown;
-  readonly onValue: (value: unknown) => void;
-}
+const plainOf = (fields: RunFields): Readonly<Record<string, PlainField>> =>
+  Object.fromEntries(Object.entries(fields).flatMap(([name, f]) => (f.kind === 'pair' ? [] : [[name, f]])));
 
-function OneField(props: OneProps) {
-  const id = useId();
-  const { field, faults, tell } = props;
+const faultOf = ({ message, todo }: Pick<Fault, 'message' | 'todo'>): Message => ({
+  key: 'yourRun.fault',
+  values: { message, todo },
+});
+
+/** What may be left empty says so; an empty choice says it itself. */
+const hinted = (field: PlainField): PlainField =>
+  field.optional === true && field.kind !== 'choice' ? { ...field, hint: 'yourRun.mayBeLeft' } : field;
+
+/** What the fields show of a value is no edit of it, though it be rounded for the tape. */
+const isShown = (field: PlainField, own: unknown, read: unknown): boolean =>
+  read === own || (field.kind === 'length' && own !== undefined && roundTo(own as Ticks, 64) === read);
+
+function More({
+  id,
+  messages,
+  tell,
+}: {
+  readonly id?: string;
+  readonly messages: readonly Message[];
+  readonly tell: Tell;
+}) {
+  if (messages.length === 0) return null;
   return (
-    <div>
-      <Entry {...props} id={id} />
-      {faults.length > 0 && (
-        <div className="message" id={`${id}-fault`} role="alert">
-          {faults.map(({ message, todo }) => (
-            <p key={message}>
-              <strong>{tell('yourRun.fault', { message, todo })}</strong>
-            </p>
-          ))}
-        </div>
-      )}
-      {field.optional === true && faults.length === 0 && field.kind !== 'choice' && (
-        <p className="hint">{tell('yourRun.mayBeLeft')}</p>
-      )}
+    <div className="message" id={id}>
+      {messages.map(({ key, values }) => (
+        <p key={JSON.stringify(values)}>
+          <strong>{tell(key, values)}</strong>
+        </p>
+      ))}
     </div>
   );
-}
-
-function Entry({ field, value, faults, legs, onValue, tell, speak, id }: OneProps & { readonly id: string }) {
-  const label = tell(field.label);
-  const wrong = faults.length > 0;
-  const described = wrong ? `${id}-fault` : undefined;
-  if (field.kind === 'length') {
-    return (
-      <LengthField
-        legend={label}
-        value={value as Ticks | undefined}
-        onValue={onValue}
-        describedBy={described}
-        tell={tell}
-        speak={speak}
-      />
-    );
-  }
-  if (field.kind === 'pair') return <Pair {...{ label, value, onValue, tell, speak, described }} />;
-  if (field.kind === 'choice' || field.kind === 'leg') {
-    const options =
-      field.kind === 'leg'
-        ? legs.map((leg) => ({ value: leg, text: tell('yourRun.leg', { leg }) }))
-        : field.options.map((o) => ({
-            value: o.value,
-            text: o.key === undefined ? String(o.value) : tell(o.key),
-          }));
-    const chosen = options.findIndex((o) => o.value === value);
-    return (
-      <>
-        <label htmlFor={id}>{label}</label>
-        <select
-          id={id}
-          value={chosen < 0 ? '' : String(chosen)}
-          aria-invalid={wrong ? true : undefined}
-          aria-describedby={described}
-          onChange={(event) => onValue(options[Number.parseInt(event.currentTarget.value, 10)]?.value)}
-        >
-          {(field.optional === true || chosen < 0) && <option value="">{tell('yourRun.unsaid')}</option>}
-          {options.map(({ text }, k) => (
-            <option key={text} value={String(k)}>
-              {text}
-            </option>
-          ))}
-        </select>
-      </>
-    );
-  }
-  return <Typed {...{ id, field, label, value, onValue, wrong, described, tell }} />;
 }
 
 interface PairProps {
@@ -144,7 +152,6 @@ interface PairProps {
   readonly speak: Speak;
 }
 
-/** Two lengths that are given together or not at all. */
 function Pair({ label, value, onValue, described, tell, speak }: PairProps) {
   const [pair, setPair] = useState<readonly (Ticks | undefined)[]>(
     () => (value as readonly [Ticks, Ticks] | undefined) ?? [undefined, undefined],
@@ -170,70 +177,4 @@ function Pair({ label, value, onValue, described, tell, speak }: PairProps) {
       ))}
     </>
   );
-}
-
-interface TypedProps {
-  readonly id: string;
-  readonly field: Field;
-  readonly label: string;
-  readonly value: unknown;
-  readonly onValue: (value: unknown) => void;
-  readonly wrong: boolean;
-  readonly described: string | undefined;
-  readonly tell: Tell;
-}
-
-/** What is typed stays as typed; the run takes it once it can be read. */
-function Typed({ id, field, label, value, onValue, wrong, described, tell }: TypedProps) {
-  const [text, setText] = useState(() => written(field, value));
-  const unread = text.trim() !== '' && readOf(field, text) === undefined;
-  return (
-    <>
-      <label htmlFor={id}>{label}</label>
-      <input
-        id={id}
-        type="text"
-        autoComplete="off"
-        inputMode={field.kind === 'number' ? 'text' : undefined}
-        value={text}
-        aria-invalid={wrong || unread ? true : undefined}
-        aria-describedby={unread ? `${id}-unread` : described}
-        onChange={(event) => {
-          const typed = event.currentTarget.value;
-          setText(typed);
-          const read = readOf(field, typed);
-          if (typed.trim() === '' || read !== undefined) onValue(read);
-        }}
-      />
-      {unread && (
-        <p className="message" id={`${id}-unread`} role="alert">
-          <strong>{tell(field.kind === 'number' ? 'yourRun.noNumber' : 'yourRun.noLengths')}</strong>
-        </p>
-      )}
-    </>
-  );
-}
-
-function written({ kind }: Field, value: unknown): string {
-  if (value === undefined) return '';
-  if (kind === 'lengths') return (value as readonly Ticks[]).map((one) => formatLength(one, 64)).join('; ');
-  return String(value);
-}
-
-function readOf(field: Field, text: string): unknown {
-  const { kind } = field;
-  const plain = text.trim();
-  if (plain === '') return undefined;
-  if (field.kind === 'number') {
-    const read = /^-?(\d+\.?\d*|\.\d+)$/.test(plain) ? Number(plain) : Number.NaN;
-    const fits = field.above === undefined || read > field.above;
-    return fits && (field.whole !== true || Number.isInteger(read)) && !Number.isNaN(read) ? read : undefined;
-  }
-  if (kind === 'lengths') {
-    const lengths = plain
-      .split(/\s*;\s*/)
-      .map((one) => tryLength(/^\d+(\.\d+)?$/.test(one) ? Number(one) : one));
-    return lengths.every((one) => typeof one === 'number') ? lengths : undefined;
-  }
-  return plain;
 }

@@ -2,18 +2,21 @@ import { numberedTriangle } from '../../../drawing/marks.ts';
 import { pagePalette } from '../../../drawing/palette.ts';
 import type { Drawing } from '../../../drawing/types.ts';
 import type { Finding } from '../../../run/inspect/finding.ts';
+import { longAs } from '../../run/lengths.ts';
 import { findingPlace, measureWords } from '../../run/said.ts';
+import type { Settings } from '../../settings.ts';
 import { type Speak, type Tell, unbroken } from '../../speak.ts';
 
 interface Props {
   readonly findings: readonly Finding[];
   readonly drawings: readonly Drawing[];
+  readonly settings: Settings;
   readonly tell: Tell;
   readonly speak: Speak;
 }
 
 /** What is wrong, always open: the number in its triangle, where it stands, what was measured, whose limit, what to do. */
-export function Findings({ findings, drawings, tell, speak }: Props) {
+export function Findings({ findings, drawings, settings, tell, speak }: Props) {
   return (
     <ol className="findings">
       {findings.map((finding, k) => {
@@ -33,15 +36,15 @@ export function Findings({ findings, drawings, tell, speak }: Props) {
                     </span>
                   ),
                 )}
-                <span>{findingPlace(finding, tell)}</span>
+                <span>{findingPlace(finding, tell, longAs(settings, tell))}</span>
               </p>
               <p>{unbroken(speak(todo))}</p>
               <p className="hint">
                 {measured === null && limit === null
                   ? ''
                   : tell(limit === null ? 'yourRun.measuredAlone' : 'yourRun.measured', {
-                      measured: measureWords(measured, unit, tell),
-                      limit: measureWords(limit, unit, tell),
+                      measured: measureWords(measured, unit, settings, tell),
+                      limit: measureWords(limit, unit, settings, tell),
                     })}{' '}
                 {tell('yourRun.source', {
                   document: source.document,

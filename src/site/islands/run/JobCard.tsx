@@ -1,180 +1,118 @@
 import { drawIsometric } from '../../../drawing/isometric/isometric.ts';
 import { paperPalette } from '../../../drawing/palette.ts';
-import { logo, safetyTriangle } from '../../../drawing/signs.ts';
+import { safetyTriangle } from '../../../drawing/signs.ts';
+import { render } from '../../../drawing/svg.ts';
+import { layUnfolded } from '../../../drawing/unfolded/unfolded.ts';
 import type { RunFile } from '../../../run/edit/file.ts';
+import type { ResolvedRun } from '../../../run/resolved.ts';
 import { spanLimit } from '../../../run/spanLimit.ts';
 import type { Ticks } from '../../../trade/length.ts';
-import { shortLength } from '../../../trade/shortLength.ts';
-import { dayText } from '../../dates.ts';
-import { jobCard } from '../../run/jobCard.ts';
-import { findingPlace, hardwareWords, jumperPlace } from '../../run/said.ts';
-import { trayWords } from '../../run/words.ts';
+import { measureText, temperature } from '../../calculators/measure.ts';
+import { type JobCard as Card, jobCard } from '../../run/jobCard.ts';
+import { longAs } from '../../run/lengths.ts';
+import { hardwareWords, tagsOf } from '../../run/said.ts';
+import { counted, trayWords } from '../../run/words.ts';
 import type { WorkedRun, World } from '../../run/workOut.ts';
+import type { Settings } from '../../settings.ts';
 import type { Speak, Tell } from '../../speak.ts';
+import { CardLists } from './CardLists.tsx';
+import { CardSheet } from './CardSheet.tsx';
+import { CutTable, JumperLine, NeedsTable, SpliceTable, SupportTable } from './CardTables.tsx';
 
 interface Props {
   readonly worked: WorkedRun;
   readonly file: RunFile;
   readonly world: World;
   readonly today: string;
+  readonly settings: Settings;
   readonly tell: Tell;
   readonly speak: Speak;
 }
 
-/** One sheet of paper, A4 or Letter, black on white: all that a crew needs of this run. Only paper shows it. */
-export function JobCard({ worked, file, world, today, tell, speak }: Props) {
+/** Width of the strip across the sheet, mm. */
+const STRIP = 181;
+
+/**
+ * One sheet of paper, A4 or Letter, black on white: all that a crew needs of this run; what it cannot hold goes on behind it.
+ * Only paper shows it. As on a drawing, a length has one unit: metric where the device shows metric instead.
+ */
+export function JobCard({ worked, file, world, today, settings: device, tell, speak }: Props) {
   const { resolved, takeoff, inspected } = worked;
   if (resolved === null || takeoff === null || inspected === null) return null;
-  const findings = inspected.result.findings;
-  const card = jobCard(resolved, takeoff.result, findings, file);
-  const how = { form: 'phone', palette: paperPalette, speak } as const;
-  const isometric = drawIsometric({ resolved, findings: card.findings, tags: tagsOf(file) }, how);
+  const settings: Settings = device.metric === 'beside' ? { ...device, metric: 'none' } : device;
+  const { findings } = inspected.result;
+  const given = { resolved, findings, tags: tagsOf(file) };
+  const bars = layUnfolded({ ...given, bare: true }, { form: 'paper', palette: paperPalette, speak });
+  const about = aboutOf(file, resolved, tell);
+  const card = jobCard(
+    resolved,
+    takeoff.result,
+    findings,
+    file,
+    { settings, tell, speak },
+    { about: about.map(({ name, text }) => `${name} ${text}`), strip: (bars.height / bars.width) * STRIP },
+  );
+  const { rows, setting } = card;
+  const shown = { ...given, findings: findings.slice(0, rows.findings.length) };
+  const isometric = drawIsometric(shown, { form: 'phone', palette: paperPalette, speak });
+  const strip = setting.strip ? render(bars, { form: 'paper', palette: paperPalette, speak }) : null;
   const title = file.number === '' ? file.name || tell('yourRun.aRun') : file.number;
-  const limits = resolved.legs.flatMap((leg) => spanLimit(leg, resolved).limit ?? []);
-  const span = limits.length === 0 ? '' : shortLength(Math.min(...limits) as Ticks);
-  const left = Object.entries(card.left).filter(([, count]) => count > 0);
-  const fit = card.fittings
-    .map(({ item, count }) =>
-      tell('yourRun.times', { count, what: hardwareWords(item, world.catalogue, tell) }),
-    )
-    .join(', ');
-  const ends = Object.values(file.tags.ends).filter((tag) => tag !== '');
+  const sheets = card.lists.length + 1;
+  const sheet = { file, title, today, count: sheets, tell };
+  const rest = [
+    ...new Set(
+      card.lists.flatMap((list) =>
+        Object.entries(list).flatMap(([part, all]) => (all.length > 0 ? [part] : [])),
+      ),
+    ),
+  ];
   return (
-    <article className="job-card" aria-label={tell('yourRun.jobCard')}>
-      <header>
-        {/* biome-ignore lint/security/noDangerouslySetInnerHtml: our own mark */}
-        <span dangerouslySetInnerHTML={{ __html: logo(paperPalette) }} />
-        <b>{tell('sheet.name')}</b>
-        <span>{tell('yourRun.jobCardOf', { title })}</span>
-      </header>
-      <div className="card-body">
+    <>
+      <CardSheet {...sheet} number={1}>
         <p className="card-warn">{tell('sheet.notForConstruction')}</p>
         <h2>{[title, file.number === '' ? '' : file.name].filter((t) => t !== '').join(' · ')}</h2>
         <p className="card-top">
-          <span>
-            <b>{tell('yourRun.where')}</b> {file.place || '________________'}
-          </span>
-          <span>
-            <b>{tell('yourRun.size')}</b> {trayWords(resolved.tray, tell)}
-          </span>
-          <span>
-            <b>{tell('yourRun.crew')}</b> {file.crew || '________________'}
-          </span>
-          <span>
-            <b>{tell('yourRun.from')}</b> {file.tags.start || tell(`yourRun.kind-${resolved.start.kind}`)}{' '}
-            <b>{tell('yourRun.toEnd')}</b> {ends.join(', ') || endsWords(file, tell)}
-          </span>
+          {about.map(({ name, text }) => (
+            <span key={name}>
+              <b>{name}</b> {text}
+            </span>
+          ))}
         </p>
-        {card.findings.length > 0 && (
-          <div className="card-findings">
-            <b>
-              {tell(findings.length === 1 ? 'yourRun.wrong-one' : 'yourRun.wrong-many', {
-                count: findings.length,
-              })}
-            </b>
-            {card.findings.map((finding, k) => (
-              <span key={`${finding.rule} ${finding.at}`}>
-                {k + 1}. {speak(finding.say)} ({findingPlace(finding, tell)})
+        {findings.length > 0 && (
+          <div className={setting.short ? 'card-findings short' : 'card-findings'}>
+            <b>{tell(`yourRun.wrong-${counted(findings.length)}`, { count: findings.length })}</b>
+            {rows.findings.map(({ number, text, short }) => (
+              <span key={number}>
+                {tell('yourRun.numbered', { number, text: setting.short ? short : text })}
               </span>
             ))}
           </div>
         )}
-        <div className={card.wide ? 'card-figure wide' : 'card-figure'}>
+        <div className={`card-figure${setting.wide ? ' wide' : ''}${setting.tight ? ' tight' : ''}`}>
           {/* biome-ignore lint/security/noDangerouslySetInnerHtml: src/drawing escapes every text */}
           <div className="drawn" dangerouslySetInnerHTML={{ __html: isometric.svg }} />
           <div className="card-lists">
             <div>
-              <h3>{tell('yourRun.cut')}</h3>
-              <table>
-                <thead>
-                  <tr>
-                    <th>{tell('yourRun.piece')}</th>
-                    <th className="num">{tell('yourRun.cutTo')}</th>
-                    <th>{tell('yourRun.cutBy')}</th>
-                  </tr>
-                </thead>
-                <tbody>
-                  {card.cuts.map(({ pieces, cut }) => (
-                    <tr key={cut}>
-                      <th>{pieceNames(pieces, tell)}</th>
-                      <td className="num">{shortLength(cut, 16)}</td>
-                      <td>
-                        <i className="initial" />
-                      </td>
-                    </tr>
-                  ))}
-                </tbody>
-              </table>
+              <CutTable cuts={rows.cuts} tell={tell} />
             </div>
-            {card.splices.length > 0 && (
+            {rows.splices.length > 0 && (
               <div>
-                <h3>{tell('yourRun.splice')}</h3>
-                <table>
-                  <thead>
-                    <tr>
-                      <th>{tell('yourRun.mark')}</th>
-                      <th className="num">{tell('yourRun.centre')}</th>
-                      <th className="num">{tell('yourRun.opening')}</th>
-                      <th />
-                    </tr>
-                  </thead>
-                  <tbody>
-                    {card.splices.map(({ leg, name, at, kind, opening }) => (
-                      <tr key={`${leg} ${name}`}>
-                        <th>{tell('yourRun.spliceOf', { leg, name })}</th>
-                        <td className="num">{shortLength(at, 16)}</td>
-                        <td className="num">
-                          {kind === 'hinged' ? tell('yourRun.joint-hinged') : shortLength(opening, 16)}
-                        </td>
-                        <td>
-                          <i className="initial" />
-                        </td>
-                      </tr>
-                    ))}
-                  </tbody>
-                </table>
+                <SpliceTable splices={rows.splices} tell={tell} />
               </div>
             )}
           </div>
         </div>
-        {card.supports.length > 0 && (
-          <table className="card-supports">
-            <tbody>
-              {card.supports.map(({ leg, way, supports }) => (
-                <tr key={`${leg} ${supports[0]?.name}`}>
-                  <th>
-                    {tell('yourRun.leg', { leg })}, {tell(`yourRun.way-${way}`)}
-                  </th>
-                  <td>
-                    {supports.map(({ name, at, hold }) => (
-                      <span key={name}>
-                        <b>{name}</b> {shortLength(at, 16)}
-                        {hold === 'guide' ? '' : ` ${tell(`yourRun.hold-${hold as 'clamp'}`)}`}
-                      </span>
-                    ))}
-                  </td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
+        {strip !== null && (
+          // biome-ignore lint/security/noDangerouslySetInnerHtml: src/drawing escapes every text
+          <div className="card-strip" dangerouslySetInnerHTML={{ __html: strip.svg }} />
         )}
-        {card.jumpers.length > 0 && (
-          <p className="card-jumpers">
-            <b>{tell('yourRun.jumperList')}</b>
-            {card.jumpers.map((jumper) => (
-              <span key={`${jumper.leg} ${jumper.atIn}`}>
-                {jumperPlace(jumper, resolved, file, tell)}:{' '}
-                {jumper.size === null
-                  ? tell('yourRun.sizeBlank')
-                  : tell('yourRun.copper', { size: jumper.size })}
-              </span>
-            ))}
-          </p>
-        )}
-        {left.length > 0 && (
+        <SupportTable supports={rows.supports} />
+        <JumperLine jumpers={rows.jumpers} tell={tell} />
+        {rest.length > 0 && (
           <p className="card-left">
-            {tell('yourRun.leftToList', {
-              what: left.map(([list, count]) => tell(`yourRun.left-${list as 'cuts'}`, { count })).join(', '),
+            {tell('yourRun.goesOn', {
+              count: sheets,
+              what: rest.map((part) => tell(`yourRun.rest-${part as 'cuts'}`)).join(', '),
             })}
           </p>
         )}
@@ -187,31 +125,12 @@ export function JobCard({ worked, file, world, today, tell, speak }: Props) {
           <p>{tell('yourRun.cautionWords')}</p>
         </div>
         <h3>{tell('yourRun.order')}</h3>
-        <table className="card-order">
-          <tbody>
-            {card.steps.map((step, k) => (
-              <tr key={step}>
-                <th>{k + 1}</th>
-                <td>
-                  {tell(step === 'hang' && span === '' ? 'yourRun.step-hangPlain' : `yourRun.step-${step}`, {
-                    span,
-                    fit,
-                  })}
-                </td>
-                <td>
-                  <i className="initial" />
-                </td>
-              </tr>
-            ))}
-            <tr className="card-hold">
-              <th>{tell('yourRun.hold')}</th>
-              <td>{tell(findings.length > 0 ? 'yourRun.holdWrong' : 'yourRun.holdWords')}</td>
-              <td>
-                <i className="initial" />
-              </td>
-            </tr>
-          </tbody>
-        </table>
+        <Order card={card} resolved={resolved} world={world} settings={settings} tell={tell} />
+        <p className="card-hold">
+          <b>{tell('yourRun.hold')}</b>
+          <span>{tell(findings.length > 0 ? 'yourRun.holdWrong' : 'yourRun.holdWords')}</span>
+          <i className="initial" />
+        </p>
         <h3>
           {tell('yourRun.needs')} <span>{tell('yourRun.needsLine')}</span>
         </h3>
@@ -222,66 +141,66 @@ export function JobCard({ worked, file, world, today, tell, speak }: Props) {
             </span>
           ))}
         </p>
-        <table className="card-needs">
-          <thead>
-            <tr>
-              <th>{tell('yourRun.crew')}</th>
-              {card.needs.map((task) => (
-                <th key={task}>{task}</th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {card.crew.map((person, k) => (
-              // biome-ignore lint/suspicious/noArrayIndexKey: an empty row has no other name
-              <tr key={`${person} ${k}`}>
-                <th>{person}</th>
-                {card.needs.map((task) => (
-                  <td key={task}>
-                    <i className="initial" />
-                  </td>
-                ))}
-              </tr>
-            ))}
-          </tbody>
-        </table>
+        <NeedsTable needs={card.needs} crew={rows.crew} tell={tell} />
         <p className="card-signs">
           <span>{tell('yourRun.done')}</span>
           <span>{tell('yourRun.witness')}</span>
           <span>{tell('yourRun.taken')}</span>
         </p>
-      </div>
-      <dl className="card-block">
-        {(
-          [
-            ['title', tell('yourRun.jobCardOf', { title })],
-            ['number', file.number === '' ? '–' : tell('yourRun.cardNumber', { number: file.number })],
-            ['revision', tell('yourRun.draft')],
-            ['dated', today === '' ? '–' : dayText(tell, today)],
-            ['works', file.place || '–'],
-            ['status', tell('yourRun.cardStatus')],
-          ] as const
-        ).map(([key, value]) => (
-          <div key={key}>
-            <dt>{tell(`sheet.${key}`)}</dt>
-            <dd>{value}</dd>
-          </div>
-        ))}
-      </dl>
-    </article>
+      </CardSheet>
+      <CardLists lists={card.lists} needs={card.needs} sheet={sheet} tell={tell} />
+    </>
   );
 }
 
-export const tagsOf = ({ tags }: RunFile) => ({
-  ...(tags.start === '' ? {} : { start: tags.start }),
-  ends: Object.fromEntries(Object.entries(tags.ends).filter(([, tag]) => tag !== '')),
-});
+interface OrderProps {
+  readonly card: Card;
+  readonly resolved: ResolvedRun;
+  readonly world: World;
+  readonly settings: Settings;
+  readonly tell: Tell;
+}
 
-/** Names of equal pieces, as many as a row holds. */
-function pieceNames(pieces: readonly string[], tell: Tell): string {
-  const most = 3;
-  if (pieces.length <= most) return pieces.join(', ');
-  return tell('yourRun.piecesOf', { first: pieces[0] ?? '', count: pieces.length - 1 });
+/** The order of the work, a box to initial at each; in two columns where room is short. */
+function Order({ card, resolved, world, settings, tell }: OrderProps) {
+  const limits = resolved.legs.flatMap((leg) => spanLimit(leg, resolved).limit ?? []);
+  const span = limits.length === 0 ? '' : longAs(settings, tell)(Math.min(...limits) as Ticks);
+  const temps = resolved.run.temps;
+  const now = temps === undefined ? '' : measureText(temperature(temps.nowF), settings, tell);
+  const fit = card.fittings
+    .map(({ item, count }) =>
+      tell('yourRun.times', { count, what: hardwareWords(item, world.catalogue, tell) }),
+    )
+    .join(', ');
+  const words = (step: Card['steps'][number]): string => {
+    if (step === 'hang' && span === '') return tell('yourRun.step-hangPlain');
+    if (step === 'gap' && now === '') return tell('yourRun.step-gapPlain');
+    return tell(`yourRun.step-${step}`, { span, fit, now });
+  };
+  return (
+    <ol className={card.setting.dense ? 'card-order dense' : 'card-order'}>
+      {card.steps.map((step, k) => (
+        <li key={step}>
+          <b>{k + 1}</b>
+          <span>{words(step)}</span>
+          <i className="initial" />
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+/** What stands under the heading. */
+function aboutOf(file: RunFile, { start, tray }: ResolvedRun, tell: Tell) {
+  const blank = '________________';
+  const ends = Object.values(file.tags.ends).filter((tag) => tag !== '');
+  return [
+    { name: tell('yourRun.where'), text: file.place || blank },
+    { name: tell('yourRun.size'), text: trayWords(tray, tell) },
+    { name: tell('yourRun.crew'), text: file.crew || blank },
+    { name: tell('yourRun.from'), text: file.tags.start || tell(`yourRun.kind-${start.kind}`) },
+    { name: tell('yourRun.toEnd'), text: ends.join(', ') || endsWords(file, tell) },
+  ];
 }
 
 function endsWords({ run }: RunFile, tell: Tell): string {

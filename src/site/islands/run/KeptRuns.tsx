@@ -1,17 +1,8 @@
 import { useState } from 'react';
-import type { RunFile } from '../../../run/edit/file.ts';
 import type { KeptRun } from '../../device/runs.ts';
 import type { Tell } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
-
-export interface Example {
-  readonly id: string;
-  readonly number: string;
-  readonly name: string;
-  /** Of what stands at its start and ends. */
-  readonly tags: RunFile['tags'];
-  readonly json: unknown;
-}
+import { type Example, Examples } from './Examples.tsx';
 
 interface Props {
   readonly kept: readonly KeptRun[];
@@ -71,15 +62,7 @@ export function KeptRuns({ kept, open, examples, onOpen, onNew, onCopy, onRemove
         {examples.length > 0 && (
           <>
             <h3>{tell('yourRun.examples')}</h3>
-            <ul className="kept-runs">
-              {examples.map((example) => (
-                <li key={example.id}>
-                  <button type="button" className="as-link offer" onClick={() => onExample(example)}>
-                    {example.number} · {example.name}
-                  </button>
-                </li>
-              ))}
-            </ul>
+            <Examples examples={examples} onExample={onExample} />
           </>
         )}
       </div>

@@ -3,8 +3,10 @@ import type { LayoutResult } from '../../../run/layout/layout.ts';
 import type { Run } from '../../../run/types.ts';
 import type { Fault } from '../../../trade/given.ts';
 import type { LayoutAsked, LayoutTold } from '../../run/layoutWorker.ts';
+import { type Long, longAs } from '../../run/lengths.ts';
 import { findingPlace } from '../../run/said.ts';
 import type { RunData } from '../../run/workOut.ts';
+import type { Settings } from '../../settings.ts';
 import type { Speak, Tell } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
 import { Refused } from '../Refused.tsx';
@@ -13,12 +15,13 @@ interface Props {
   readonly run: Run;
   readonly data: RunData;
   readonly onLaid: (run: Run) => void;
+  readonly settings: Settings;
   readonly tell: Tell;
   readonly speak: Speak;
 }
 
 /** Supports, splices, anchors and jumpers chosen for the run, in a worker that can be stopped. */
-export function LayOut({ run, data, onLaid, tell, speak }: Props) {
+export function LayOut({ run, data, onLaid, settings, tell, speak }: Props) {
   const worker = useRef<Worker | null>(null);
   const [busy, setBusy] = useState(false);
   const [result, setResult] = useState<LayoutResult | null>(null);
@@ -66,7 +69,7 @@ export function LayOut({ run, data, onLaid, tell, speak }: Props) {
       <div aria-live="polite">
         {busy && <p>{tell('yourRun.laying')}</p>}
         {failed && <p>{tell('yourRun.layFailed')}</p>}
-        {result !== null && <Laid result={result} tell={tell} speak={speak} />}
+        {result !== null && <Laid result={result} long={longAs(settings, tell)} tell={tell} speak={speak} />}
         <Refused faults={faults} tell={tell} />
         {result === null && !busy && <p className="hint">{tell('yourRun.layHint')}</p>}
       </div>
@@ -76,10 +79,12 @@ export function LayOut({ run, data, onLaid, tell, speak }: Props) {
 
 function Laid({
   result,
+  long,
   tell,
   speak,
 }: {
   readonly result: LayoutResult;
+  readonly long: Long;
   readonly tell: Tell;
   readonly speak: Speak;
 }) {
@@ -88,7 +93,7 @@ function Laid({
     return (
       <p className="message">
         <strong>
-          {tell('yourRun.layRefused', { why: speak(refused.say), place: findingPlace(refused, tell) })}
+          {tell('yourRun.layRefused', { why: speak(refused.say), place: findingPlace(refused, tell, long) })}
         </strong>
       </p>
     );

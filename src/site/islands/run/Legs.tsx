@@ -5,9 +5,10 @@ import type { ResolvedRun } from '../../../run/resolved.ts';
 import type { Leg, Run } from '../../../run/types.ts';
 import { directionOf, dot } from '../../../run/vector.ts';
 import type { Fault } from '../../../trade/given.ts';
-import { formatLength } from '../../../trade/length.ts';
 import { legFields } from '../../run/fields.ts';
+import { longAs } from '../../run/lengths.ts';
 import { choiceWords, directionWords } from '../../run/words.ts';
+import type { Settings } from '../../settings.ts';
 import type { Speak, Tell } from '../../speak.ts';
 import { FieldsForm, type Values } from './FieldsForm.tsx';
 import { axisLine } from './Rose.tsx';
@@ -21,6 +22,7 @@ interface Props {
   readonly epoch: number;
   readonly onLeg: (k: number, leg: Values) => void;
   readonly onOff: (id: string) => void;
+  readonly settings: Settings;
   readonly tell: Tell;
   readonly speak: Speak;
 }
@@ -35,6 +37,7 @@ export function Legs({
   epoch,
   onLeg,
   onOff,
+  settings,
   tell,
   speak,
 }: Props) {
@@ -73,7 +76,7 @@ export function Legs({
                     )}
                   </span>
                 </span>
-                <b>{formatLength(leg.length)}</b>
+                <b>{longAs(settings, tell)(leg.length)}</b>
               </summary>
               <div>
                 <FieldsForm
@@ -82,13 +85,15 @@ export function Legs({
                   values={leg as unknown as Values}
                   path={`legs[${k}]`}
                   faults={wrong}
-                  legs={[]}
                   onValues={(values) => onLeg(k, values)}
+                  settings={settings}
                   tell={tell}
                   speak={speak}
                 />
                 {wrong
-                  .filter(({ field }) => !legFields.some(({ name }) => field === `legs[${k}].${name}`))
+                  .filter(
+                    ({ field }) => !Object.keys(legFields).some((name) => field === `legs[${k}].${name}`),
+                  )
                   .map(({ field, message, todo }) => (
                     <p className="message" key={field}>
                       <strong>{tell('yourRun.fault', { message, todo })}</strong>

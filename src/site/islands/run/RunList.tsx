@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { Fault } from '../../../trade/given.ts';
-import type { Field } from '../../run/fields.ts';
+import type { RunFields } from '../../run/fields.ts';
+import type { Settings } from '../../settings.ts';
 import type { Speak, Tell } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
 import { FieldsForm, type Values } from './FieldsForm.tsx';
@@ -12,12 +13,12 @@ interface Props {
   readonly hint?: string;
   readonly rows: readonly Values[];
   readonly line: (row: Values, k: number) => string;
-  readonly fields: readonly Field[];
+  readonly fields: RunFields;
   readonly fresh: Values;
   readonly faults: readonly Fault[];
-  readonly legs: readonly string[];
   /** The rows changed, by what. */
   readonly onRows: (rows: readonly Values[], how: 'add' | 'change' | 'off', k: number) => void;
+  readonly settings: Settings;
   readonly tell: Tell;
   readonly speak: Speak;
 }
@@ -29,8 +30,8 @@ export function RunList({ name, list, hint, rows, line, fields, fresh, faults, o
   const [draft, setDraft] = useState<Values>(fresh);
   const [asked, setAsked] = useState(0);
   const [tried, setTried] = useState(false);
-  const missing = fields.filter(
-    ({ name: field, optional }) => optional !== true && draft[field] === undefined,
+  const missing = Object.entries(fields).flatMap(([field, { optional }]) =>
+    optional !== true && draft[field] === undefined ? [field] : [],
   );
   const add = () => {
     if (missing.length > 0) {
@@ -104,7 +105,7 @@ export function RunList({ name, list, hint, rows, line, fields, fresh, faults, o
               path={`${list}[new]`}
               faults={
                 tried
-                  ? missing.map(({ name: field }) => ({
+                  ? missing.map((field) => ({
                       field: `${list}[new].${field}`,
                       message: tell('yourRun.missing'),
                       todo: tell('yourRun.giveIt'),
