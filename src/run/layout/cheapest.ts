@@ -7,7 +7,7 @@
  * place a span.
  */
 import { fewest } from './fewest.ts';
-import { cutsOf, type LineLayout, type LineProblem, mirrored } from './line.ts';
+import { cutsOf, type LineLayout, type LineProblem, leavesOut, mirrored } from './line.ts';
 import { costOf, type Price } from './price.ts';
 import { lastSplice, NOWHERE } from './spliceAt.ts';
 
@@ -99,6 +99,8 @@ export function cheapest({ problem, count, windows }: Prepared, price: Price): C
       const begin = layer.starts[low - layer.from] ?? 0;
       const end = layer.starts[Math.min(i - layer.from, layer.starts.length - 1)] ?? 0;
       for (let k = begin; k < end; k++) {
+        const before = places[labels.place[k] as number] as number;
+        if (leavesOut(problem, before, x)) continue;
         const cost = labels.cost[k] as number;
         const at = labels.begin[k] as number;
         if (j === count) {
@@ -109,7 +111,6 @@ export function cheapest({ problem, count, windows }: Prepared, price: Price): C
         }
         if (last - at <= stock || at + reach >= x + half) front.offer(cost, at, k, NOWHERE);
         if (j === 2) continue;
-        const before = places[labels.place[k] as number] as number;
         let done = NOWHERE;
         for (const { upTo } of price.steps) {
           const s = lastSplice(splice, before, x, at + upTo + splice.before);

@@ -5,7 +5,7 @@
  * whatever length they are counted from, and whose next piece begins no nearer, is never worse.
  */
 import type { Prepared } from './cheapest.ts';
-import { cutsOf, type LineLayout } from './line.ts';
+import { cutsOf, type LineLayout, leavesOut } from './line.ts';
 import { lastSplice, NOWHERE } from './spliceAt.ts';
 
 /** Slots of one length. */
@@ -114,6 +114,8 @@ export function cover(lines: readonly Prepared[], slots: readonly Slots[], most:
         const end = starts[Math.min(i - from, starts.length - 1)] ?? 0;
         for (let k = begin; k < end; k++) {
           if (++work > most) return { layouts: null, work, cut: true };
+          const before = places[labels.place[k] as number] as number;
+          if (leavesOut(problem, before, x)) continue;
           const at = labels.begin[k] as number;
           const taken = labels.taken[k] as readonly number[];
           if (j === count) {
@@ -131,7 +133,6 @@ export function cover(lines: readonly Prepared[], slots: readonly Slots[], most:
             offer({ taken, begin: at, before: k, splice: NOWHERE });
           }
           if (j === 2) continue;
-          const before = places[labels.place[k] as number] as number;
           let done = NOWHERE;
           for (let r = slots.length - 1; r >= 0; r--) {
             const s = lastSplice(splice, before, x, at + (slots[r] as Slots).length + splice.before);

@@ -41,42 +41,64 @@ export function fitInto(
 ): Tried {
   // No splice stands in the end spans: so many pieces at most.
   const pieces = lines.reduce((sum, { count }) => sum + Math.max(1, count - 2), 0);
-  const least = shortest(lines) + kerf;
+  const piece = shortest(lines);
   const fresh = rooms.map((room): Share => {
-    const slots = Math.min(parts, pieces, Math.floor(room / least));
+    const slots = Math.min(parts, pieces, Math.floor(room / (piece + kerf)));
     const most = Array.from({ length: slots }, (_, i) => Math.floor(room / (i + 1)) - kerf);
     return { least: most.map(() => 0), most };
   });
 
+  const need = needed(lines, kerf);
+
   let work = 0;
   const open: (readonly Share[])[] = [fresh];
   for (let shares = open.pop(); shares !== undefined; shares = open.pop()) {
+    work += EACH;
+    const room = shares.reduce((sum, share, i) => sum + held(share, rooms[i] as number, kerf), 0);
+    if (room < need) continue;
     const tried = cover(lines, slotsOf(shares.flatMap(({ most }) => most)), steps - work);
-    work += tried.work + EACH;
+    work += tried.work;
     if (tried.cut || work > steps) return { layouts: null, whole: false, work };
     if (tried.layouts === null) continue;
     const cuts = tried.layouts.flatMap((layout) => layout.cuts);
     const over = tooFull(shares, cuts, rooms, kerf);
     if (over === null) return { layouts: tried.layouts, whole: true, work };
-    const room = rooms[over.stick] as number;
-    for (const share of parted(over, shares[over.stick] as Share, room, kerf)) {
+    const whole = rooms[over.stick] as number;
+    for (const share of parted(over, shares[over.stick] as Share, { room: whole, kerf, piece })) {
       open.push(shares.map((other, i) => (i === over.stick ? share : other)));
     }
   }
   return { layouts: null, whole: true, work };
 }
 
-/** No piece is shorter: from the line's end or a splice, past a support, to a splice. */
+/** No piece is shorter: it goes past one support at least, and half a sleeve stands clear of it on either side. */
 function shortest(lines: readonly Prepared[]): number {
-  const loose = lines.map(({ problem: { splice, places, channel } }) =>
-    Math.min(
-      splice.length - splice.before - splice.behind,
-      (places[1] ?? channel[1]) + splice.length / 2 - splice.before - channel[0],
-      channel[1] - (places.at(-2) ?? channel[0]) + splice.length / 2 - splice.behind,
-    ),
-  );
-  return Math.max(1, Math.min(...loose));
+  const least = lines.map(({ problem: { splice, places, channel }, count, windows }) => {
+    const [second] = windows[2] as readonly [number, number];
+    const [, lastButOne] = windows[count - 1] as readonly [number, number];
+    const first = (places[second] as number) + splice.length / 2 - splice.before - channel[0];
+    const last = channel[1] - (places[lastButOne] as number) + splice.length / 2 - splice.behind;
+    // With four supports there is one splice at most, and no piece between two.
+    const between = count > 4 ? splice.length - splice.before - splice.behind : first;
+    return Math.min(first, last, between);
+  });
+  return Math.max(1, Math.floor(Math.min(...least)));
 }
+
+/** Channel and cuts that the rooms must hold at least, with as many splices as make it least. */
+function needed(lines: readonly Prepared[], kerf: number): number {
+  return lines.reduce((sum, { problem: { channel, splice }, count }) => {
+    const open = splice.before + splice.behind;
+    return sum + channel[1] - channel[0] + kerf - Math.max(0, open - kerf) * (count - 3);
+  }, 0);
+}
+
+/** What a room can take in at most. */
+const held = ({ most }: Share, room: number, kerf: number): number =>
+  Math.min(
+    room,
+    most.reduce((sum, m) => sum + Math.max(0, m) + kerf, 0),
+  );
 
 interface TooFull {
   readonly stick: number;
@@ -107,27 +129,32 @@ function tooFull(
   return worst;
 }
 
-/** The two ways in which a share can be other than it is. */
+/**
+ * The two ways in which a share can be other than it is: with fewer pieces or with as many for certain, while that is
+ * not settled; then with one of them shorter, or so long that the others are.
+ */
 function parted(
   { pieces, over }: TooFull,
   { least, most }: Share,
-  room: number,
-  kerf: number,
+  { room, kerf, piece }: { readonly room: number; readonly kerf: number; readonly piece: number },
 ): readonly Share[] {
-  const step = Math.ceil(over / pieces.length);
-  let slot = -1;
-  let widest = -1;
-  for (const [i, piece] of pieces.entries()) {
-    const [low, high] = [least[i] as number, most[i] as number];
-    if (piece > low && high - low > widest) {
-      slot = i;
-      widest = high - low;
+  const settled = least.findLastIndex((l) => l > 0) + 1;
+  let [slot, at] = [Math.max(1, settled), 0];
+  if (slot >= pieces.length) {
+    const step = Math.ceil(over / pieces.length);
+    let widest = -1;
+    for (const [i, long] of pieces.entries()) {
+      const [low, high] = [least[i] as number, most[i] as number];
+      if (long > low && high - low > widest) {
+        [slot, at] = [i, Math.max(low, long - step)];
+        widest = high - low;
+      }
     }
+    if (widest < 0) return [];
   }
-  if (slot < 0) return [];
-  const at = Math.max(least[slot] as number, (pieces[slot] as number) - step);
   const shorter = { least, most: most.map((m, i) => (i >= slot ? Math.min(m, at) : m)) };
-  const longer = { least: least.map((l, i) => (i <= slot ? Math.max(l, at + 1) : l)), most };
+  const from = Math.max(at + 1, piece);
+  const longer = { least: least.map((l, i) => (i <= slot ? Math.max(l, from) : l)), most };
   return [tightened(longer, room, kerf), tightened(shorter, room, kerf)].filter((share) => share !== null);
 }
 

@@ -7,7 +7,7 @@
  * its own label, since no splice may stand in the span behind it; the last span takes none either. The work grows with
  * the number of places times those within one span of each.
  */
-import { cutsOf, type LineLayout, type LineProblem } from './line.ts';
+import { cutsOf, type LineLayout, type LineProblem, leavesOut } from './line.ts';
 import { lastSplice, NOWHERE } from './spliceAt.ts';
 
 /** Labels of all places, in columns. */
@@ -79,11 +79,13 @@ export function fewest(problem: LineProblem): Fewest | null {
     let from = Number.POSITIVE_INFINITY;
     let to = 0;
     for (let k = starts[low] as number; k < (starts[i] as number); k++) {
+      const before = places[labels.place[k] as number] as number;
+      if (leavesOut(problem, before, x)) continue;
       const count = (labels.count[k] as number) + 1;
       const begin = labels.begin[k] as number;
       if (ends && last - begin <= stock) finish = better(finish, { count, place: i, before: k });
       let at = NOWHERE;
-      if (count > 2) at = lastSplice(splice, places[labels.place[k] as number] as number, x, begin + reach);
+      if (count > 2) at = lastSplice(splice, before, x, begin + reach);
       const next = at === NOWHERE ? begin : at + splice.behind;
       from = Math.min(from, count);
       to = Math.max(to, count);

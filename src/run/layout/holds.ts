@@ -6,7 +6,6 @@
  * one nearest its middle, and one that bears a leg counts as held: such a leg must then be borne at that very support.
  */
 
-import { shortLength } from '../../trade/shortLength.ts';
 import type { PlacedSupport, ResolvedLeg, ResolvedRun, Section } from '../resolved.ts';
 import { fromMiddle } from '../sections.ts';
 import type { Support } from '../types.ts';
@@ -15,10 +14,18 @@ import type { Refusal } from './refusal.ts';
 type Hold = Support['hold'];
 type Holds = Map<PlacedSupport, Hold>;
 
+/** A leg that no support bears which its section allows. */
+export interface Unheld {
+  readonly leg: ResolvedLeg;
+  /** Sections of the leg that nothing holds yet: another lay-out might do it in one of them. */
+  readonly open: readonly Section[];
+  readonly refusal: Refusal;
+}
+
 /** @param resolved  the run with its supports, whatever they are said to do */
 export function holdsOf(
   resolved: ResolvedRun,
-): { readonly holds: ReadonlyMap<PlacedSupport, Hold> } | Refusal {
+): { readonly holds: ReadonlyMap<PlacedSupport, Hold> } | { readonly unheld: Unheld } {
   const holds: Holds = new Map();
   for (const leg of resolved.legs) {
     for (const support of leg.supports) holds.set(support, leg.plumb ? 'guide' : 'clamp');
@@ -30,7 +37,7 @@ export function holdsOf(
   for (const leg of resolved.legs) {
     if (!leg.plumb || leg.supports.length === 0) continue;
     const bearer = bearerOf(leg, sliding, held);
-    if (bearer === null) return unheld(leg, sliding, held);
+    if (bearer === null) return { unheld: unheld(leg, sliding, held) };
     holds.set(bearer, 'load');
   }
   for (const section of sliding) {
@@ -59,7 +66,7 @@ function bearerOf(
 }
 
 /** Supports nearest to the middle of a section; all of one that branches, since it has none. */
-export function nearest(section: Section): readonly PlacedSupport[] {
+function nearest(section: Section): readonly PlacedSupport[] {
   const { supports, branches } = section;
   if (branches) return supports;
   const least = Math.min(...supports.map((support) => fromMiddle(section, support)));
@@ -70,12 +77,13 @@ function unheld(
   leg: ResolvedLeg,
   sliding: readonly Section[],
   held: ReadonlyMap<Section, ResolvedLeg>,
-): Refusal {
-  const [support] = leg.supports;
-  const section = sliding.find(({ supports }) => support !== undefined && supports.includes(support));
-  const other = section === undefined ? undefined : held.get(section);
-  const at = support?.at ?? null;
-  const values = { leg: leg.leg, at: at === null ? '' : shortLength(at), other: other?.leg ?? '' };
-  const rule = other === undefined ? 'anchor-off-middle' : 'anchor-many';
-  return { rule, leg: leg.leg, at, say: { say: `layout.${rule}`, values } };
+): Unheld {
+  const own = sliding.filter(({ stretches }) => stretches.some((stretch) => stretch.leg === leg));
+  const open = own.filter((section) => !held.has(section) && !section.branches);
+  const other = own.map((section) => held.get(section)).find((one) => one !== undefined);
+  const many = open.length === 0 && other !== undefined;
+  const at = leg.supports[0]?.at ?? null;
+  const values = { leg: leg.leg, ...(many ? { other: other.leg } : {}) };
+  const rule = many ? 'anchor-many' : 'anchor-off-middle';
+  return { leg, open, refusal: { rule, leg: leg.leg, at, say: { say: `layout.${rule}`, values } } };
 }

@@ -1,21 +1,22 @@
 /** A run laid out: supports, splices, anchors, jumpers and gaps, or the rule that no choice can satisfy. */
-import type { Answered, Source } from '../../trade/answer.ts';
+import type { Answered } from '../../trade/answer.ts';
+import { distinctSources } from '../../trade/distinctSources.ts';
 import type { Ticks } from '../../trade/length.ts';
 import type { Catalogue } from '../catalogue.ts';
 import { resolveRun } from '../resolve.ts';
-import type { ResolvedRun } from '../resolved.ts';
+import type { PlacedSupport, ResolvedRun } from '../resolved.ts';
 import { spanLimit } from '../spanLimit.ts';
 import type { RunTables } from '../tables.ts';
-import type { Run } from '../types.ts';
+import type { Run, Support } from '../types.ts';
 import { usualOf } from '../usual.ts';
+import { anchored } from './anchored.ts';
 import { bareRun } from './bare.ts';
-import { fewestSupports } from './fewest.ts';
 import { holdsOf } from './holds.ts';
 import { jobsOf } from './jobs.ts';
+import { layLine } from './layLine.ts';
 import { noLimit, type Refusal, refusalOf } from './refusal.ts';
 import { layoutSteps } from './steps.ts';
-import { leastStock } from './stock.ts';
-import { wholeLine } from './whole.ts';
+import { type LeastStock, leastStock } from './stock.ts';
 import { type LaidOut, withJumpers, withLines } from './write.ts';
 
 export type { Refusal } from './refusal.ts';
@@ -42,10 +43,9 @@ export function layout(run: Run, catalogue: Catalogue, tables: RunTables): Answe
   const lines = fewestOf(resolved, catalogue, tables);
   if ('refused' in lines) return refused(lines.refused);
 
-  const stock = leastStock(lines.found, resolved.kerf);
-  const whole = resolveRun(withLines(bare, stock.laid), catalogue, usual);
-  const held = holdsOf(whole);
-  if (!('holds' in held)) return refused(held);
+  const held = holding(lines.found, bare, (changed) => resolveRun(changed, catalogue, usual));
+  if ('refused' in held) return refused(held.refused);
+  const { stock, whole } = held;
   const supports = whole.legs.flatMap((leg) =>
     leg.supports.map((support) => {
       const { leg: on, at, way } = support;
@@ -59,16 +59,38 @@ export function layout(run: Run, catalogue: Catalogue, tables: RunTables): Answe
     bound: { supports: supports.length, stock: stock.bound },
   };
   const { steps, sources } = layoutSteps({ resolved: last, catalogue, tables, stock });
-  return { result, steps, sources: distinct(sources) };
+  return { result, steps, sources: distinctSources(sources) };
+}
+
+interface Held {
+  readonly stock: LeastStock;
+  readonly whole: ResolvedRun;
+  readonly holds: ReadonlyMap<PlacedSupport, Support['hold']>;
+}
+
+/** Few stock lengths; and what each support does, for which some lines may have to be laid anew, leg after leg. */
+function holding(
+  lines: readonly LaidOut[],
+  bare: Run,
+  resolve: (run: Run) => ResolvedRun,
+): Held | { readonly refused: Refusal } {
+  let laid = lines;
+  const tried = new Set<string>();
+  for (;;) {
+    const stock = leastStock(laid, resolve(bare).kerf);
+    const whole = resolve(withLines(bare, stock.laid));
+    const held = holdsOf(whole);
+    if ('holds' in held) return { stock, whole, holds: held.holds };
+    const { leg, open, refusal } = held.unheld;
+    const section = open.find((one) => !tried.has(`${leg.leg} ${whole.sections.indexOf(one)}`));
+    if (section === undefined) return { refused: refusal };
+    tried.add(`${leg.leg} ${whole.sections.indexOf(section)}`);
+    laid = anchored(laid, section, leg.leg) ?? laid;
+  }
 }
 
 function refused(refusal: Refusal): Answered<LayoutResult> {
   return { result: { run: null, refused: refusal }, steps: [refusal.say], sources: [] };
-}
-
-/** Each source once, in order. */
-function distinct(sources: readonly Source[]): readonly Source[] {
-  return [...new Map(sources.map((source) => [JSON.stringify(source), source])).values()];
 }
 
 function fewestOf(
@@ -81,9 +103,7 @@ function fewestOf(
     const { limit } = spanLimit(leg, resolved);
     if (limit === null) return { refused: noLimit(leg.leg) };
     for (const job of jobsOf(leg, limit as Ticks, { resolved, catalogue, tables })) {
-      const { channel, stock } = job.problem;
-      const one = channel[1] - channel[0] <= stock;
-      const found = one ? wholeLine(job.problem) : fewestSupports(job.problem);
+      const found = layLine(job.problem);
       if (found === null) return { refused: refusalOf(job) };
       all.push({ job, layout: found });
     }

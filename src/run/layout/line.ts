@@ -19,6 +19,8 @@ export interface LineProblem {
   /** The first support stands no farther than this, the last no nearer than that; infinite where no face asks for one. */
   readonly firstBy: number;
   readonly lastFrom: number;
+  /** One support at least stands within; its ends bound `firstBy` and `lastFrom` too. */
+  readonly must?: readonly [number, number] | undefined;
   /** Where the channel begins and ends; it may go into what is beyond the face. */
   readonly channel: readonly [number, number];
   readonly maxSpan: number;
@@ -35,6 +37,10 @@ export interface LineLayout {
   readonly cuts: readonly number[];
 }
 
+/** Whether two neighbouring supports would leave out where one must stand. */
+export const leavesOut = ({ must }: LineProblem, before: number, x: number): boolean =>
+  must !== undefined && before < must[0] && x > must[1];
+
 /** Pieces that splices leave of a line's channel. */
 export function cutsOf({ channel, splice }: LineProblem, splices: readonly number[]): readonly number[] {
   const begins = [channel[0], ...splices.map((s) => s + splice.behind)];
@@ -43,12 +49,21 @@ export function cutsOf({ channel, splice }: LineProblem, splices: readonly numbe
 }
 
 /** The same line travelled the other way. */
-export function mirrored({ places, firstBy, lastFrom, channel, splice, ...rest }: LineProblem): LineProblem {
+export function mirrored({
+  places,
+  firstBy,
+  lastFrom,
+  must,
+  channel,
+  splice,
+  ...rest
+}: LineProblem): LineProblem {
   return {
     ...rest,
     places: places.map((x) => -x).reverse(),
     firstBy: -lastFrom,
     lastFrom: -firstBy,
+    must: must && [-must[1], -must[0]],
     channel: [-channel[1], -channel[0]],
     splice: { ...splice, before: splice.behind, behind: splice.before },
   };

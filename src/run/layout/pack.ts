@@ -43,29 +43,39 @@ export function fitOf(layouts: readonly { readonly cuts: readonly number[] }[], 
 export const isBetter = (a: Fit, b: Fit): boolean =>
   a.used < b.used || (a.used === b.used && a.longest > b.longest);
 
-/**
- * Every way to put pieces into so many stock lengths, as the rooms it leaves, longest first; no two the same.
- *
- * @returns null where there are more than `most` ways
- */
-export function everyPacking(
+export interface Packings {
+  /** What each leaves, longest room first; of two the one whose first rooms are longer stands first. No two the same. */
+  readonly rooms: readonly Rooms[];
+  /** Whether those are all there are. */
+  readonly all: boolean;
+}
+
+/** Ways to put pieces into so many stock lengths; where there are more than `most`, those that keep rooms long. */
+export function packings(
   pieces: readonly number[],
   { length, kerf }: Stock,
   sticks: number,
   most: number,
-): readonly Rooms[] | null {
-  let ways = new Map<string, Rooms>([['', new Array<number>(sticks).fill(length + kerf)]]);
+): Packings {
+  let all = true;
+  let ways: readonly Rooms[] = [new Array<number>(sticks).fill(length + kerf)];
   for (const piece of pieces.toSorted((a, b) => b - a)) {
     const next = new Map<string, Rooms>();
-    for (const rooms of ways.values()) {
+    for (const rooms of ways) {
       for (const [i, room] of rooms.entries()) {
         if (room < piece + kerf || room === rooms[i - 1]) continue;
         const left = rooms.with(i, room - piece - kerf).sort((a, b) => b - a);
         next.set(left.join(), left);
-        if (next.size > most) return null;
       }
     }
-    ways = next;
+    ways = [...next.values()].sort((a, b) => compare(b, a)).slice(0, most);
+    all &&= ways.length === next.size;
   }
-  return [...ways.values()];
+  return { rooms: ways, all };
+}
+
+/** The first difference decides. */
+function compare(a: Rooms, b: Rooms): number {
+  const i = a.findIndex((room, k) => room !== b[k]);
+  return i < 0 ? 0 : (a[i] as number) - (b[i] as number);
 }

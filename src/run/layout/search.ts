@@ -5,7 +5,7 @@ import { sticks } from '../../trade/sticks/sticks.ts';
 import { cheapest, type Prepared, prepare } from './cheapest.ts';
 import { fitInto } from './exact.ts';
 import type { LineLayout, LineProblem } from './line.ts';
-import { everyPacking, type Fit, fitOf, isBetter, type Stock } from './pack.ts';
+import { type Fit, fitOf, isBetter, packings, type Stock } from './pack.ts';
 import { byChance, byParts, byPiece, costOf, type Price } from './price.ts';
 import { refill } from './refill.ts';
 
@@ -220,12 +220,12 @@ const byRefilling: Way = (search) => {
   }
 };
 
-/** First one piece a room, then two at most, then as may be: the plainer, the sooner found. Steps allowed in all. */
-const SHARES: readonly (readonly [parts: number, steps: number])[] = [
-  [1, 2_000_000],
-  [2, 4_000_000],
-  [Number.POSITIVE_INFINITY, 4_000_000],
-];
+/** First one piece a room, then two at most, then as may be: the plainer, the sooner found. Steps allowed. */
+const SHARES = [
+  { parts: 1, each: 600_000, all: 8_000_000 },
+  { parts: 2, each: 1_500_000, all: 6_000_000 },
+  { parts: Number.POSITIVE_INFINITY, each: 2_000_000, all: 6_000_000 },
+] as const;
 /** Beyond so many pieces, sharing out stock lengths one by one leads nowhere in good time. */
 const FEW_PIECES = 14;
 const MOST_PACKINGS = 300;
@@ -240,14 +240,17 @@ const bySharing: Way = (search) => {
 function shareOut(search: Search): boolean {
   const { stock, settled, bound } = search;
   const loose = search.ready.filter((one) => one !== null);
-  const packings = everyPacking(settled, stock, bound, MOST_PACKINGS);
-  if (packings === null) return false;
-  let open = packings;
-  for (const [parts, steps] of SHARES) {
+  const ways = packings(settled, stock, bound, MOST_PACKINGS);
+  let open = ways.rooms;
+  for (const { parts, each, all } of SHARES) {
+    let steps: number = all;
     const left: (readonly number[])[] = [];
     for (const rooms of open) {
-      const share = { parts, steps: steps / open.length };
-      const { layouts, whole } = fitInto(loose, rooms, stock.kerf, share);
+      const { layouts, whole, work } = fitInto(loose, rooms, stock.kerf, {
+        parts,
+        steps: Math.min(each, steps),
+      });
+      steps -= work;
       if (layouts !== null) {
         search.settle(layouts, bound);
         return false;
@@ -256,7 +259,7 @@ function shareOut(search: Search): boolean {
     }
     open = left;
   }
-  if (open.length > 0) return false;
+  if (open.length > 0 || !ways.all) return false;
   search.atLeast(bound + 1);
   return true;
 }

@@ -158,6 +158,60 @@ describe('legs that go straight up or down', () => {
       rest,
     );
 
+  const slid = (at: number) => ({
+    joints: [{ leg: '1', at, kind: 'expansion', gap: 0.5 }],
+    ends: [{ leg: '3', kind: 'instrument', joint: 'expansion' }],
+    temps: { lowF: 0, highF: 100, nowF: 50 },
+  });
+
+  it('between expansion splices the support that bears is the one nearest the middle, where that can be', () => {
+    // 20 + 150 + 60 in: the middle is 95 in up the riser.
+    const { run } = laid(riser(slid(40)));
+    expect(broken(run)).toEqual([]);
+    expect((run.supports ?? []).filter(({ leg, hold }) => leg === '2' && hold === 'load')).toHaveLength(1);
+  });
+
+  it('supports are placed for it: no other stands nearer the middle, which is just beyond the riser', () => {
+    const run = route(
+      [
+        { length: 60 },
+        { length: 60, dir: 'U', fitting: elbows[0] as string },
+        { length: 92, fitting: elbows[1] as string },
+      ],
+      slid(40),
+    );
+    // 20 + 60 + 92 in: the middle is 6 in past the upper elbow's working point, on the elbow; the riser ends 9 in below.
+    const answer = laid(run);
+    expect(broken(answer.run)).toEqual([]);
+    const held = (answer.run.supports ?? []).filter(
+      ({ leg, hold, at }) => hold !== 'guide' && !(leg === '1' && inches(at) < 40),
+    );
+    expect(held.map(({ leg, hold }) => [leg, hold])).toEqual([['2', 'load']]);
+  });
+
+  it('refused where the middle is on another leg, or another leg is borne there too', () => {
+    const off = route(
+      [
+        { length: 60 },
+        { length: 60, dir: 'U', fitting: elbows[0] as string },
+        { length: 400, fitting: elbows[1] as string },
+      ],
+      slid(40),
+    );
+    expect(layOut(off)).toMatchObject({ run: null, refused: { rule: 'anchor-off-middle', leg: '2' } });
+    const two = route(
+      [
+        { length: 60 },
+        { length: 60, dir: 'U', fitting: elbows[0] as string },
+        { length: 60, fitting: elbows[1] as string },
+        { length: 60, dir: 'U', fitting: elbows[0] as string },
+        { length: 30, fitting: elbows[1] as string },
+      ],
+      { ...slid(40), ends: [{ leg: '5', kind: 'instrument', joint: 'expansion' }] },
+    );
+    expect(layOut(two)).toMatchObject({ run: null, refused: { leg: '2' } });
+  });
+
   it('one support bears, the highest; the others guide', () => {
     const { run } = laid(riser());
     const own = (run.supports ?? []).filter(({ leg }) => leg === '2');
@@ -237,13 +291,13 @@ describe('refused', () => {
 });
 
 describe('laws, on runs by chance', () => {
-  const seeds = Array.from({ length: 150 }, (_, seed) => seed);
+  const seeds = Array.from({ length: 45 }, (_, seed) => seed);
 
   it('what is laid out keeps the rules, reads back, comes out the same again; what is proven is so', () => {
     const refusals = new Set<string>();
     let laidOut = 0;
     for (const seed of seeds) {
-      const result = layOut(randomRun(seed, 8));
+      const result = layOut(randomRun(seed, 6));
       if (result.run === null) {
         refusals.add(result.refused.rule);
         continue;
@@ -262,7 +316,7 @@ describe('laws, on runs by chance', () => {
       expect([seed, again.bound.supports, again.proven]).toEqual([seed, bound.supports, proven]);
       if (proven.stock) expect(again.bound).toEqual(bound);
     }
-    expect(laidOut).toBeGreaterThan(40);
+    expect(laidOut).toBeGreaterThan(20);
     expect(refusals.size).toBeGreaterThan(2);
   });
 });
