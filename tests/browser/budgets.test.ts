@@ -9,7 +9,7 @@ import { describe, expect, test } from 'vitest';
 import { builtPages, computes, htmlOf } from './pages.ts';
 
 const KB = 1000;
-const budget = { html: 32 * KB, styles: 12 * KB, scripts: 160 * KB, later: 240 * KB };
+const budget = { html: 32 * KB, styles: 12 * KB, scripts: 160 * KB, later: 260 * KB };
 
 const weight = (text: string) => gzipSync(text).length;
 const built = (file: string) => readFileSync(`dist/_astro/${file}`, 'utf8');

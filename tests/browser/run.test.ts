@@ -274,15 +274,75 @@ test.each(demoRuns.map((run) => [run.id, speak({ say: run.name })] as const))(
   async (_, name) => {
     const { context, page } = await device(false, 1280);
     await open(page);
-    await opening(page, 'Runs on this device').click();
+    await opening(page, 'Begin with an example').click();
     await page.getByRole('button', { name: new RegExp(`${name}$`) }).click();
     await answer(page).getByText(name).waitFor();
-    await page.locator('.job-card').waitFor({ state: 'attached' });
+    await page.locator('.job-card').first().waitFor({ state: 'attached' });
     expect(await sheetsOf(page, 'A4')).toBe(1);
     expect(await sheetsOf(page, 'Letter')).toBe(1);
     expect(await cardOver(page)).toBeLessThanOrEqual(0);
     await context.close();
   },
 );
+
+test('what one sheet cannot hold goes on behind it, numbered, and nothing of either is cut off', async () => {
+  const { context, page } = await device(false, 1280);
+  await open(page);
+  const joints = Array.from({ length: 60 }, (_, k) => ({
+    leg: '1',
+    at: 30 + 37 * k + (k % 7),
+    kind: 'butt',
+  }));
+  const supports = Array.from({ length: 48 }, (_, k) => ({
+    ...{ leg: '1', at: 20 + 48 * k, way: 'horizontal', hold: k % 5 === 0 ? 'clamp' : 'guide' },
+  }));
+  const legs = [{ id: '1', from: 'start', fitting: null, dir: 'E', length: 2400 }];
+  const run = { v: 1, tray: 'card-4', start: { kind: 'free', joint: 'free' }, legs, joints, supports };
+  const path = join(folder, 'long.json');
+  await writeFile(path, JSON.stringify({ ...run, stock: 240 }));
+  await opening(page, 'Hand it on').click();
+  await page.getByLabel('Take a run in').setInputFiles(path);
+  await answer(page).getByText('61 pieces').waitFor();
+  await page.locator('.job-card').last().waitFor({ state: 'attached' });
+  await opening(page, 'Channel, number').click();
+  await page.locator('#run-crew').fill('HV, RK, LZ, KD, MO, PT, SW, BN');
+  await page.locator('.job-card', { hasText: 'BN' }).last().waitFor({ state: 'attached' });
+  const sheets = await page.locator('.job-card').count();
+  expect(sheets).toBeGreaterThan(1);
+  expect(await sheetsOf(page, 'A4')).toBe(sheets);
+  expect(await sheetsOf(page, 'Letter')).toBe(sheets);
+  await page.emulateMedia({ media: 'print' });
+  const over = await page.evaluate(() =>
+    [...document.querySelectorAll('.card-body')].map((body) => body.scrollHeight - body.clientHeight),
+  );
+  expect(over.filter((px) => px > 0)).toEqual([]);
+  const text = (await page.locator('.job-card').allTextContents()).join(' ');
+  for (const said of [`Sheet 2 of ${sheets}`, '1-61', 'S60', 'BN']) expect(text).toContain(said);
+  await context.close();
+});
+
+test('temperatures and lengths as the device is set; the run keeps its own', async () => {
+  const { context, page } = await device(false, 1280);
+  await page.goto(`${site.url}en/settings/`, { waitUntil: 'networkidle' });
+  await page.getByText('Degrees Celsius').click();
+  await page.getByText('Metric beside them').click();
+  await open(page);
+  await opening(page, 'Begin with an example').click();
+  await page.getByRole('button', { name: /Outdoors/ }).click();
+  await opening(page, 'Temperatures of the metal').click();
+  const now = page.getByLabel('Now, °C');
+  expect(await now.inputValue()).toBe('20');
+  await now.fill('10');
+  await opening(page, 'Hand it on').click();
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save the run alone' }).click(),
+  ]);
+  const path = join(folder, 'celsius.json');
+  await download.saveAs(path);
+  expect(JSON.parse(await readFile(path, 'utf8')).temps).toEqual({ lowF: -20, highF: 120, nowF: 50 });
+  expect(await page.locator('.run-comes').textContent()).toMatch(/\d" \([\d\s.]+mm\)/);
+  await context.close();
+});
 
 test('nothing complained', () => expect(complaints).toEqual([]));

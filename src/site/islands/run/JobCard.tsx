@@ -1,14 +1,17 @@
+import { memo, useMemo } from 'react';
 import { drawIsometric } from '../../../drawing/isometric/isometric.ts';
 import { paperPalette } from '../../../drawing/palette.ts';
 import { safetyTriangle } from '../../../drawing/signs.ts';
 import { render } from '../../../drawing/svg.ts';
 import { layUnfolded } from '../../../drawing/unfolded/unfolded.ts';
 import type { RunFile } from '../../../run/edit/file.ts';
+import type { Finding } from '../../../run/inspect/finding.ts';
 import type { ResolvedRun } from '../../../run/resolved.ts';
 import { spanLimit } from '../../../run/spanLimit.ts';
+import type { Takeoff } from '../../../run/takeoff.ts';
 import type { Ticks } from '../../../trade/length.ts';
 import { measureText, temperature } from '../../calculators/measure.ts';
-import { type JobCard as Card, jobCard } from '../../run/jobCard.ts';
+import { type JobCard as JobCardRows, jobCard } from '../../run/jobCard.ts';
 import { longAs } from '../../run/lengths.ts';
 import { hardwareWords, tagsOf } from '../../run/said.ts';
 import { counted, trayWords } from '../../run/words.ts';
@@ -36,25 +39,48 @@ const STRIP = 181;
  * One sheet of paper, A4 or Letter, black on white: all that a crew needs of this run; what it cannot hold goes on behind it.
  * Only paper shows it. As on a drawing, a length has one unit: metric where the device shows metric instead.
  */
-export function JobCard({ worked, file, world, today, settings: device, tell, speak }: Props) {
+export const JobCard = memo(function JobCard({ worked, ...rest }: Props) {
   const { resolved, takeoff, inspected } = worked;
   if (resolved === null || takeoff === null || inspected === null) return null;
+  return <Card resolved={resolved} takeoff={takeoff.result} findings={inspected.result.findings} {...rest} />;
+});
+
+interface CardProps extends Omit<Props, 'worked'> {
+  readonly resolved: ResolvedRun;
+  readonly takeoff: Takeoff;
+  readonly findings: readonly Finding[];
+}
+
+function Card({ resolved, takeoff, findings, file, world, today, settings: device, tell, speak }: CardProps) {
   const settings: Settings = device.metric === 'beside' ? { ...device, metric: 'none' } : device;
-  const { findings } = inspected.result;
-  const given = { resolved, findings, tags: tagsOf(file) };
-  const bars = layUnfolded({ ...given, bare: true }, { form: 'paper', palette: paperPalette, speak });
+  const { tags } = file;
+  const bars = useMemo(
+    () =>
+      layUnfolded(
+        { resolved, findings, tags: tagsOf({ tags }), bare: true },
+        { form: 'paper', palette: paperPalette, speak },
+      ),
+    [resolved, findings, tags, speak],
+  );
   const about = aboutOf(file, resolved, tell);
   const card = jobCard(
     resolved,
-    takeoff.result,
+    takeoff,
     findings,
     file,
     { settings, tell, speak },
     { about: about.map(({ name, text }) => `${name} ${text}`), strip: (bars.height / bars.width) * STRIP },
   );
   const { rows, setting } = card;
-  const shown = { ...given, findings: findings.slice(0, rows.findings.length) };
-  const isometric = drawIsometric(shown, { form: 'phone', palette: paperPalette, speak });
+  const numbered = rows.findings.length;
+  const isometric = useMemo(
+    () =>
+      drawIsometric(
+        { resolved, findings: findings.slice(0, numbered), tags: tagsOf({ tags }) },
+        { form: 'phone', palette: paperPalette, speak },
+      ),
+    [resolved, findings, numbered, tags, speak],
+  );
   const strip = setting.strip ? render(bars, { form: 'paper', palette: paperPalette, speak }) : null;
   const title = file.number === '' ? file.name || tell('yourRun.aRun') : file.number;
   const sheets = card.lists.length + 1;
@@ -154,7 +180,7 @@ export function JobCard({ worked, file, world, today, settings: device, tell, sp
 }
 
 interface OrderProps {
-  readonly card: Card;
+  readonly card: JobCardRows;
   readonly resolved: ResolvedRun;
   readonly world: World;
   readonly settings: Settings;
@@ -172,7 +198,7 @@ function Order({ card, resolved, world, settings, tell }: OrderProps) {
       tell('yourRun.times', { count, what: hardwareWords(item, world.catalogue, tell) }),
     )
     .join(', ');
-  const words = (step: Card['steps'][number]): string => {
+  const words = (step: JobCardRows['steps'][number]): string => {
     if (step === 'hang' && span === '') return tell('yourRun.step-hangPlain');
     if (step === 'gap' && now === '') return tell('yourRun.step-gapPlain');
     return tell(`yourRun.step-${step}`, { span, fit, now });

@@ -49,23 +49,24 @@ export function useWorkedRun(
     () => guarded(() => workOut(shown.run, world, untilLate(), take), tell),
     [shown.run, world, take, tell],
   );
+  const { run, tags } = shown;
   const drawn = useMemo((): Figures => {
     const added =
       draft === null
         ? null
-        : guarded(() => workOut(addLeg(shown.run, draft.choice, draft.length), world, {}, null), tell);
+        : guarded(() => workOut(addLeg(run, draft.choice, draft.length), world, {}, null), tell);
     const resolved = added?.resolved ?? worked.resolved;
     if (resolved === null) return { isometric: [], strip: [] };
     const phantom = added?.resolved == null ? {} : { phantom: resolved.run.legs.at(-1)?.id };
     const findings = worked.inspected?.result.findings ?? [];
-    const given = { resolved, findings, tags: tagsOf(shown), ...phantom };
+    const given = { resolved, findings, tags: tagsOf({ tags }), ...phantom };
     const drawn = (draw: (how: How) => Drawing) =>
       FORMS.map((form) => draw({ form, palette: pagePalette, speak }));
     return {
       isometric: drawn((how) => drawIsometric(given, how)),
       strip: drawn((how) => render(layUnfolded(given, how), how)),
     };
-  }, [shown, draft, worked, world, speak, tell]);
+  }, [run, tags, draft, worked, world, speak, tell]);
   return { worked, drawn };
 }
 

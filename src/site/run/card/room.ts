@@ -38,6 +38,8 @@ const MM = {
   /** Head, warning, heading, lines under it, titles, hold point, signatures, title block, space between. */
   fixed: 92,
   line: 4.3,
+  /** Frame of what is wrong, and how many things are. */
+  wrong: 9,
   short: 3.85,
   step: 6.4,
   crew: 6.4,
@@ -54,7 +56,7 @@ const POINT = 25.4 / 72;
 const wide = (text: string, points: number) => textWidth(text, points) * POINT * 0.95;
 
 /** Lines of a text set solid. */
-const lines = (text: string, points: number, room: number) => Math.ceil(wide(text, points) / (room * 0.94));
+const lines = (text: string, points: number, room: number) => Math.ceil(wide(text, points) / (room * 0.98));
 
 /** Lines of pieces of text that do not part, set one behind the other. */
 function flowed(texts: readonly string[], points: number, room: number, before = 0): number {
@@ -131,7 +133,7 @@ function findingsHigh(findings: CardRows['findings'], { short }: Setting): numbe
         MM.width - 6,
       )
     : findings.reduce((sum, row) => sum + lines(`${row.number}. ${row.text}`, 9, MM.width - 6), 0);
-  return 9 + count * (short ? MM.short : MM.line);
+  return MM.wrong + count * (short ? MM.short : MM.line);
 }
 
 const supportHigh = ({ title, supports }: CardRows['supports'][number]): number =>
@@ -168,7 +170,7 @@ function beside({ cuts, splices }: CardRows, setting: Setting): number {
 function parted(rows: CardRows, size: CardSize): Pick<Held, 'shown' | 'rest'> {
   const crew = rows.crew.slice(0, CREW);
   // The line that says where it goes on.
-  let left = room(size, TIGHTEST, crew.length) - MM.line - 1;
+  let left = room(size, TIGHTEST, crew.length) - MM.line - 1 - (rows.findings.length > 0 ? MM.wrong : 0);
   const take = <Row>(all: readonly Row[], high: (some: readonly Row[]) => number): readonly Row[] => {
     let count = 0;
     while (count < all.length && high(all.slice(0, count + 1)) <= left - MM.figure) count++;
@@ -178,7 +180,7 @@ function parted(rows: CardRows, size: CardSize): Pick<Held, 'shown' | 'rest'> {
   };
   const jumpers = take(rows.jumpers, jumpersHigh);
   const supports = take(rows.supports, (some) => some.reduce((sum, row) => sum + supportHigh(row), 1));
-  const findings = take(rows.findings, (some) => findingsHigh(some, TIGHTEST));
+  const findings = take(rows.findings, (some) => findingsHigh(some, TIGHTEST) - MM.wrong);
   const each = Math.floor((left - MM.list) / MM.tight);
   const shown = {
     findings,
