@@ -24,7 +24,7 @@ export interface Hashes {
 const PARTS = [
   /^src\/(?:practice|trade|run|drawing)\/.+\.ts$/,
   // What reads a family, the catalogue and the tables, from the text of a file to the core's types.
-  /^src\/schema\/(?:scenario|catalogue|rules|source|practice|fields|ids|length|shelves|shelf|library|yaml|words)\.ts$/,
+  /^src\/schema\/(?:scenario|catalogue|rules|source|practice|fields|ids|length|shelves|shelf|library|yaml|words|ranges|tradeTables|rules\/\w+)\.ts$/,
   /^content\/(?:catalogue|rules)\/.+\.yaml$/,
   /^content\/words\/[a-z]+\/(?:drawing|practice|run|steps)\.json$/,
 ];

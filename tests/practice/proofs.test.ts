@@ -129,7 +129,7 @@ function readers(): readonly string[] {
     if (found.has(name)) return;
     found.add(name);
     const text = readFileSync(new URL(`../../src/schema/${name}.ts`, import.meta.url), 'utf8');
-    for (const [, next = ''] of text.matchAll(/from '\.\/(\w+)\.ts'/g)) walk(next);
+    for (const [, next = ''] of text.matchAll(/from '\.\/([\w/]+)\.ts'/g)) walk(next);
   };
   for (const name of ['scenario', 'catalogue', 'rules', 'shelf', 'words']) walk(name);
   expect(found.size).toBeGreaterThan(8);
