@@ -1,19 +1,17 @@
-/** Columns side by side in flat lists, so that going through all of them is quick. */
+/** Columns of a linear programme side by side in flat lists, so that going through all of them is quick; only ever added to. */
 export class Columns {
   count = 0;
   costs = new Float64Array(256);
-  /** How far a step along each column reaches, as the Devex rule reckons it. */
-  weights = new Float64Array(256);
   #from = new Int32Array(257);
   #rows = new Int32Array(2048);
   #amounts = new Float64Array(2048);
 
+  /** @param entries  row, amount, row, amount … */
   add(cost: number, entries: readonly number[]): number {
     const at = this.#from[this.count] as number;
     const end = at + entries.length / 2;
     if (this.count + 1 >= this.costs.length) {
       this.costs = longer(this.costs, new Float64Array(2 * this.costs.length));
-      this.weights = longer(this.weights, new Float64Array(2 * this.weights.length));
       this.#from = longer(this.#from, new Int32Array(2 * this.#from.length));
     }
     while (end > this.#rows.length) {
@@ -25,7 +23,6 @@ export class Columns {
       this.#amounts[at + k / 2] = entries[k + 1] as number;
     }
     this.costs[this.count] = cost;
-    this.weights[this.count] = 1;
     this.#from[this.count + 1] = end;
     return this.count++;
   }
@@ -38,26 +35,28 @@ export class Columns {
   }
 
   reducedCost(j: number, prices: Float64Array): number {
-    let reduced = this.costs[j] as number;
-    const end = this.#from[j + 1] as number;
-    for (let k = this.#from[j] as number; k < end; k++)
-      reduced -= (this.#amounts[k] as number) * (prices[this.#rows[k] as number] as number);
-    return reduced;
+    return (this.costs[j] as number) - this.times(j, prices);
   }
 
-  reweigh(row: Float64Array, scale: number): void {
-    for (let j = 0; j < this.count; j++) {
-      let a = 0;
-      const end = this.#from[j + 1] as number;
-      for (let k = this.#from[j] as number; k < end; k++)
-        a += (this.#amounts[k] as number) * (row[this.#rows[k] as number] as number);
-      const w = a * a * scale;
-      if (w > (this.weights[j] as number)) this.weights[j] = w;
-    }
+  /** Sum of amount × the row's number. */
+  times(j: number, numbers: Float64Array): number {
+    let sum = 0;
+    const end = this.#from[j + 1] as number;
+    for (let k = this.#from[j] as number; k < end; k++)
+      sum += (this.#amounts[k] as number) * (numbers[this.#rows[k] as number] as number);
+    return sum;
+  }
+
+  /** Whether a column puts more into some row than it may. */
+  exceeds(j: number, most: Float64Array): boolean {
+    const end = this.#from[j + 1] as number;
+    for (let k = this.#from[j] as number; k < end; k++)
+      if ((this.#amounts[k] as number) > (most[this.#rows[k] as number] as number) + 1e-6) return true;
+    return false;
   }
 }
 
-function longer<List extends Float64Array | Int32Array>(list: List, space: List): List {
+export function longer<List extends Float64Array | Int32Array | Uint8Array>(list: List, space: List): List {
   space.set(list);
   return space;
 }

@@ -3,75 +3,50 @@
  * nearest to whole, and what is left is relaxed again. Where the first choice leads nowhere the next is tried, a few
  * times near the top (limited discrepancy search).
  */
-import { byHand, type Open, repeats, take } from './firstFit.ts';
+import { byHand, type Open, repeats } from './firstFit.ts';
 import type { Job } from './job.ts';
 import type { Cut, Plan } from './plan.ts';
-import type { Pricer } from './pricing.ts';
-import { type Filled, longestStock, type Pool, type Relaxed, relax } from './relax.ts';
+import type { Filled } from './pool.ts';
+import { longestStock, type Relaxation } from './relaxation.ts';
 
 export interface Diving {
   readonly job: Job;
-  readonly pool: Pool;
-  readonly pricer: Pricer;
   readonly stop: () => boolean;
   /** Told every whole plan that meets the goal. */
   readonly found: (plan: Plan) => void;
   /** New stock in ticks that a plan may take at most to be worth finding. */
   readonly goal: () => number;
   readonly chance?: (() => number) | undefined;
-  /** What a tick of pieces cut from an off-cut is worth, the longest stock being 1. */
-  readonly fromOffcuts?: number | undefined;
   /** Linear programmes that may still be solved. */
   nodes: number;
 }
 
 /**
- * @param kept  cuts that are made already; `open` is what is left after them
- * @param forbidden  patterns that have been tried from here on
+ * @param own  what is open after `kept`; it is changed
+ * @param kept  cuts that are made already
  * @returns whether a plan that meets the goal was found
  */
-export function dive(
-  diving: Diving,
-  open: Open,
-  kept: Plan = [],
-  forbidden: ReadonlySet<string> = new Set(),
-  known?: readonly Filled[],
-  relaxed?: Relaxed,
-): boolean {
-  const { job, pool, pricer, stop, chance, fromOffcuts } = diving;
-  const tried = new Set(forbidden);
-  const own: Open = { bars: [...open.bars], wanted: [...open.wanted] };
+export function dive(diving: Diving, own: Relaxation, kept: Plan = []): boolean {
+  const { stop } = diving;
   const cuts: Cut[] = [...kept];
-  let solved = relaxed;
-  let near = known;
   for (;;) {
     if (--diving.nodes < 0) return false;
-    solved ??= relax(
-      job,
-      own,
-      pool,
-      pricer,
-      { stop, forbidden: tried, chance, fromOffcuts, rough: true },
-      near,
-    );
-    near = solved.near;
-    if (stop() || !within(diving, cuts, solved)) return false;
-    const whole = keepWhole(own, cuts, solved);
-    if (whole && finish(diving, own, cuts)) return true;
-    const next = choose(diving, own, solved, tried);
+    own.solve({ stop, rough: true });
+    if (stop() || !within(diving, cuts, own.cost)) return false;
+    const used = own.used();
+    const whole = keepWhole(own, cuts, used);
+    if (whole && finish(diving, own.open, cuts)) return true;
+    const next = choose(diving, own, used);
     if (next === undefined) {
       // All that was in use is cut as often as it can be: relax what is left, if anything was.
-      if (!whole || own.wanted.every((n) => n === 0)) return false;
-      solved = undefined;
+      if (!whole || own.open.wanted.every((n) => n === 0)) return false;
       continue;
     }
     const cut: Cut = { bar: next.bar, pattern: next.pattern, times: 1 };
-    const branch: Open = { bars: [...own.bars], wanted: [...own.wanted] };
-    take(branch, cut);
-    if (finish(diving, branch, [...cuts, cut]) || dive(diving, branch, [...cuts, cut], tried, near))
-      return true;
-    tried.add(next.name);
-    solved = undefined;
+    const branch = own.clone();
+    branch.take(cut);
+    if (finish(diving, branch.open, [...cuts, cut]) || dive(diving, branch, [...cuts, cut])) return true;
+    own.forbid(next);
   }
 }
 
@@ -83,23 +58,22 @@ function stockOf(job: Job, cuts: readonly Cut[]): number {
 }
 
 /** Whether what is kept and what is left at least may still meet the goal. */
-function within({ job, goal }: Diving, cuts: readonly Cut[], { cost }: Relaxed): boolean {
+function within({ job, goal }: Diving, cuts: readonly Cut[], cost: number): boolean {
   const longest = longestStock(job);
   return stockOf(job, cuts) + cost * longest <= goal() + longest * 1e-3;
 }
 
+type Used = ReturnType<Relaxation['used']>;
+
 /** Keeps the whole part of every pattern in use. @returns whether there was any */
-function keepWhole(open: Open, cuts: Cut[], { used }: Relaxed): boolean {
+function keepWhole(own: Relaxation, cuts: Cut[], used: Used): boolean {
   let kept = false;
   for (const { bar, pattern, amount } of used) {
-    const times = Math.min(
-      Math.floor(amount + 1e-6),
-      repeats(pattern, open.wanted),
-      open.bars[bar] as number,
-    );
+    const most = Math.min(repeats(pattern, own.open.wanted), own.open.bars[bar] as number);
+    const times = Math.min(Math.floor(amount + 1e-6), most);
     if (times <= 0) continue;
     const cut = { bar, pattern, times };
-    take(open, cut);
+    own.take(cut);
     cuts.push(cut);
     kept = true;
   }
@@ -107,21 +81,11 @@ function keepWhole(open: Open, cuts: Cut[], { used }: Relaxed): boolean {
 }
 
 /** The pattern whose fraction is nearest to a whole, or with chance one of those near it. */
-function choose(
-  { chance }: Diving,
-  open: Open,
-  { used }: Relaxed,
-  forbidden: ReadonlySet<string>,
-): Filled | undefined {
+function choose({ chance }: Diving, { open }: Relaxation, used: Used): Filled | undefined {
   let best = -1;
   let chosen: Filled | undefined;
   for (const one of used) {
-    if (
-      forbidden.has(one.name) ||
-      repeats(one.pattern, open.wanted) < 1 ||
-      (open.bars[one.bar] as number) < 1
-    )
-      continue;
+    if (one.bar < 0 || repeats(one.pattern, open.wanted) < 1 || (open.bars[one.bar] as number) < 1) continue;
     const part = one.amount - Math.floor(one.amount + 1e-6);
     const worth = part + (chance === undefined ? 0 : 0.3 * chance());
     if (part > 1e-6 && worth > best) {

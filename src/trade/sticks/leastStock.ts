@@ -6,8 +6,9 @@ import { byHand, openJob } from './firstFit.ts';
 import { divisor, type Job } from './job.ts';
 import { knownWeights } from './martello.ts';
 import { compareRanks, type Plan, rankOf } from './plan.ts';
+import { Pool } from './pool.ts';
 import { Pricer } from './pricing.ts';
-import { longestStock, Pool, relax } from './relax.ts';
+import { longestStock, Relaxation } from './relaxation.ts';
 
 export interface Least {
   /** The best plan found; null when the bars ran out in every plan tried. */
@@ -55,10 +56,12 @@ export function leastStock(job: Job, { stop: asked, found }: Search, forEver: bo
   if (done()) return answer();
 
   for (const { bar, pattern } of plan ?? []) pool.add(bar, pattern);
-  const root = relax(job, openJob(job), pool, pricer, { stop, roundsUp: true });
+  const root = Relaxation.of(job, openJob(job), pool, pricer);
+  root.solve({ stop, roundsUp: true });
   if (root.cost === Number.POSITIVE_INFINITY) {
-    for (const weights of scaled(relax(job, openJob(job), pool, pricer, { stop, ...SHORTAGE }).prices))
-      raise(weights);
+    const short = Relaxation.of(job, openJob(job), pool, pricer, SHORTAGE);
+    short.solve({ stop });
+    for (const weights of scaled(short.prices)) raise(weights);
     return answer();
   }
   for (const weights of scaled(root.prices)) {
@@ -68,8 +71,9 @@ export function leastStock(job: Job, { stop: asked, found }: Search, forEver: bo
   if (plan !== null) found(plan, bound);
   const tooLittle = done() ? undefined : choicesBelow(job, stock());
   if (tooLittle !== undefined && (best !== undefined || job.bars.filter((b) => !b.offcut).length > 1)) {
-    const { prices } = relax(job, openJob(job), pool, pricer, { stop, ...SHORTAGE, choices: tooLittle });
-    for (const weights of scaled(prices)) {
+    const short = Relaxation.of(job, openJob(job), pool, pricer, { ...SHORTAGE, choices: tooLittle });
+    short.solve({ stop });
+    for (const weights of scaled(short.prices)) {
       raise(weights);
       if (done()) break;
     }
@@ -77,18 +81,12 @@ export function leastStock(job: Job, { stop: asked, found }: Search, forEver: bo
   if (best !== undefined) return answer();
   const step = job.bars.filter((b) => !b.offcut).reduce((g, b) => divisor(g, b.ticks), 0);
   const goal = (): number => Math.max(bound.ticks, stock() - step);
+  const near = root.near();
   for (let turn = 0; !done() && !stop() && (forEver || turn < MOST_TURNS); turn++) {
-    const diving: Diving = {
-      job,
-      pool,
-      pricer,
-      stop,
-      found: better,
-      goal,
-      nodes: NODES * turnOf(turn),
-      ...(turn < 1 ? {} : { chance: chanceOf(turn) }),
-    };
-    dive(diving, openJob(job), [], undefined, root.near, turn === 0 ? root : undefined);
+    const chance = turn === 0 ? undefined : chanceOf(turn);
+    const diving: Diving = { job, stop, found: better, goal, nodes: NODES * turnOf(turn), chance };
+    const from = turn === 0 ? root.clone() : Relaxation.of(job, openJob(job), pool, pricer, { chance }, near);
+    dive(diving, from);
   }
   return answer();
 }

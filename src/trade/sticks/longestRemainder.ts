@@ -8,7 +8,8 @@ import { openJob } from './firstFit.ts';
 import type { Job, Kind } from './job.ts';
 import { type Least, scaled } from './leastStock.ts';
 import { leftOf, type Plan, rankOf } from './plan.ts';
-import { Pool, relax } from './relax.ts';
+import { Pool } from './pool.ts';
+import { Relaxation } from './relaxation.ts';
 
 /** Relaxations to come down to a remainder that weights do not rule out. */
 const MOST_ROUNDS = 5;
@@ -31,7 +32,8 @@ export function longestRemainder(
     const more = withPiece(job, bound);
     const pool = new Pool();
     for (const { bar, pattern } of first.pool.all()) pool.add(bar, pattern);
-    const relaxed = relax(more, openJob(more), pool, first.pricer, { stop });
+    const relaxed = Relaxation.of(more, openJob(more), pool, first.pricer);
+    relaxed.solve({ stop });
     const next = Math.min(
       bound,
       ...[...scaled(relaxed.prices)]
@@ -42,22 +44,8 @@ export function longestRemainder(
       bound = next;
       continue;
     }
-    dive(
-      {
-        job: more,
-        pool,
-        pricer: first.pricer,
-        stop,
-        goal: () => stock,
-        found: (found) => better(withoutPiece(found, job)),
-        nodes: 30,
-      },
-      openJob(more),
-      [],
-      undefined,
-      relaxed.near,
-      relaxed,
-    );
+    const found = (next: Plan): void => better(withoutPiece(next, job));
+    dive({ job: more, stop, goal: () => stock, found, nodes: 30 }, relaxed);
     return bound;
   }
   return bound;

@@ -4,7 +4,7 @@ import { byHand, type Open, openJob, repeats, take } from './firstFit.ts';
 import type { Job } from './job.ts';
 import { choicesBelow, type Least } from './leastStock.ts';
 import { type Cut, type Plan, piecesOf, rankOf } from './plan.ts';
-import { longestStock, relax } from './relax.ts';
+import { longestStock, Relaxation } from './relaxation.ts';
 
 /** Worth of a tick from an off-cut: all of them together stay far below one bar. */
 function worthOf(job: Job): number {
@@ -35,13 +35,14 @@ export function mostFromOffcuts(
   if (choices === undefined) return most;
   // A tick is worth so little here only to keep the numbers near 1.
   const fromOffcuts = 1 / longestStock(job);
-  const { cost, finished } = relax(job, openJob(job), pool, pricer, {
-    stop,
+  const mixture = Relaxation.of(job, openJob(job), pool, pricer, {
     free: true,
     exactly: true,
     choices,
     fromOffcuts,
   });
+  const finished = mixture.solve({ stop });
+  const { cost } = mixture;
   if (!finished || cost === Number.POSITIVE_INFINITY) return most;
   return Math.min(most, Math.floor(-cost / fromOffcuts / job.grain + 1e-4) * job.grain);
 }
@@ -61,24 +62,8 @@ export function fromOffcutsFirst(
     if (finish(job, first, open, cuts, stock, stop, better)) return;
   }
   const fromOffcuts = worthOf(job);
-  const near = relax(job, openJob(job), first.pool, first.pricer, { stop, fromOffcuts });
-  dive(
-    {
-      job,
-      pool: first.pool,
-      pricer: first.pricer,
-      stop,
-      goal: () => stock,
-      found: better,
-      fromOffcuts,
-      nodes: 40,
-    },
-    openJob(job),
-    [],
-    undefined,
-    near.near,
-    near,
-  );
+  const own = Relaxation.of(job, openJob(job), first.pool, first.pricer, { fromOffcuts });
+  dive({ job, stop, goal: () => stock, found: better, nodes: 40 }, own);
 }
 
 function orders(job: Job): readonly (readonly number[])[] {
@@ -126,9 +111,6 @@ function finish(
     better(whole);
     return true;
   }
-  return dive(
-    { job, pool: first.pool, pricer: first.pricer, stop, goal: () => stock, found: better, nodes: 15 },
-    rest,
-    cuts,
-  );
+  const own = Relaxation.of(job, rest, first.pool, first.pricer);
+  return dive({ job, stop, goal: () => stock, found: better, nodes: 15 }, own, cuts);
 }
