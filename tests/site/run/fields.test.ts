@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
 import words from '../../../content/words/en/yourrun.json' with { type: 'json' };
 import { runShape } from '../../../src/schema/run.ts';
+import type { PlainField } from '../../../src/site/calculators/fields.ts';
+import { readField } from '../../../src/site/calculators/form.ts';
 import {
   type Field,
   LISTS,
@@ -12,6 +14,7 @@ import {
   stockFields,
   tempFields,
 } from '../../../src/site/run/fields.ts';
+import { usual } from '../../../src/site/settings.ts';
 import { catalogue, leg, whole } from '../../run/practice.ts';
 
 const run = whole([leg('1', 'E')]);
@@ -52,4 +55,21 @@ test('every field and every choice has its words', () => {
     ]);
   const known = new Set(Object.keys(words.yourRun).map((key) => `yourRun.${key}`));
   expect(keys.filter((key) => !known.has(key))).toEqual([]);
+});
+
+test.each([
+  ['1\'-6"; 84; 254 mm', [18 * 8128, 84 * 8128, 10 * 8128]],
+  ['63-7-8', [763.5 * 8128]],
+])('several lengths are read as every length is: %s', (text, ticks) => {
+  expect(readField({ kind: 'lengths', label: 'yourRun.placesAt' }, text, usual)).toEqual({ value: ticks });
+});
+test.each(['1\'-6";', "1'-6\", 7'", 'here'])('%s is not read, and says why', (text) => {
+  expect(readField({ kind: 'lengths', label: 'yourRun.placesAt' }, text, usual)).toHaveProperty('message');
+});
+test('a weight may be nothing, not less; a diameter is more than nothing', () => {
+  const { lbPerFt, odIn } = listFields('cables', run, catalogue);
+  expect(readField(lbPerFt as PlainField, '0', usual)).toEqual({ value: 0 });
+  expect(readField(lbPerFt as PlainField, '-0.1', usual)).toHaveProperty('message');
+  expect(readField(odIn as PlainField, '0', usual)).toHaveProperty('message');
+  expect(readField(odIn as PlainField, '1/2', usual)).toEqual({ value: 0.5 });
 });
