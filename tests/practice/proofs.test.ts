@@ -128,8 +128,12 @@ function readers(): readonly string[] {
   const walk = (name: string) => {
     if (found.has(name)) return;
     found.add(name);
-    const text = readFileSync(new URL(`../../src/schema/${name}.ts`, import.meta.url), 'utf8');
-    for (const [, next = ''] of text.matchAll(/from '\.\/([\w/]+)\.ts'/g)) walk(next);
+    const file = new URL(`../../src/schema/${name}.ts`, import.meta.url);
+    for (const [, next = ''] of readFileSync(file, 'utf8').matchAll(/from '(\.\.?\/[\w/]+)\.ts'/g)) {
+      const path = new URL(next, file).pathname;
+      const inside = path.indexOf('/src/schema/');
+      if (inside >= 0) walk(path.slice(inside + '/src/schema/'.length));
+    }
   };
   for (const name of ['scenario', 'catalogue', 'rules', 'shelf', 'words']) walk(name);
   expect(found.size).toBeGreaterThan(8);
