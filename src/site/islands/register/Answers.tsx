@@ -1,9 +1,12 @@
+import { lazy, Suspense } from 'react';
 import type { Practice, Sheet, SheetGrade } from '../../../practice/sheet.ts';
 import type { Language } from '../../../practice/words.ts';
 import type { Tell } from '../../speak.ts';
 import type { Saw } from '../../witness.ts';
 import { FileEntry } from './FileEntry.tsx';
-import { Graded } from './Graded.tsx';
+
+/** Drawn again only where answers were brought in: the page is lighter without. */
+const Graded = lazy(() => import('./Graded.tsx').then(({ Graded }) => ({ default: Graded })));
 
 interface Props {
   readonly saw: Saw;
@@ -48,14 +51,16 @@ export function Answers({
       ) : (
         <>
           {sheet !== undefined && grade !== undefined && (
-            <Graded
-              sheet={sheet}
-              file={saw.answers}
-              grade={grade}
-              practice={practice}
-              language={language}
-              tell={tell}
-            />
+            <Suspense>
+              <Graded
+                sheet={sheet}
+                file={saw.answers}
+                grade={grade}
+                practice={practice}
+                language={language}
+                tell={tell}
+              />
+            </Suspense>
           )}
           <p className="note">
             {tell(saw.answers.device === ownDevice ? 'witness.answeredHere' : 'witness.answeredOn', {
