@@ -84,12 +84,14 @@ export function fewest(problem: LineProblem): Fewest | null {
       const count = (labels.count[k] as number) + 1;
       const begin = labels.begin[k] as number;
       if (ends && last - begin <= stock) finish = better(finish, { count, place: i, before: k });
-      let at = NOWHERE;
-      if (count > 2) at = lastSplice(splice, before, x, begin + reach);
+      const known = bestBegin[count] ?? NOWHERE;
+      // No splice in this span could bring the next piece farther on.
+      if (known >= begin && known >= Math.min(begin + reach, x - half) + splice.behind) continue;
+      const at = count > 2 ? lastSplice(splice, before, x, begin + reach) : NOWHERE;
       const next = at === NOWHERE ? begin : at + splice.behind;
       from = Math.min(from, count);
       to = Math.max(to, count);
-      if (next > (bestBegin[count] ?? NOWHERE)) {
+      if (next > known) {
         bestBegin[count] = next;
         bestBefore[count] = k;
         bestSplice[count] = at;

@@ -1,9 +1,11 @@
 /** Why a line cannot be laid out: the rule that no choice can satisfy, and where. */
-import type { Say } from '../../trade/answer.ts';
+import type { Say, Source } from '../../trade/answer.ts';
 import { type HalfTicks, middle, ticks } from '../../trade/length.ts';
 import { shortLength } from '../../trade/shortLength.ts';
 import type { RuleId } from '../inspect/finding.ts';
 import { ruleOf } from '../inspect/unsupported.ts';
+import { ANCHORS, SPLICE_PLACES } from '../sources.ts';
+import type { RunTables } from '../tables.ts';
 import { fewestSupports } from './fewest.ts';
 import type { LineJob } from './jobs.ts';
 import type { LineProblem, SpliceRule } from './line.ts';
@@ -79,4 +81,11 @@ function fromTheEnds({ places, channel, stock }: LineProblem): boolean {
   const [second, lastButOne] = [places[1], places.at(-2)];
   if (second === undefined || lastButOne === undefined || places.length < 4) return true;
   return second - channel[0] > stock || channel[1] - lastButOne > stock;
+}
+
+/** Where the rule stands that cannot be kept. */
+export function refusalSource({ rule }: Refusal, { limits }: RunTables): Source {
+  if (rule.endsWith('-unsupported')) return limits.supportWithin.source;
+  if (rule.startsWith('anchor-')) return ANCHORS;
+  return rule === 'splice-past-quarter' ? limits.spliceShare.source : SPLICE_PLACES;
 }
