@@ -76,11 +76,11 @@ function run(check: Check): Promise<Outcome> {
     const child = spawn(process.execPath, [check.script, ...check.args], {
       env: { ...process.env, ASTRO_TELEMETRY_DISABLED: '1', FORCE_COLOR: '0', NO_COLOR: '1' },
     });
-    const hear = (data: Buffer) => {
-      talk += String(data);
+    const hear = (text: string) => {
+      talk += text;
     };
-    child.stdout.on('data', hear);
-    child.stderr.on('data', hear);
+    child.stdout.setEncoding('utf8').on('data', hear);
+    child.stderr.setEncoding('utf8').on('data', hear);
     child.on('close', (code) => {
       const good = code === 0;
       const seconds = ((performance.now() - began) / 1000).toFixed(1);

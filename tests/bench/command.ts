@@ -18,6 +18,7 @@ const inputs: readonly (readonly [words: string, given: object])[] = [
   ['calc mark', { at: 12, firstHole: 6, pitch: 6, holeWidth: '9/16' }],
   ['calc fill', { tray: { bottom: 'ventilated', widthIn: 4 }, cables: [{ odIn: 0.6, count: 8 }] }],
   ['calc span', { tray: 'card-4', loadLbPerFt: 6.4 }],
+  ['calc sticks', { stock: [{ length: 240 }], pieces: [{ length: 87.625, count: 5 }], kerf: '1/8' }],
   ['run takeoff', run],
   ['run inspect', run],
 ];

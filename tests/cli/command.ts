@@ -36,11 +36,12 @@ export function trayhand(
       env: { ...process.env, ...env },
     });
     let [out, talk] = ['', ''];
-    child.stdout.on('data', (data) => {
-      out += String(data);
+    // Said before anything is read: a sign of several bytes may be cut in two between one reading and the next.
+    child.stdout.setEncoding('utf8').on('data', (text: string) => {
+      out += text;
     });
-    child.stderr.on('data', (data) => {
-      talk += String(data);
+    child.stderr.setEncoding('utf8').on('data', (text: string) => {
+      talk += text;
     });
     child.on('error', fail);
     child.on('close', (exit) => {

@@ -19,7 +19,7 @@ import { readLength as L } from '../../src/trade/length.ts';
 import { catalogue, resolved } from '../run/practice.ts';
 import { randomRun } from '../run/randomRun.ts';
 import { speak, tables } from '../run/tables.ts';
-import { clashes, extent, outside } from './measure.ts';
+import { extent, flaws } from './measure.ts';
 import { forms } from './subjects.ts';
 
 /** Enough to hold every kind of fitting, joint and support many times over. */
@@ -37,16 +37,7 @@ const how = (form: How['form']): How => ({ form, palette: pagePalette, speak });
 const places = (view: DetailView, given: DetailGiven) => view.places(given).slice(0, MOST);
 
 function measured(sheet: Detail, name: string): void {
-  expect(clashes(sheet), name).toEqual([]);
-  expect(outside(sheet), name).toEqual([]);
-  for (const { text, size } of sheet.plan.texts) {
-    expect(text, name).not.toMatch(/[{}]|undefined|NaN|detail\./);
-    expect(size).toBeGreaterThanOrEqual(13);
-  }
-  for (const shape of [...sheet.plan.shapes, ...sheet.plan.texts]) {
-    for (const v of Object.values(extent(shape))) expect(Number.isFinite(v), name).toBe(true);
-  }
-  expect(sheet.words, name).not.toMatch(/[{}"]|undefined|NaN|detail\./);
+  expect(flaws(sheet), name).toEqual([]);
 }
 
 describe.each(detailViews.map((view) => [view.view, view] as const))('%s', (_, view) => {

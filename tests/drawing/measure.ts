@@ -33,9 +33,12 @@ export function extent(shape: Shape): Box {
 /** Pairs of texts that run into each other. */
 export function clashes({ plan, frame }: Sheet): readonly string[] {
   const zones = frame === undefined ? [] : frameShapes(frame).filter((s): s is Text => s.kind === 'text');
-  const texts = [...plan.texts, ...zones];
+  const texts = [...plan.texts, ...zones].map(({ text, ...rest }) => ({
+    text,
+    box: boxOf({ text, ...rest }),
+  }));
   return texts.flatMap((a, i) =>
-    texts.slice(i + 1).flatMap((b) => (overlaps(boxOf(a), boxOf(b)) ? [`${a.text} × ${b.text}`] : [])),
+    texts.slice(i + 1).flatMap((b) => (overlaps(a.box, b.box) ? [`${a.text} × ${b.text}`] : [])),
   );
 }
 
@@ -46,4 +49,27 @@ export function outside({ plan, frame, width, height }: Sheet): readonly string[
     const box = extent(s);
     return within(box, room, -0.01) ? [] : [`${s.kind} ${s.part ?? ''} ${JSON.stringify(box)}`];
   });
+}
+
+/** What no text may hold: a place that was not filled, a key that has no words. */
+const UNFILLED = /[{}]|undefined|NaN|detail\./;
+/** Least height of lettering, px. */
+const LEAST = 13;
+
+/**
+ * Everything that is wrong with a sheet whatever it shows; nothing when it is sound. One list, since a check of each
+ * number by itself takes longer than the drawing.
+ */
+export function flaws(sheet: Sheet): readonly string[] {
+  const { shapes, texts } = sheet.plan;
+  return [
+    ...clashes(sheet).map((pair) => `texts run into each other: ${pair}`),
+    ...outside(sheet).map((shape) => `leaves the frame: ${shape}`),
+    ...texts.filter(({ text }) => UNFILLED.test(text)).map(({ text }) => `not filled: ${text}`),
+    ...texts.filter(({ size }) => !(size >= LEAST)).map(({ text, size }) => `too small, ${size} px: ${text}`),
+    ...[...shapes, ...texts]
+      .filter((shape) => !Object.values(extent(shape)).every(Number.isFinite))
+      .map(({ kind, part }) => `no number: ${kind} ${part ?? ''}`),
+    ...(UNFILLED.test(sheet.words) || sheet.words.includes('"') ? [`words: ${sheet.words}`] : []),
+  ];
 }

@@ -9,7 +9,7 @@ import { TRADE_USUAL } from '../../src/run/usual.ts';
 import { catalogue } from '../run/practice.ts';
 import { randomRun } from '../run/randomRun.ts';
 import { speak, tables } from '../run/tables.ts';
-import { clashes, extent, outside } from './measure.ts';
+import { flaws } from './measure.ts';
 import { forms } from './subjects.ts';
 
 /** Enough to hold every kind of fitting, joint and end many times over. */
@@ -30,16 +30,7 @@ describe.each(runViews.map(({ view, lay }) => [view, lay] as const))('%s', (_, l
     // Paper is the desk's form but for its width.
     for (const { seed, given: one } of form === 'paper' ? given.slice(0, 40) : given) {
       const sheet = lay(one, { form, palette: pagePalette, speak });
-      expect(clashes(sheet), `run ${seed}`).toEqual([]);
-      expect(outside(sheet), `run ${seed}`).toEqual([]);
-      for (const { text, size } of sheet.plan.texts) {
-        expect(text, `run ${seed}`).not.toMatch(/[{}]|undefined|NaN/);
-        expect(size).toBeGreaterThanOrEqual(13);
-      }
-      for (const shape of [...sheet.plan.shapes, ...sheet.plan.texts]) {
-        for (const v of Object.values(extent(shape))) expect(Number.isFinite(v), `run ${seed}`).toBe(true);
-      }
-      expect(sheet.words, `run ${seed}`).not.toMatch(/[{}"]|undefined|NaN/);
+      expect(flaws(sheet), `run ${seed}`).toEqual([]);
       if (form === 'phone') expect(sheet.width).toBe(328);
     }
   });

@@ -5,7 +5,7 @@ import { pagePalette } from '../../src/drawing/palette.ts';
 import { within } from '../../src/drawing/shapes.ts';
 import { layStrip } from '../../src/drawing/strip.ts';
 import { render } from '../../src/drawing/svg.ts';
-import { clashes, extent, outside } from './measure.ts';
+import { clashes, flaws, outside } from './measure.ts';
 import { every, forms, how, straight } from './subjects.ts';
 
 test('the measuring finds a clash and a shape outside, where there is one', () => {
@@ -16,18 +16,24 @@ test('the measuring finds a clash and a shape outside, where there is one', () =
   expect(outside(sheet)).not.toEqual([]);
 });
 
+test('every kind of flaw is found where there is one, and none where there is none', () => {
+  const flawed = (spoil: (plan: ReturnType<typeof layStrip>['plan']) => void) => {
+    const sheet = layStrip(straight(`7'`), how('phone'));
+    spoil(sheet.plan);
+    return flaws(sheet);
+  };
+  expect(flawed(() => {})).toEqual([]);
+  expect(flawed((plan) => plan.text([100, 60], 'over the dimension')).join()).toContain('run into');
+  expect(flawed((plan) => plan.line('edge', [0, 0], [50, 50])).join()).toContain('leaves the frame: line');
+  expect(flawed((plan) => plan.text([164, 20], '{count} pieces')).join()).toContain('not filled: {count}');
+  expect(flawed((plan) => plan.text([164, 20], 'small', { size: 12 })).join()).toContain('too small, 12 px');
+  expect(flawed((plan) => plan.line('edge', [Number.NaN, 0], [50, 50])).join()).toContain('no number: line');
+});
+
 describe('every view in every form', () => {
   test.each(every)('%s', (_, form, lay) => {
     const sheet = lay(how(form));
-    expect(clashes(sheet)).toEqual([]);
-    expect(outside(sheet)).toEqual([]);
-    for (const { size, text } of sheet.plan.texts) {
-      expect(size, text).toBeGreaterThanOrEqual(13);
-      expect(text).not.toMatch(/[{}]|undefined|NaN/);
-    }
-    for (const s of [...sheet.plan.shapes, ...sheet.plan.texts]) {
-      for (const v of Object.values(extent(s))) expect(Number.isFinite(v)).toBe(true);
-    }
+    expect(flaws(sheet)).toEqual([]);
     if (form === 'phone') expect(sheet.width).toBe(328);
     if (form === 'desk') expect([480, 660, 752]).toContain(sheet.width);
   });
