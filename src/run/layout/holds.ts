@@ -14,18 +14,10 @@ import type { Refusal } from './refusal.ts';
 type Hold = Support['hold'];
 type Holds = Map<PlacedSupport, Hold>;
 
-/** A leg that no support bears which its section allows. */
-export interface Unheld {
-  readonly leg: ResolvedLeg;
-  /** Sections of the leg that nothing holds yet: another lay-out might do it in one of them. */
-  readonly open: readonly Section[];
-  readonly refusal: Refusal;
-}
-
 /** @param resolved  the run with its supports, whatever they are said to do */
 export function holdsOf(
   resolved: ResolvedRun,
-): { readonly holds: ReadonlyMap<PlacedSupport, Hold> } | { readonly unheld: Unheld } {
+): { readonly holds: ReadonlyMap<PlacedSupport, Hold> } | { readonly refused: Refusal } {
   const holds: Holds = new Map();
   for (const leg of resolved.legs) {
     for (const support of leg.supports) holds.set(support, leg.plumb ? 'guide' : 'clamp');
@@ -33,13 +25,13 @@ export function holdsOf(
   const sliding = resolved.sections.filter(({ expansions }) => expansions > 0);
   for (const { supports } of sliding) for (const support of supports) holds.set(support, 'guide');
 
-  const held = new Map<Section, ResolvedLeg>();
+  const seats: Seats = { bearers: new Map(), held: new Map() };
+  const { bearers, held } = seats;
   for (const leg of resolved.legs) {
     if (!leg.plumb || leg.supports.length === 0) continue;
-    const bearer = bearerOf(leg, sliding, held);
-    if (bearer === null) return { unheld: unheld(leg, sliding, held) };
-    holds.set(bearer, 'load');
+    if (!seat(leg, sliding, seats, new Set())) return { refused: unheld(leg, sliding, held) };
   }
+  for (const bearer of bearers.values()) holds.set(bearer, 'load');
   for (const section of sliding) {
     const [anchor] = nearest(section);
     if (!held.has(section) && anchor !== undefined) holds.set(anchor, 'clamp');
@@ -47,22 +39,35 @@ export function holdsOf(
   return { holds };
 }
 
-/** The support that bears a leg: the highest that may. */
-function bearerOf(
-  leg: ResolvedLeg,
-  sliding: readonly Section[],
-  held: Map<Section, ResolvedLeg>,
-): PlacedSupport | null {
+interface Seats {
+  readonly bearers: Map<ResolvedLeg, PlacedSupport>;
+  /** Sections that expansion splices bound, each with the leg that is borne in it. */
+  readonly held: Map<Section, ResolvedLeg>;
+}
+
+/**
+ * Lets the highest support bear a leg that may. Where its section holds another leg, that one is borne elsewhere if it
+ * can be: so all are borne wherever any choice of supports bears them all.
+ *
+ * @param asked  sections that are being made free
+ * @returns      false where no support of the leg may
+ */
+function seat(leg: ResolvedLeg, sliding: readonly Section[], seats: Seats, asked: Set<Section>): boolean {
   const falls = leg.frame.along[2] < 0;
   const fromTop = falls ? leg.supports : leg.supports.toReversed();
   for (const support of fromTop) {
     const section = sliding.find(({ supports }) => supports.includes(support));
-    if (section === undefined) return support;
-    if (held.has(section) || !nearest(section).includes(support)) continue;
-    held.set(section, leg);
-    return support;
+    if (section !== undefined) {
+      if (asked.has(section) || !nearest(section).includes(support)) continue;
+      asked.add(section);
+      const other = seats.held.get(section);
+      if (other !== undefined && !seat(other, sliding, seats, asked)) continue;
+      seats.held.set(section, leg);
+    }
+    seats.bearers.set(leg, support);
+    return true;
   }
-  return null;
+  return false;
 }
 
 /** Supports nearest to the middle of a section; all of one that branches, since it has none. */
@@ -77,13 +82,12 @@ function unheld(
   leg: ResolvedLeg,
   sliding: readonly Section[],
   held: ReadonlyMap<Section, ResolvedLeg>,
-): Unheld {
+): Refusal {
   const own = sliding.filter(({ stretches }) => stretches.some((stretch) => stretch.leg === leg));
-  const open = own.filter((section) => !held.has(section) && !section.branches);
   const other = own.map((section) => held.get(section)).find((one) => one !== undefined);
-  const many = open.length === 0 && other !== undefined;
+  const many = other !== undefined && own.every((section) => held.has(section) || section.branches);
   const at = leg.supports[0]?.at ?? null;
   const values = { leg: leg.leg, ...(many ? { other: other.leg } : {}) };
   const rule = many ? 'anchor-many' : 'anchor-off-middle';
-  return { leg, open, refusal: { rule, leg: leg.leg, at, say: { say: `layout.${rule}`, values } } };
+  return { rule, leg: leg.leg, at, say: { say: `layout.${rule}`, values } };
 }

@@ -9,14 +9,14 @@ import { spanLimit } from '../spanLimit.ts';
 import type { RunTables } from '../tables.ts';
 import type { Run, Support } from '../types.ts';
 import { usualOf } from '../usual.ts';
-import { anchored } from './anchored.ts';
 import { bareRun } from './bare.ts';
+import { borne } from './borne.ts';
 import { holdsOf } from './holds.ts';
 import { jobsOf } from './jobs.ts';
 import { layLine } from './layLine.ts';
-import { noLimit, type Refusal, refusalOf } from './refusal.ts';
+import { noLimit, type Refusal, refusalOf, refusalSource } from './refusal.ts';
 import { layoutSteps } from './steps.ts';
-import { type LeastStock, leastStock } from './stock.ts';
+import { freeBound, type LeastStock, leastStock } from './stock.ts';
 import { type LaidOut, withJumpers, withLines } from './write.ts';
 
 export type { Refusal } from './refusal.ts';
@@ -37,14 +37,13 @@ export type LayoutResult = LaidRun | { readonly run: null; readonly refused: Ref
  */
 export function layout(run: Run, catalogue: Catalogue, tables: RunTables): Answered<LayoutResult> {
   const usual = usualOf(tables);
-  resolveRun(run, catalogue, usual);
-  const bare = bareRun(run, tables);
+  const bare = bareRun(resolveRun(run, catalogue, usual), catalogue, tables);
   const resolved = resolveRun(bare, catalogue, usual);
   const lines = fewestOf(resolved, catalogue, tables);
-  if ('refused' in lines) return refused(lines.refused);
+  if ('refused' in lines) return refused(lines.refused, tables);
 
   const held = holding(lines.found, bare, (changed) => resolveRun(changed, catalogue, usual));
-  if ('refused' in held) return refused(held.refused);
+  if ('refused' in held) return refused(held.refused, tables);
   const { stock, whole } = held;
   const supports = whole.legs.flatMap((leg) =>
     leg.supports.map((support) => {
@@ -68,29 +67,37 @@ interface Held {
   readonly holds: ReadonlyMap<PlacedSupport, Support['hold']>;
 }
 
-/** Few stock lengths; and what each support does, for which some lines may have to be laid anew, leg after leg. */
+/** Few stock lengths; and what each support does, for which some lines may have to be laid anew. */
 function holding(
   lines: readonly LaidOut[],
   bare: Run,
   resolve: (run: Run) => ResolvedRun,
 ): Held | { readonly refused: Refusal } {
-  let laid = lines;
-  const tried = new Set<string>();
-  for (;;) {
-    const stock = leastStock(laid, resolve(bare).kerf);
-    const whole = resolve(withLines(bare, stock.laid));
-    const held = holdsOf(whole);
-    if ('holds' in held) return { stock, whole, holds: held.holds };
-    const { leg, open, refusal } = held.unheld;
-    const section = open.find((one) => !tried.has(`${leg.leg} ${whole.sections.indexOf(one)}`));
-    if (section === undefined) return { refused: refusal };
-    tried.add(`${leg.leg} ${whole.sections.indexOf(section)}`);
-    laid = anchored(laid, section, leg.leg) ?? laid;
-  }
+  const held = withStock(lines, bare, resolve);
+  if (!('refused' in held)) return held;
+  const laid = borne(lines, resolve(withLines(bare, lines)));
+  if (laid === null) return held;
+  const again = withStock(laid, bare, resolve);
+  if ('refused' in again) return again;
+  // What was laid anew is one choice of many: the bound is to hold for the others too.
+  const bound = Math.min(again.stock.bound, freeBound(lines, laid, again.whole.kerf));
+  return { ...again, stock: { ...again.stock, bound } };
 }
 
-function refused(refusal: Refusal): Answered<LayoutResult> {
-  return { result: { run: null, refused: refusal }, steps: [refusal.say], sources: [] };
+function withStock(
+  lines: readonly LaidOut[],
+  bare: Run,
+  resolve: (run: Run) => ResolvedRun,
+): Held | { readonly refused: Refusal } {
+  const stock = leastStock(lines, resolve(bare).kerf);
+  const whole = resolve(withLines(bare, stock.laid));
+  const held = holdsOf(whole);
+  return 'refused' in held ? held : { stock, whole, holds: held.holds };
+}
+
+function refused(refusal: Refusal, tables: RunTables): Answered<LayoutResult> {
+  const source = refusalSource(refusal, tables);
+  return { result: { run: null, refused: refusal }, steps: [refusal.say], sources: [source] };
 }
 
 function fewestOf(

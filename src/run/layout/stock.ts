@@ -8,7 +8,7 @@
 import { ticks } from '../../trade/length.ts';
 import { sticks } from '../../trade/sticks/sticks.ts';
 import { stockSearch } from './search.ts';
-import type { LaidOut } from './write.ts';
+import { type LaidOut, supportsOf } from './write.ts';
 
 export interface LeastStock {
   readonly laid: readonly LaidOut[];
@@ -41,4 +41,28 @@ export function leastStock(lines: readonly LaidOut[], kerf: number): LeastStock 
     });
   }
   return { laid: lines.map((line) => laid.get(line) as LaidOut), used, bound };
+}
+
+/**
+ * A bound for every lay-out of lines with as many supports in all as those laid anew have.
+ *
+ * @param lines  each with its fewest supports
+ * @param laid   the same, some with places taken from them or supports added
+ */
+export function freeBound(lines: readonly LaidOut[], laid: readonly LaidOut[], kerf: number): number {
+  const more = supportsOf(laid) - supportsOf(lines);
+  // None more: every line has its fewest, wherever they stand. Else nobody knows which line has more: all may be cut shorter.
+  if (more === 0) return leastStock(lines, kerf).bound;
+  let bound = 0;
+  for (const group of Map.groupBy(lines, ({ job }) => job.leg.tray.id).values()) {
+    const { stock } = (group[0] as LaidOut).job.problem;
+    const area = group.reduce((sum, { job: { problem }, layout }) => {
+      const { channel, splice } = problem;
+      const splices = Math.max(0, layout.supports.length + more - 3);
+      const saved = Math.max(0, splice.before + splice.behind - kerf);
+      return sum + channel[1] - channel[0] + kerf - splices * saved;
+    }, 0);
+    bound += Math.max(1, Math.ceil(area / (stock + kerf)));
+  }
+  return bound;
 }

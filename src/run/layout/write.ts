@@ -13,6 +13,9 @@ export interface LaidOut {
   readonly layout: LineLayout;
 }
 
+export const supportsOf = (lines: readonly LaidOut[]): number =>
+  lines.reduce((sum, { layout }) => sum + layout.supports.length, 0);
+
 /** Supports and splices put into the bare run, by legs in order of travel; what supports do is not yet said. */
 export function withLines(bare: Run, lines: readonly LaidOut[]): Run {
   const supports = lines.flatMap(({ job: { leg }, layout }) =>
