@@ -38,6 +38,9 @@ export class Basis {
   x: Float64Array;
   /** Columns that may not be used. */
   banned: Uint8Array;
+  /** Columns that may, as far as they have been looked at. */
+  #usable: number[] = [];
+  #looked = 0;
   /** Numbers gone through so far. */
   work = 0;
   readonly #open: number;
@@ -56,6 +59,8 @@ export class Basis {
       this.inverse = rows.inverse.map((row) => row.slice());
       this.x = rows.x.slice();
       this.banned = rows.banned.slice();
+      this.#usable = rows.usable().slice();
+      this.#looked = rows.#looked;
       this.#open = rows.#open;
       this.#given = rows.#given.slice();
       this.#rhs = rows.#rhs.slice();
@@ -90,13 +95,31 @@ export class Basis {
   }
 
   ban(column: number): void {
+    this.#mark(column);
+    if (column < this.#looked) this.#usable = this.#usable.filter((c) => c !== column);
+  }
+
+  #mark(column: number): void {
     while (column >= this.banned.length)
       this.banned = longer(this.banned, new Uint8Array(2 * this.banned.length));
     this.banned[column] = 1;
   }
 
-  isBanned(column: number): boolean {
-    return this.banned[column] === 1;
+  /** Every column that may be used. */
+  usable(): readonly number[] {
+    for (; this.#looked < this.columns.count; this.#looked++)
+      if (this.banned[this.#looked] !== 1) this.#usable.push(this.#looked);
+    return this.#usable;
+  }
+
+  /** Bans what puts more into a row than the row still wants or allows. */
+  banExcess(): void {
+    this.#usable = this.usable().filter((column) => {
+      if (this.banned[column] === 1) return false;
+      if (!this.columns.exceeds(column, this.#given)) return true;
+      this.#mark(column);
+      return false;
+    });
   }
 
   /** Takes a column out of the rows so many times: they want, or allow, that much less. */
@@ -109,11 +132,6 @@ export class Basis {
       this.#rhs[row] = (this.#rhs[row] as number) - less;
     }
     this.x = this.#amounts(this.#rhs);
-  }
-
-  /** What every row still wants or allows. */
-  get given(): Float64Array {
-    return this.#given;
   }
 
   costOf(code: number): number {
@@ -145,7 +163,7 @@ export class Basis {
   falls(code: number): Float64Array {
     const d = this.#d;
     const entries = this.entries(code);
-    this.work += this.rows * this.rows + 8 * this.columns.count;
+    this.work += this.rows * this.rows + 8 * this.#usable.length;
     for (let i = 0; i < this.rows; i++) {
       const row = this.inverse[i] as Float64Array;
       let sum = 0;

@@ -124,7 +124,7 @@ export function* scaled(prices: readonly number[]): Generator<readonly number[]>
 
 /** Bars for nothing, and a price on what they do not hold: the prices then show that there are too few. */
 const SHORTAGE = { free: true, open: 1 };
-const NODES = 100;
+const NODES = 40;
 const MOST_TURNS = 1000;
 
 /** 1, 1, 2, 1, 1, 2, 4, 1 …: most searches short, a few long (Luby, Sinclair, Zuckerman, 1993). */

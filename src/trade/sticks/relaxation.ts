@@ -173,21 +173,13 @@ export class Relaxation {
       const kind = pattern[k] as number;
       this.open.wanted[kind] = (this.open.wanted[kind] as number) - times * (pattern[k + 1] as number);
     }
-    const basis = this.#basis;
-    basis.take(column, times);
-    // What asks for more than is left may not be used any more.
-    for (let j = 0; j < basis.columns.count; j++)
-      if (!basis.isBanned(j) && basis.columns.exceeds(j, basis.given)) basis.ban(j);
+    this.#basis.take(column, times);
+    this.#basis.banExcess();
   }
 
   forbid({ name }: Filled): void {
     const column = this.#frame.columnOf.get(name);
     if (column !== undefined) this.#basis.ban(column);
-  }
-
-  isForbidden({ name }: Filled): boolean {
-    const column = this.#frame.columnOf.get(name);
-    return column !== undefined && this.#basis.isBanned(column);
   }
 
   /** @returns whether no better pattern is left; false when it was stopped, or a forbidden one would be better */

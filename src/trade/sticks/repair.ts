@@ -40,7 +40,7 @@ function worst({ rows, x, codes, banned }: Basis): number {
 
 /** What comes in at least cost for what it puts right; of several alike the one with most. */
 function cheapest(basis: Basis, leaving: number, sign: 1 | -1): number | undefined {
-  const { columns, rows, wants, firstSlack, prices, banned } = basis;
+  const { columns, rows, wants, firstSlack, prices } = basis;
   const row = basis.inverse[leaving] as Float64Array;
   let least = Number.POSITIVE_INFINITY;
   let most = 0;
@@ -54,9 +54,13 @@ function cheapest(basis: Basis, leaving: number, sign: 1 | -1): number | undefin
     most = a;
     entering = code;
   };
-  basis.work += 8 * columns.count;
-  for (let j = 0; j < columns.count; j++)
-    if (banned[j] !== 1) consider(j, columns.times(j, row), columns.reducedCost(j, prices));
+  const usable = basis.usable();
+  basis.work += 8 * usable.length;
+  for (let u = 0; u < usable.length; u++) {
+    const j = usable[u] as number;
+    const a = columns.times(j, row);
+    if (sign * a >= PIVOT) consider(j, a, columns.reducedCost(j, prices));
+  }
   for (let i = 0; i < rows; i++) {
     const a = row[i] as number;
     if (i >= firstSlack) consider(-1 - i, i < wants ? -a : a, basis.slackCost(i));

@@ -47,7 +47,7 @@ export class Simplex {
 
   /** The code of a column, slack or surplus that lowers the cost most for its reach. */
   #entering(first: boolean): number | undefined {
-    const { columns, prices, banned, rows, firstSlack } = this.#basis;
+    const { columns, prices, rows, firstSlack } = this.#basis;
     let worth = 0;
     let entering: number | undefined;
     for (let i = firstSlack; i < rows; i++) {
@@ -60,8 +60,9 @@ export class Simplex {
         entering = -1 - i;
       }
     }
-    for (let j = 0; j < columns.count; j++) {
-      if (banned[j] === 1) continue;
+    const usable = this.#basis.usable();
+    for (let u = 0; u < usable.length; u++) {
+      const j = usable[u] as number;
       const reduced = columns.reducedCost(j, prices);
       if (reduced >= -WORTH) continue;
       if (first) return j;
@@ -106,7 +107,9 @@ export class Simplex {
       return;
     }
     const scale = own / (pivot * pivot);
-    for (let j = 0; j < columns.count; j++) {
+    const usable = this.#basis.usable();
+    for (let u = 0; u < usable.length; u++) {
+      const j = usable[u] as number;
       const a = columns.times(j, row);
       const w = a * a * scale;
       if (w > (weights[j] as number)) weights[j] = w;
