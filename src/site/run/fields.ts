@@ -47,6 +47,13 @@ const bonding: RunFields = {
 };
 const joint = choice('yourRun.joint', said('joint', ['socketed', 'butt', 'expansion', 'free']));
 const onLeg = ({ legs }: Run) => choice('yourRun.onLeg', plain(legs.map(({ id }) => id)));
+/** Legs that nothing goes on from, and any other that an end was put on: that is at fault, and can be mended. */
+const onLastLeg = ({ legs, ends = [] }: Run) => {
+  const gone = new Set(legs.map(({ from }) => from.replace(/:(?:left|right)$/, '')));
+  const given = new Set(ends.map(({ leg }) => leg));
+  const ids = legs.map(({ id }) => id).filter((id) => !gone.has(id) || given.has(id));
+  return choice('yourRun.onLeg', plain(ids));
+};
 const at = length('yourRun.at');
 
 export const startFields: RunFields = {
@@ -95,7 +102,7 @@ function jointItems(catalogue: Catalogue): readonly Option[] {
 
 const LIST_FIELDS: Readonly<Record<ListName, (run: Run, catalogue: Catalogue) => RunFields>> = {
   ends: (run) => ({
-    leg: onLeg(run),
+    leg: onLastLeg(run),
     kind: choice('yourRun.endKind', said('kind', ['free', 'instrument', 'tray'])),
     joint,
     open: maybe(length('yourRun.open')),
