@@ -4,6 +4,7 @@ import { roundTo, type Ticks } from '../../../trade/length.ts';
 import type { PlainField, Written } from '../../calculators/fields.ts';
 import { formOf, type Message, readField, restated } from '../../calculators/form.ts';
 import type { Field, RunFields } from '../../run/fields.ts';
+import { unreadOf } from '../../run/newRow.ts';
 import type { Settings } from '../../settings.ts';
 import type { Speak, Tell } from '../../speak.ts';
 import { Entry } from '../entries/Entry.tsx';
@@ -21,6 +22,8 @@ interface Props {
   readonly onValues: (values: Values) => void;
   /** `all`: tells every change, whole or not. `none`: nothing given at all is whole too. */
   readonly tells?: 'all' | 'none';
+  /** Names of the fields whose text cannot be read, at every change of them. */
+  readonly onUnread?: (names: readonly string[]) => void;
   readonly settings: Settings;
   readonly tell: Tell;
   readonly speak: Speak;
@@ -30,7 +33,18 @@ interface Props {
  * Every field of one row of a run. What is typed stays as typed; the run takes it once it can be read. Give it a new `key`
  * when its values come from elsewhere than its own fields.
  */
-export function FieldsForm({ fields, values, path, faults, onValues, tells, settings, tell, speak }: Props) {
+export function FieldsForm({
+  fields,
+  values,
+  path,
+  faults,
+  onValues,
+  tells,
+  onUnread,
+  settings,
+  tell,
+  speak,
+}: Props) {
   const id = useId();
   const [own, setOwn] = useState(values);
   const plain = plainOf(fields);
@@ -42,6 +56,19 @@ export function FieldsForm({ fields, values, path, faults, onValues, tells, sett
     setForm((old) => restated(plain, old, stated, settings));
     setStated(settings);
   }, [settings]);
+
+  const [pairs, setPairs] = useState<ReadonlySet<string>>(new Set());
+  const unread = unreadOf(fields, form, stated, pairs).join();
+  // biome-ignore lint/correctness/useExhaustiveDependencies: by what the names are, not by who listens
+  useEffect(() => onUnread?.(unread === '' ? [] : unread.split(',')), [unread]);
+  const setPair = (name: string, not: boolean) =>
+    setPairs((old) => {
+      if (old.has(name) === not) return old;
+      const names = new Set(old);
+      if (not) names.add(name);
+      else names.delete(name);
+      return names;
+    });
 
   const isMissing = (name: string, field: Field) => field.optional !== true && own[name] === undefined;
   const blank = tells === 'none' && Object.keys(own).length === 0;
@@ -76,6 +103,7 @@ export function FieldsForm({ fields, values, path, faults, onValues, tells, sett
                 label={tell(field.label)}
                 value={own[name]}
                 onValue={(value) => set(name, value)}
+                onUnread={(not) => setPair(name, not)}
                 described={wrong.length > 0 ? `${id}-${name}-more` : undefined}
                 tell={tell}
                 speak={speak}
@@ -147,15 +175,22 @@ interface PairProps {
   readonly label: string;
   readonly value: unknown;
   readonly onValue: (value: unknown) => void;
+  /** One side cannot be read, or stands alone. */
+  readonly onUnread: (unread: boolean) => void;
   readonly described: string | undefined;
   readonly tell: Tell;
   readonly speak: Speak;
 }
 
-function Pair({ label, value, onValue, described, tell, speak }: PairProps) {
+function Pair({ label, value, onValue, onUnread, described, tell, speak }: PairProps) {
   const [pair, setPair] = useState<readonly (Ticks | undefined)[]>(
     () => (value as readonly [Ticks, Ticks] | undefined) ?? [undefined, undefined],
   );
+  const [garbled, setGarbled] = useState<readonly boolean[]>([false, false]);
+  const half = (pair[0] === undefined) !== (pair[1] === undefined);
+  const unread = half || garbled.includes(true);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: by what it is, not by who listens
+  useEffect(() => onUnread(unread), [unread]);
   const set = (k: number, length: Ticks | undefined) => {
     const next = pair.map((old, i) => (i === k ? length : old));
     setPair(next);
@@ -170,11 +205,19 @@ function Pair({ label, value, onValue, described, tell, speak }: PairProps) {
           legend={tell(k === 0 ? 'yourRun.firstOf' : 'yourRun.secondOf', { label })}
           value={pair[k]}
           onValue={(length) => set(k, length)}
+          onUnread={(not) => setGarbled((old) => old.map((was, i) => (i === k ? not : was)))}
           describedBy={described}
           tell={tell}
           speak={speak}
         />
       ))}
+      {half && !garbled.includes(true) && (
+        <p className="message">
+          <strong>
+            {tell('yourRun.fault', { message: tell('yourRun.half'), todo: tell('yourRun.giveBoth') })}
+          </strong>
+        </p>
+      )}
     </>
   );
 }

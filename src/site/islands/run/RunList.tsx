@@ -1,6 +1,7 @@
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import type { Fault } from '../../../trade/given.ts';
 import type { RunFields } from '../../run/fields.ts';
+import { mayAdd, missingOf } from '../../run/newRow.ts';
 import type { Settings } from '../../settings.ts';
 import type { Speak, Tell } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
@@ -30,12 +31,16 @@ export function RunList({ name, list, hint, rows, line, fields, fresh, faults, o
   const [draft, setDraft] = useState<Values>(fresh);
   const [asked, setAsked] = useState(0);
   const [tried, setTried] = useState(false);
-  const missing = Object.entries(fields).flatMap(([field, { optional }]) =>
-    optional !== true && draft[field] === undefined ? [field] : [],
-  );
+  const [unread, setUnread] = useState<readonly string[]>([]);
+  const entry = useRef<HTMLDivElement>(null);
+  const missing = missingOf(fields, draft).filter((field) => !unread.includes(field));
   const add = () => {
-    if (missing.length > 0) {
+    if (!mayAdd(fields, draft, unread)) {
       setTried(true);
+      // The field at fault, once it says so.
+      requestAnimationFrame(() =>
+        entry.current?.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus(),
+      );
       return;
     }
     onRows([...rows, draft], 'add', rows.length);
@@ -97,7 +102,7 @@ export function RunList({ name, list, hint, rows, line, fields, fresh, faults, o
         })}
         <details className="opens inner">
           <summary>{tell('yourRun.oneMore')}</summary>
-          <div>
+          <div ref={entry}>
             <FieldsForm
               key={asked}
               fields={fields}
@@ -113,9 +118,15 @@ export function RunList({ name, list, hint, rows, line, fields, fresh, faults, o
                   : []
               }
               onValues={setDraft}
+              onUnread={setUnread}
               tells="all"
               {...more}
             />
+            {tried && !mayAdd(fields, draft, unread) && (
+              <p className="message" role="alert">
+                <strong>{tell('yourRun.notAdded')}</strong>
+              </p>
+            )}
             <p>
               <button type="button" className="button second" onClick={add}>
                 {tell('yourRun.addIt')} <Arrow />
