@@ -1,7 +1,6 @@
 /** The working of a take-off: piece by piece, then what each list was worked out from. */
 import type { Answered, Source, Step } from '../trade/answer.ts';
 import { figure } from '../trade/figure.ts';
-import { INSERTED } from '../trade/habits.ts';
 import { inches, type Ticks, ticks } from '../trade/length.ts';
 import { restsOn } from '../trade/limit.ts';
 import { shortLength } from '../trade/shortLength.ts';
@@ -10,6 +9,7 @@ import type { CableLength } from './cableLengths.ts';
 import type { FillOver } from './fillOver.ts';
 import { jumperSize, type NeededJumper } from './jumpers.ts';
 import { unborne } from './loads.ts';
+import { pieceSteps } from './pieceSteps.ts';
 import type { ResolvedRun } from './resolved.ts';
 import { HALF_SPANS, HARDWARE, JUMPER_PLACES } from './sources.ts';
 import type { RunTables } from './tables.ts';
@@ -31,22 +31,20 @@ interface Part {
 }
 
 export function takeoffSteps(of: Worked): Part {
-  const parts = [pieces(of), cutting(of), jumpers(of), fill(of), gaps(of), loads(of), lengths(of), HARD];
+  const parts = [
+    pieceSteps(of.resolved),
+    cutting(of),
+    jumpers(of),
+    fill(of),
+    gaps(of),
+    loads(of),
+    lengths(of),
+    HARD,
+  ];
   return { steps: parts.flatMap(({ steps }) => steps), sources: parts.flatMap(({ sources }) => sources) };
 }
 
 const HARD: Part = { steps: [{ say: 'takeoff.hardware' }, { say: 'takeoff.defer' }], sources: [HARDWARE] };
-
-function pieces({ resolved }: Worked): Part {
-  const steps = resolved.legs.flatMap(({ pieces }) =>
-    pieces.map(({ id, clear, cut, ends: [a, b] }): Step => {
-      const into = ticks(a.insertion + b.insertion);
-      const values = { piece: id, clear: shortLength(clear), into: shortLength(into) };
-      return { say: into > 0 ? 'takeoff.pieceIn' : 'takeoff.piece', values, value: shortLength(cut) };
-    }),
-  );
-  return { steps, sources: [INSERTED] };
-}
 
 function cutting({ plans }: Worked): Part {
   return {

@@ -12,7 +12,7 @@ import type { Answered } from '../../src/trade/answer.ts';
 import { GivenError } from '../../src/trade/given.ts';
 import { readLength } from '../../src/trade/length.ts';
 import { cable, corner, type Given, outdoor, supports, wall, wallWith } from './inspect/runs.ts';
-import { catalogue } from './practice.ts';
+import { catalogue, leg } from './practice.ts';
 import { speak, tables } from './tables.ts';
 
 const takenOff = (run: Given): Answered<Takeoff> =>
@@ -64,6 +64,34 @@ describe('a ladder tray to a transmitter', () => {
       [end('socketed', 5.0625, 5), end('socketed', 7, 1.5)],
       [end('socketed', 7, 1.5), end('socketed', 9, 1.5)],
       [end('socketed', 9, 1.5), end('free', 0, 0)],
+    ]);
+  });
+
+  test('the steps show the whole sum of each cut, and name what takes and adds', () => {
+    const lines = answer.steps
+      .filter(({ say }) => say.startsWith('takeoff.piece'))
+      .map((s) => [speak(s), s.value]);
+    expect(lines.slice(1)).toEqual([
+      [`Piece 1-1 at the start of the run, plus 1 1/2" that goes into the socket.`, undefined],
+      [
+        `Piece 1-1 at sleeve S1, less 5 1/16" from the middle of its gap to its edge, plus 5" that goes into it.`,
+        undefined,
+      ],
+      [`Piece 1-1: 15'-0" between its working points − 5 1/16" + 1 1/2" + 5". Cut to:`, `15'-1 7/16"`],
+      [
+        `Piece 1-2 at sleeve S1, less 5 1/16" from the middle of its gap to its edge, plus 5" that goes into it.`,
+        undefined,
+      ],
+      [`Piece 1-2 at a flat elbow, less its take-out 7", plus 1 1/2" that goes into it.`, undefined],
+      [
+        `Piece 1-2: 9'-8 1/2" between its working points − 5 1/16" − 7" + 5" + 1 1/2". Cut to:`,
+        `9'-2 15/16"`,
+      ],
+      [`Piece 2-1 at a flat elbow, less its take-out 7", plus 1 1/2" that goes into it.`, undefined],
+      [`Piece 2-1 at an outside elbow, less its take-out 9", plus 1 1/2" that goes into it.`, undefined],
+      [`Piece 2-1: 10'-9" between its working points − 7" − 9" + 1 1/2" + 1 1/2". Cut to:`, `9'-8"`],
+      [`Piece 3-1 at an outside elbow, less its take-out 9", plus 1 1/2" that goes into it.`, undefined],
+      [`Piece 3-1: 6'-4" between its working points − 9" + 1 1/2". Cut to:`, `5'-8 1/2"`],
     ]);
   });
 
@@ -157,6 +185,9 @@ describe('joints', () => {
     const { pieces, hardware, gaps, jumpers } = of(outdoor({}, { splice: { gap: 0.25 } }));
     expect(pieces.map(({ cutIn }) => cutIn)).toEqual([240 - 0.125, 240 - 0.125]);
     expect(pieces[0]?.ends[1]).toEqual({ joint: 'expansion', takeOutIn: 0, insertionIn: 0, shareIn: 0.125 });
+    const said = takenOff(outdoor({}, { splice: { gap: 0.25 } })).steps.map(speak);
+    expect(said).toContain('Piece 1-1 at expansion splice S1, less 1/8", its share of the gap.');
+    expect(said).toContain(`Piece 1-1: 20'-0" between its working points − 1/8". Cut to:`);
     expect(hardware.slice(-3)).toEqual([
       { item: 'jumper', count: 1 },
       { item: 'lug', count: 2 },
@@ -325,6 +356,15 @@ test('a piece longer than its stock is refused at its leg', () => {
   expect(() => of({ ...run, stock: 480 - 1 / 8128 })).toThrow(GivenError);
 });
 
+/** Legs of 10 ft, and whatever is given besides. */
+const ends = (tray: string, legs: readonly object[], rest: object = {}): Given => ({
+  v: 1,
+  tray,
+  start: { kind: 'free', joint: 'free' },
+  legs,
+  ...rest,
+});
+
 test('every sentence listed is said by some run, and every sentence has its words', () => {
   const cables = [cable('1', { deviceA: 20 })];
   const runs: readonly Given[] = [
@@ -347,6 +387,20 @@ test('every sentence listed is said by some run, and every sentence has its word
       cables: [cable('1', { side: 'left' }), cable('1', { id: 'R', side: 'right' })],
     }),
     { ...corner('card-4-outside-90', 'D'), supports: supports('b', [20, 60, 108], 'guide', 'vertical') },
+    // What pieces end at: every fitting, a plate with a gap, expansion splices and a socket at the run's ends; nothing.
+    ends('card-6', [leg('A', 'N'), leg('B', 'W', 'A:left', 'card-6-tee'), leg('C', 'N', 'A', 'card-6-tee')]),
+    ends('card-6', [leg('A', 'N'), leg('B', 'W', 'A:left', 'card-6-cross')]),
+    ends('card-6', [leg('A', 'N'), leg('B', 'N', 'A', 'card-6-4-reducer-straight')]),
+    ends('card-4', [leg('A', 'N'), leg('B', 'U', 'A', 'card-4-inside-90')]),
+    ends('card-4', [leg('A', 'N'), leg('B', { azimuthDeg: 20, slopeDeg: 0 }, 'A', 'card-4-hinge')]),
+    ends('card-4', [leg('A', 'N')], { joints: [{ leg: 'A', at: 60, kind: 'butt', gap: '1/4' }] }),
+    ends('card-4', [leg('A', 'N')]),
+    ends('card-4', [leg('A', 'N')], { ends: [{ leg: 'A', kind: 'tray', joint: 'socketed' }] }),
+    ends('card-4', [leg('A', 'N')], {
+      start: { kind: 'tray', joint: 'expansion' },
+      ends: [{ leg: 'A', kind: 'tray', joint: 'expansion' }],
+      temps: { lowF: 0, highF: 100, nowF: 50 },
+    }),
   ];
   const said = runs.flatMap((run) => takenOff(run).steps);
   for (const step of said) expect(speak(step)).not.toMatch(/\d\.\d{5}/);
