@@ -2,6 +2,7 @@
 import { formatLength, type Ticks } from '../trade/length.ts';
 import type { Catalogue, Tray } from './catalogue.ts';
 import type { Bad, Node } from './tree.ts';
+import { nameOne } from './wouldDo.ts';
 
 /**
  * @param tray  of the first leg; null when it is at fault
@@ -17,6 +18,7 @@ export function channelsOf(
   const others = new Map<string, Tray | null>();
   for (const node of order) {
     const before = node.parent === null ? null : (trays.get(node.parent) ?? null);
+    if (node.given.from !== 'start' && node.item === null) noFitting(node, before, catalogue, bad);
     if (node.given.from === 'start') trays.set(node, tray);
     else if (before === null || node.item === null) trays.set(node, before);
     else trays.set(node, behind(node, before, catalogue, others, bad));
@@ -24,13 +26,34 @@ export function channelsOf(
   return trays;
 }
 
+const BRANCHES = ['tee', 'cross'] as const;
+const FITTINGS = ['elbow', 'tee', 'cross', 'hinge', 'reducer'] as const;
+
+/** What a leg can leave another by: aside, by a tee or a cross alone. */
+const fittingsFor = ({ way }: Node) => (way === 'straight' ? FITTINGS : BRANCHES);
+
+/** A leg goes on by no fitting, or by what is none; names that would do, of the width that stands there. */
+function noFitting(node: Node, before: Tray | null, catalogue: Catalogue, bad: Bad): void {
+  const { fitting } = node.given;
+  const item = fitting === null ? undefined : catalogue.get(fitting);
+  const wrong =
+    item === undefined ? 'the catalogue has no such item' : `a ${item.kind} is no fitting between two legs`;
+  bad(
+    `${node.field}.fitting`,
+    fitting,
+    fitting === null ? 'a leg that goes on from another does so by a fitting' : wrong,
+    nameOne(catalogue, fittingsFor(node), before?.width ?? null),
+  );
+}
+
 function behind(
-  { field, item, given }: Node,
+  node: Node,
   before: Tray,
   catalogue: Catalogue,
   others: Map<string, Tray | null>,
   bad: Bad,
 ): Tray | null {
+  const { field, item, given } = node;
   if (item === null) return before;
   const fits = item.width === before.width || (item.kind === 'reducer' && item.narrow === before.width);
   if (!fits) {
@@ -38,9 +61,7 @@ function behind(
       `${field}.fitting`,
       given.fitting,
       'the fitting is not of the width it stands in',
-      item.kind === 'reducer'
-        ? `name one with an end of ${formatLength(before.width)}`
-        : `name one of ${formatLength(before.width)}`,
+      nameOne(catalogue, item.kind === 'reducer' ? ['reducer'] : fittingsFor(node), before.width),
     );
     return item.kind === 'reducer' ? null : before;
   }

@@ -5,6 +5,7 @@ import { halves, placeSplice } from './joints.ts';
 import type { ResolvedJoint } from './straight.ts';
 import type { Bad } from './tree.ts';
 import type { Joint, JointKind } from './types.ts';
+import { nameOne } from './wouldDo.ts';
 
 type Pair<T> = readonly [T, T];
 type JointItem = Sleeve | Plate | Hinge | ExpansionSplice;
@@ -49,25 +50,26 @@ export function resolveJoint(joint: Joint, where: Where, bad: Bad): ResolvedJoin
 }
 
 function itemOf({ kind, item: named }: Joint, { field, tray, catalogue }: Where, bad: Bad): JointItem | null {
-  if (kind === 'gap') {
+  const wanted = MADE_WITH[kind];
+  if (wanted === null || kind === 'gap') {
     if (named !== undefined) bad(`${field}.item`, named, 'nothing joins the ends at a gap', 'leave it out');
     return null;
   }
   const id = named ?? tray?.own[kind];
   if (id === undefined) return null;
-  const wanted = MADE_WITH[kind];
   const item = catalogue.get(id);
   const wrong = (message: string, todo: string) => bad(`${field}.item`, id, message, todo);
-  if (item === undefined)
-    wrong('the catalogue has no such item', `name a ${wanted} of the catalogue, or leave it out`);
+  const names = () => nameOne(catalogue, [wanted], tray?.width ?? null);
+  if (item === undefined) wrong('the catalogue has no such item', `${names()}, or leave it out`);
   else if (item.kind !== wanted)
-    wrong(`${article(kind)} joint is made with a ${wanted}, and this is a ${item.kind}`, `name a ${wanted}`);
+    wrong(`${article(kind)} joint is made with ${made(wanted)}, and this is a ${item.kind}`, names());
   else if (tray !== null && item.width !== tray.width)
-    wrong('the item is not of the width it stands in', `name one of the width of ${tray.id}`);
+    wrong('the item is not of the width it stands in', names());
   else return item as JointItem;
   return null;
 }
 
+const made = (wanted: JointItem['kind']) => (wanted === 'expansion' ? 'an expansion splice' : `a ${wanted}`);
 const article = (kind: JointKind) => (kind === 'expansion' ? `an ${kind}` : `a ${kind}`);
 
 /** How far each channel goes in; `undefined` where that is at fault. */

@@ -34,7 +34,7 @@ const WAYS: readonly WayOut[] = ['straight', 'left', 'right'];
 const FITTINGS = { elbow: true, tee: true, cross: true, reducer: true, hinge: true } as const;
 const isFitting = (item: Item): item is FittingItem => item.kind in FITTINGS;
 
-/** Puts the legs together; every fault of ids, parents and fittings is told to `bad`. */
+/** Puts the legs together; every fault of ids and parents is told to `bad`, and of fittings that do not go together. */
 export function treeOf(legs: readonly Leg[], catalogue: Catalogue, bad: Bad): Tree {
   if (legs.length === 0) bad('legs', [], 'a run has at least one leg', 'give its first leg, from start');
   const first = legs.findIndex(({ from }) => from === 'start');
@@ -42,9 +42,7 @@ export function treeOf(legs: readonly Leg[], catalogue: Catalogue, bad: Bad): Tr
     const field = `legs[${k}]`;
     // A second leg at the start is at fault for that, whatever it says of a fitting.
     const item =
-      given.from === 'start'
-        ? noFitting(given, k === first, field, bad)
-        : fittingOf(given, field, catalogue, bad);
+      given.from === 'start' ? noFitting(given, k === first, field, bad) : fittingOf(given, catalogue);
     return { k, field, given, parent: null, children: [], way: 'straight', item };
   });
   const byId = idsOf(nodes, bad);
@@ -64,25 +62,10 @@ function noFitting({ fitting }: Leg, judged: boolean, field: string, bad: Bad): 
   return null;
 }
 
-function fittingOf({ fitting }: Leg, field: string, catalogue: Catalogue, bad: Bad): FittingItem | null {
-  if (fitting === null) {
-    bad(
-      `${field}.fitting`,
-      null,
-      'a leg that goes on from another does so by a fitting',
-      'name a fitting of the catalogue',
-    );
-    return null;
-  }
-  const item = catalogue.get(fitting);
-  if (item !== undefined && isFitting(item)) return item;
-  bad(
-    `${field}.fitting`,
-    fitting,
-    item === undefined ? 'the catalogue has no such item' : `a ${item.kind} is no fitting between two legs`,
-    'name an elbow, tee, cross, reducer or hinge of the catalogue',
-  );
-  return null;
+/** Null where it is none; channels.ts, which knows the width that stands there, tells what would do. */
+function fittingOf({ fitting }: Leg, catalogue: Catalogue): FittingItem | null {
+  const item = fitting === null ? undefined : catalogue.get(fitting);
+  return item !== undefined && isFitting(item) ? item : null;
 }
 
 function idsOf(nodes: readonly Node[], bad: Bad): ReadonlyMap<string, Node> {
