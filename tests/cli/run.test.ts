@@ -26,6 +26,16 @@ test('the manual has a row for every verb, and names every rule', () => {
   }
 });
 
+test('the run of the manual is a whole one, and its ids are of the catalogue', async () => {
+  const written = /^\$ echo '(?<json>.*)' \| npm run -s trayhand -- run takeoff$/m.exec(section)?.groups?.[
+    'json'
+  ];
+  const { one, exit } = await trayhand(['run', 'takeoff'], JSON.parse(written ?? '') as unknown);
+  expect(exit).toBe(0);
+  // 180 + 1 1/2 - 5 1/16 + 5; 116 1/2 - 5 1/16 - 7 + 5 + 1 1/2; 120 - 7 + 1 1/2
+  expect(one.result['pieces']).toMatchObject([{ cutIn: 181.4375 }, { cutIn: 110.9375 }, { cutIn: 114.5 }]);
+});
+
 test('takeoff: one run in, one answer out', async () => {
   const { one, exit } = await trayhand(['run', 'takeoff'], run);
   expect(exit).toBe(0);
