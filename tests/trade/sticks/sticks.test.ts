@@ -1,11 +1,21 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { ticks } from '../../../src/trade/length.ts';
 import { faultsOf } from '../../../src/trade/sticks/check.ts';
+import { byHand as byRule } from '../../../src/trade/sticks/firstFit.ts';
+import { jobOf } from '../../../src/trade/sticks/job.ts';
+import { laterAims } from '../../../src/trade/sticks/laterAims.ts';
+import { leastStock } from '../../../src/trade/sticks/leastStock.ts';
+import { rankOf } from '../../../src/trade/sticks/plan.ts';
 import { sticks } from '../../../src/trade/sticks/sticks.ts';
-import type { SticksGiven, SticksResult } from '../../../src/trade/sticks/types.ts';
+import type {
+  CutLength,
+  SticksGiven,
+  SticksResult,
+  StockCertificate,
+} from '../../../src/trade/sticks/types.ts';
 import { bestByTrying, type Five } from './everyPlan.ts';
 import { published, ties, tray, UNIT } from './jobs.ts';
+import { randomGiven } from './random.ts';
 
 const fiveOf = (r: SticksResult): Five =>
   [
@@ -77,34 +87,11 @@ describe('plans of equal stock', () => {
 });
 
 describe('small jobs against every plan there is', () => {
-  const length = fc.integer({ min: 3, max: 40 });
-  const given = fc
-    .record({
-      stock: fc.array(fc.tuple(fc.integer({ min: 20, max: 60 }), fc.option(fc.nat(3), { nil: undefined })), {
-        minLength: 1,
-        maxLength: 2,
-      }),
-      offcuts: fc.array(fc.tuple(fc.integer({ min: 3, max: 50 }), fc.nat(2)), { maxLength: 2 }),
-      pieces: fc.array(fc.tuple(length, fc.integer({ min: 1, max: 3 })), { minLength: 1, maxLength: 3 }),
-      kerf: fc.nat(2),
-      least: fc.nat(20),
-    })
-    .map(
-      ({ stock, offcuts, pieces, kerf, least }): SticksGiven => ({
-        stock: stock.map(([l, count]) => ({ length: ticks(l * 508), count })),
-        offcuts: offcuts.map(([l, count]) => ({ length: ticks(l * 508), count })),
-        pieces: pieces.map(([l, count]) => ({ length: ticks(l * 508), count })),
-        kerf: ticks(kerf * 508),
-        minReusable: ticks(least * 508),
-      }),
-    )
-    .filter(({ stock, offcuts = [], pieces }) =>
-      pieces.every((p) => [...stock, ...offcuts].some((b) => b.length >= p.length)),
-    );
+  const small = randomGiven({ kinds: 3, each: 3, stock: 60, piece: 40 });
 
   test('all five numbers are the best; what is called proven is', () => {
     fc.assert(
-      fc.property(given, (one) => {
+      fc.property(small, (one) => {
         const best = bestByTrying(one);
         const result = planned(one);
         expect(result.feasible).toBe(best !== null);
@@ -112,5 +99,76 @@ describe('small jobs against every plan there is', () => {
       }),
       { numRuns: 400 },
     );
+  });
+
+  test('as large jobs are planned: never better than the best, and an aim called proven is the best', () => {
+    fc.assert(
+      fc.property(small, (one) => {
+        const job = jobOf(one);
+        const first = leastStock(job, { stop: () => false, found: () => {} }, false);
+        const best = bestByTrying(one);
+        if (first.bound.ticks === Number.POSITIVE_INFINITY) expect(best).toBeNull();
+        if (first.plan === null || best === null) return;
+        expect(first.bound.ticks).toBeLessThanOrEqual(best[0]);
+        const { plan, levels } = laterAims(job, first, first.plan, () => false);
+        const [stock, used, longest, setups, stops] = rankOf(plan, job);
+        const five = [stock, 0 - used, 0 - longest, setups, stops];
+        const proven = stock === first.bound.ticks ? levels : 0;
+        expect(five.slice(0, proven)).toEqual(best.slice(0, proven));
+      }),
+      { numRuns: 400 },
+    );
+  });
+});
+
+describe('larger jobs', () => {
+  test('the plan holds, what is called proven is shown, and the rule of thumb is never better', () => {
+    fc.assert(
+      fc.property(randomGiven({ kinds: 12, each: 6, stock: 960, piece: 640 }), (one) => {
+        const result = planned(one);
+        const hand = byRule(jobOf(one));
+        if (hand === null) return;
+        expect(result.feasible).toBe(true);
+        expect(fiveOf(result)[0]).toBeLessThanOrEqual(rankOf(hand, jobOf(one))[0]);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  test('the same again is the same answer', () => {
+    const given = tray.find(({ id }) => id === 'tray-divisor-400')?.given as SticksGiven;
+    expect(sticks(given)).toEqual(sticks(given));
+  });
+});
+
+describe('an answer that does not hold is found out', () => {
+  const given = tray.find(({ id }) => id === 'ms-short-20')?.given as SticksGiven;
+  const { result } = sticks(given);
+  const [first, ...rest] = result.lengths as [CutLength, ...CutLength[]];
+  const stocked = result.certificate as StockCertificate;
+  const rows: readonly (readonly [string, Partial<SticksResult>])[] = [
+    ['a piece is missing', { lengths: [{ ...first, pieces: first.pieces.slice(1) }, ...rest] }],
+    ['a bar is longer than it is', { lengths: [{ ...first, fromIn: first.fromIn + 1 }, ...rest] }],
+    ['a bar is used once too often', { lengths: [first, first, ...rest] }],
+    ['a remainder is not what is left', { lengths: [{ ...first, leftIn: first.leftIn + 0.01 }, ...rest] }],
+    ['a bar is opened for nothing', { lengths: [...result.lengths, { ...first, pieces: [] }] }],
+    ['set-ups are counted wrongly', { setups: (result.setups ?? 0) - 1 }],
+    ['the bound is above the plan', { lowerBoundIn: (result.newStockIn ?? 0) + 1 }],
+    ['proven without a certificate', { certificate: null }],
+    [
+      'a weight too many',
+      { certificate: { ...stocked, weights: stocked.weights.map((w) => ({ ...w, u: w.u + 1 })) } },
+    ],
+    [
+      'a bar that holds more',
+      { certificate: { ...stocked, perStock: stocked.perStock.map((p) => ({ ...p, U: p.U - 1 })) } },
+    ],
+    ['another bound', { certificate: { ...stocked, bound: stocked.bound + 240 } }],
+    ['no plan, but parts of one', { feasible: false }],
+  ];
+
+  test.each(rows)('%s', (_, wrong) => {
+    expect(faultsOf(given, result)).toEqual([]);
+    expect(faultsOf(given, { ...result, ...wrong })).not.toEqual([]);
   });
 });
