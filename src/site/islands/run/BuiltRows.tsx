@@ -87,11 +87,12 @@ interface OneProps {
 function OneBuilt({ row, by, today, onBuilt, tell, speak }: OneProps) {
   const { piece, built } = row;
   const [cut, setCut] = useState<Ticks | undefined>(built?.cut);
+  const [unread, setUnread] = useState(false);
   const [who, setWho] = useState(built?.by ?? by);
   const [on, setOn] = useState(built?.on ?? today);
   const [said, setSaid] = useState('');
   const keep = () => {
-    if (cut === undefined || cut <= 0) return setSaid(tell('yourRun.giveCut'));
+    if (unread || cut === undefined || cut <= 0) return setSaid(tell('yourRun.giveCut'));
     if (who.trim() === '') return setSaid(tell('yourRun.giveWho'));
     if (!/^\d{4}-\d{2}-\d{2}$/.test(on) || Number.isNaN(Date.parse(on)))
       return setSaid(tell('yourRun.giveDay'));
@@ -104,6 +105,7 @@ function OneBuilt({ row, by, today, onBuilt, tell, speak }: OneProps) {
         legend={tell('yourRun.tapeShows')}
         value={cut}
         onValue={setCut}
+        onUnread={setUnread}
         tell={tell}
         speak={speak}
       />
