@@ -1,5 +1,6 @@
 import type { RunFile } from '../../../run/edit/file.ts';
 import { ticks } from '../../../trade/length.ts';
+import { isLaidOut, notJudged, parted } from '../../run/judged.ts';
 import { longAs } from '../../run/lengths.ts';
 import { counted } from '../../run/words.ts';
 import type { WorkedRun } from '../../run/workOut.ts';
@@ -25,18 +26,23 @@ export function Answer({ file, worked, settings, tell }: Props) {
       : '',
     whole > 0 ? longAs(settings, tell)(ticks(whole)) : '',
   ].filter((text) => text !== '');
+  const unjudged = resolved === null || inspected === null ? [] : notJudged(resolved, inspected);
+  const names = [...new Set(unjudged.map(({ name }) => tell(name)))];
   const lines = () => {
     if (file.run.legs.length === 0) return [tell('yourRun.nothing')];
     if (resolved === null || inspected === null) return [tell('yourRun.look')];
     const pieces = resolved.legs.reduce((sum, leg) => sum + leg.pieces.length, 0);
     const used = takeoff?.result.sticks.reduce((sum, { lengthsUsed }) => sum + (lengthsUsed ?? 0), 0);
-    const wrong = inspected.result.findings.length;
+    const wrong = parted(file.run, inspected.result.findings).wrong.length;
+    const laid = isLaidOut(file.run);
+    const none = unjudged.length > 0 ? 'yourRun.wrong-noneJudged' : 'yourRun.wrong-none';
     return [
       used === undefined
         ? tell(`yourRun.only-${counted(pieces)}`, { pieces })
         : tell(`yourRun.pieces-${counted(pieces)}`, { pieces }),
       ...(used === undefined ? [] : [tell(`yourRun.sticks-${counted(used)}`, { sticks: used })]),
-      wrong === 0 ? tell('yourRun.wrong-none') : tell(`yourRun.wrong-${counted(wrong)}`, { count: wrong }),
+      ...(laid ? [] : [tell('yourRun.notLaid')]),
+      ...(wrong > 0 ? [tell(`yourRun.wrong-${counted(wrong)}`, { count: wrong })] : laid ? [tell(none)] : []),
     ];
   };
   return (
@@ -49,6 +55,7 @@ export function Answer({ file, worked, settings, tell }: Props) {
           </span>
         ))}
       </p>
+      {names.length > 0 && <p>{tell('yourRun.notJudgedList', { list: names.join('; ') })}</p>}
     </section>
   );
 }

@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from 'react';
 import type { LayoutResult } from '../../../run/layout/layout.ts';
 import type { Run } from '../../../run/types.ts';
 import type { Fault } from '../../../trade/given.ts';
+import { standing } from '../../run/laid.ts';
 import type { LayoutAsked, LayoutTold } from '../../run/layoutWorker.ts';
 import { type Long, longAs } from '../../run/lengths.ts';
 import { findingPlace } from '../../run/said.ts';
@@ -24,7 +25,7 @@ interface Props {
 export function LayOut({ run, data, onLaid, settings, tell, speak }: Props) {
   const worker = useRef<Worker | null>(null);
   const [busy, setBusy] = useState(false);
-  const [result, setResult] = useState<LayoutResult | null>(null);
+  const [found, setFound] = useState<{ readonly result: LayoutResult; readonly on: Run } | null>(null);
   const [faults, setFaults] = useState<readonly Fault[]>([]);
   const [failed, setFailed] = useState(false);
   const stop = () => {
@@ -35,7 +36,7 @@ export function LayOut({ run, data, onLaid, settings, tell, speak }: Props) {
   useEffect(() => () => worker.current?.terminate(), []);
   const begin = () => {
     stop();
-    setResult(null);
+    setFound(null);
     setFaults([]);
     setFailed(false);
     setBusy(true);
@@ -44,7 +45,8 @@ export function LayOut({ run, data, onLaid, settings, tell, speak }: Props) {
     own.onmessage = ({ data: told }: MessageEvent<LayoutTold>) => {
       stop();
       if (told.told === 'faults') return setFaults(told.faults);
-      setResult(told.result);
+      // A refusal speaks of the run that was asked for, a lay-out of the run that it made.
+      setFound({ result: told.result, on: told.result.run ?? run });
       if (told.result.run !== null) onLaid(told.result.run);
     };
     own.onerror = () => {
@@ -53,6 +55,9 @@ export function LayOut({ run, data, onLaid, settings, tell, speak }: Props) {
     };
     own.postMessage({ run, data } satisfies LayoutAsked);
   };
+  const stands = found === null ? 'gone' : standing(run, found.on);
+  const result = stands === 'stands' ? (found?.result ?? null) : null;
+  const stale = stands === 'stale' && found?.result.run != null;
   return (
     <section className="lay-out off-paper">
       <div className="buttons">
@@ -71,6 +76,11 @@ export function LayOut({ run, data, onLaid, settings, tell, speak }: Props) {
         {failed && <p>{tell('yourRun.layFailed')}</p>}
         {result !== null && <Laid result={result} long={longAs(settings, tell)} tell={tell} speak={speak} />}
         <Refused faults={faults} tell={tell} />
+        {stale && !busy && (
+          <p className="note">
+            <strong>{tell('yourRun.layStale')}</strong>
+          </p>
+        )}
         {result === null && !busy && <p className="hint">{tell('yourRun.layHint')}</p>}
       </div>
     </section>

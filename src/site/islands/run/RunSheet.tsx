@@ -69,7 +69,6 @@ export default function RunSheet({ words, data, examples, children }: Props) {
     requestAnimationFrame(() => document.querySelector('#run-answer')?.scrollIntoView());
   };
   const { worked, drawn } = useWorkedRun(shared ?? file, draft, world, tell, speak);
-  const findings = worked.inspected?.result.findings ?? [];
 
   const editRun = (next: Run, what: Say, fresh?: 'fresh') => edit({ ...file, run: next }, what, fresh);
   const changed = (what: string): Say => ({ say: 'yourRun.did-change', values: { what } });
@@ -118,6 +117,16 @@ export default function RunSheet({ words, data, examples, children }: Props) {
             </ul>
           </div>
         )}
+        {begunRun && (
+          <LayOut
+            run={run}
+            data={data}
+            settings={settings}
+            onLaid={(laid) => editRun(laid, { say: 'yourRun.did-layOut', values: {} }, 'fresh')}
+            tell={tell}
+            speak={speak}
+          />
+        )}
         {!begunRun && examples.length > 0 && (
           <details className="opens off-paper">
             <summary>
@@ -149,7 +158,7 @@ export default function RunSheet({ words, data, examples, children }: Props) {
             <section className="run-comes">
               <h2 className="view-title">{tell('yourRun.comes')}</h2>
               <Findings
-                findings={findings}
+                worked={worked}
                 drawings={drawn.isometric}
                 settings={settings}
                 tell={tell}
@@ -226,27 +235,17 @@ export default function RunSheet({ words, data, examples, children }: Props) {
         </div>
         {drawn.strip.length > 0 && <Figure drawings={drawn.strip} />}
         {begunRun && (
-          <>
-            <LayOut
-              run={run}
-              data={data}
-              settings={settings}
-              onLaid={(laid) => editRun(laid, { say: 'yourRun.did-layOut', values: {} }, 'fresh')}
-              tell={tell}
-              speak={speak}
-            />
-            <div className="buttons off-paper">
-              <button
-                type="button"
-                className="button second"
-                data-print
-                disabled={worked.takeoff === null || Card === null}
-                onClick={() => window.print()}
-              >
-                {tell('yourRun.print')} <Arrow />
-              </button>
-            </div>
-          </>
+          <div className="buttons off-paper">
+            <button
+              type="button"
+              className="button second"
+              data-print
+              disabled={worked.takeoff === null || Card === null}
+              onClick={() => window.print()}
+            >
+              {tell('yourRun.print')} <Arrow />
+            </button>
+          </div>
         )}
         <Stands
           file={file}

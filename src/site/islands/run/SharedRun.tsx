@@ -23,7 +23,6 @@ interface Props {
 
 /** A run that came in a link: shown, and kept only when that is asked for. */
 export function SharedRun({ file, worked, drawn, world, settings, onKeep, onLeave, tell, speak }: Props) {
-  const findings = worked.inspected?.result.findings ?? [];
   return (
     <div className="run-screen">
       <Answer file={file} worked={worked} settings={settings} tell={tell} />
@@ -37,13 +36,7 @@ export function SharedRun({ file, worked, drawn, world, settings, onKeep, onLeav
       </div>
       <p className="note">{tell('yourRun.sharedNote')}</p>
       <Figure drawings={drawn.isometric} caption={tell('yourRun.caption')} />
-      <Findings
-        findings={findings}
-        drawings={drawn.isometric}
-        settings={settings}
-        tell={tell}
-        speak={speak}
-      />
+      <Findings worked={worked} drawings={drawn.isometric} settings={settings} tell={tell} speak={speak} />
       <Comes worked={worked} file={file} world={world} settings={settings} tell={tell} speak={speak} />
     </div>
   );
