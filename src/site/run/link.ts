@@ -60,3 +60,13 @@ function bytesOf(text: string): Uint8Array<ArrayBuffer> {
   const plain = atob(text.replaceAll('-', '+').replaceAll('_', '/'));
   return Uint8Array.from(plain, (sign) => sign.charCodeAt(0));
 }
+
+/** What a saved file is called: the run alone apart from its whole file, and never `run` twice. */
+export function fileName(
+  { number, name }: { readonly number: string; readonly name: string },
+  which: 'file' | 'run',
+): string {
+  const own = (number || name).replace(/[^\w-]+/g, '-').toLowerCase();
+  if (which === 'file') return own === '' ? 'run-whole.json' : `${own}.json`;
+  return own === '' ? 'run.json' : `${own}.run.json`;
+}

@@ -4,7 +4,7 @@ import type { WayOutChoice } from '../../run/edit/ways.ts';
 import type { FittingItem } from '../../run/resolved.ts';
 import type { Direction } from '../../run/types.ts';
 import { inchNumber } from '../../trade/shortLength.ts';
-import type { Tell } from '../speak.ts';
+import type { SiteKey, Tell } from '../speak.ts';
 
 export function directionWords(dir: Direction, tell: Tell): string {
   if (typeof dir === 'string') return tell(`yourRun.dir-${dir}`);
@@ -47,3 +47,9 @@ export const trayWords = (tray: Tray, tell: Tell): string =>
     metal: tell(`yourRun.metal-${tray.metal}`),
     bottom: tell(`yourRun.bottom-${tray.bottom}`),
   });
+
+/** What is proven of a plan of so many sticks: that one fewer does not do. */
+export function provenKey(used: number): SiteKey {
+  if (used === 0) return 'yourRun.proven-none';
+  return used === 1 ? 'yourRun.proven-first' : `yourRun.proven-${counted(used - 1)}`;
+}

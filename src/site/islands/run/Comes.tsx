@@ -5,7 +5,7 @@ import { fromInches, inches } from '../../../trade/length.ts';
 import { measure, measureText } from '../../calculators/measure.ts';
 import { longAs } from '../../run/lengths.ts';
 import { hardwareWords, jumperPlace } from '../../run/said.ts';
-import { counted } from '../../run/words.ts';
+import { counted, provenKey } from '../../run/words.ts';
 import type { WorkedRun, World } from '../../run/workOut.ts';
 import type { Settings } from '../../settings.ts';
 import type { Speak, Tell } from '../../speak.ts';
@@ -80,7 +80,7 @@ export function Comes({ worked, file, world, settings, tell, speak }: Props) {
           {tell('yourRun.sawTakes', { kerf: long(resolved.kerf) })}{' '}
           {result.sticks.map((plan) => (
             <Fragment key={plan.tray}>
-              {tell(plan.proven ? 'yourRun.proven' : 'yourRun.notProven', {
+              {tell(plan.proven ? provenKey(plan.lengthsUsed ?? 0) : 'yourRun.notProven', {
                 fewer: (plan.lengthsUsed ?? 1) - 1,
               })}{' '}
               {plan.why?.map(speak).join(' ')}

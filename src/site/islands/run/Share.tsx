@@ -3,7 +3,7 @@ import type { RunFile } from '../../../run/edit/file.ts';
 import type { Fault } from '../../../trade/given.ts';
 import { GivenError } from '../../../trade/given.ts';
 import { saveFile } from '../../device/files.ts';
-import { LONGEST_LINK, packed } from '../../run/link.ts';
+import { fileName, LONGEST_LINK, packed } from '../../run/link.ts';
 import type { Tell } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
 import { FileEntry } from '../register/FileEntry.tsx';
@@ -21,10 +21,9 @@ export function Share({ file, onRead, json, tell }: Props) {
   const [link, setLink] = useState<string | null>(null);
   const [long, setLong] = useState(0);
   const [copied, setCopied] = useState(false);
-  const name = (file.number || file.name || 'run').replace(/[^\w-]+/g, '-').toLowerCase();
   const save = async (which: 'file' | 'run') => {
     const text = `${JSON.stringify((await json())[which], null, 2)}\n`;
-    saveFile(which === 'run' ? `${name}.run.json` : `${name}.json`, text);
+    saveFile(fileName(file, which), text);
   };
   const makeLink = async () => {
     const hash = await packed((await json()).file);
