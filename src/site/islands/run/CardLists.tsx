@@ -29,7 +29,7 @@ export function CardLists({ lists, needs, sheet, tell }: Props) {
       {cuts.length > 0 && <CutTable cuts={cuts} tell={tell} />}
       {splices.length > 0 && <SpliceTable splices={splices} tell={tell} />}
       {supports.length > 0 && <h3>{tell('yourRun.supports')}</h3>}
-      <SupportTable supports={supports} />
+      <SupportTable supports={supports} tell={tell} />
       <JumperLine jumpers={jumpers} tell={tell} />
       {crew.length > 0 && (
         <>

@@ -70,10 +70,13 @@ export function SpliceTable({ splices, tell }: SpliceProps) {
 }
 
 /** A row a leg and way: each support by its letter and place. */
-export function SupportTable({ supports }: Pick<CardRows, 'supports'>) {
+export function SupportTable({ supports, tell }: Pick<CardRows, 'supports'> & { readonly tell: Tell }) {
   if (supports.length === 0) return null;
   return (
     <div className="card-supports">
+      <p>
+        <b>{tell('yourRun.hooked')}</b>
+      </p>
       {supports.map(({ title, leg, way, supports: own }) => (
         <p key={`${leg} ${way}`}>
           <b>{title}</b>

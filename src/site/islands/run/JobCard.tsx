@@ -132,7 +132,7 @@ function Card({ resolved, takeoff, findings, file, world, today, settings: devic
           // biome-ignore lint/security/noDangerouslySetInnerHtml: src/drawing escapes every text
           <div className="card-strip" dangerouslySetInnerHTML={{ __html: strip.svg }} />
         )}
-        <SupportTable supports={rows.supports} />
+        <SupportTable supports={rows.supports} tell={tell} />
         <JumperLine jumpers={rows.jumpers} tell={tell} />
         {rest.length > 0 && (
           <p className="card-left">

@@ -119,9 +119,12 @@ function room({ steps, tasks, about, strip }: CardSize, setting: Setting, crew: 
   );
 }
 
+/** The line over the supports that says where the tape is hooked, and the space before it. */
+const HOOKED = 2 + MM.line;
+
 const across = ({ findings, supports, jumpers }: CardRows, setting: Setting): number =>
   findingsHigh(findings, setting) +
-  supports.reduce((sum, row) => sum + supportHigh(row), supports.length > 0 ? 1 : 0) +
+  supports.reduce((sum, row) => sum + supportHigh(row), supports.length > 0 ? HOOKED : 0) +
   jumpersHigh(jumpers);
 
 function findingsHigh(findings: CardRows['findings'], { short }: Setting): number {
@@ -179,7 +182,7 @@ function parted(rows: CardRows, size: CardSize): Pick<Held, 'shown' | 'rest'> {
     return some;
   };
   const jumpers = take(rows.jumpers, jumpersHigh);
-  const supports = take(rows.supports, (some) => some.reduce((sum, row) => sum + supportHigh(row), 1));
+  const supports = take(rows.supports, (some) => some.reduce((sum, row) => sum + supportHigh(row), HOOKED));
   const findings = take(rows.findings, (some) => findingsHigh(some, TIGHTEST) - MM.wrong);
   const each = Math.floor((left - MM.list) / MM.tight);
   const shown = {
