@@ -116,7 +116,7 @@ describe('by thumb, from nothing to a job card', () => {
     await page.getByRole('button', { name: 'Add leg 3' }).waitFor();
     await page.getByRole('button', { name: /^Do again: leg 3/ }).tap();
     await page.getByRole('button', { name: 'Add leg 4' }).waitFor();
-    expect(await page.locator('.findings li').first().innerText()).toMatch(/Zone [A-Z]\d/);
+    expect(await page.locator('.findings li').first().textContent()).toMatch(/Zone [A-Z]\d/);
     await page.getByRole('button', { name: 'Lay it out' }).tap();
     await page.getByText('none holds with fewer').waitFor();
     await answer(page).getByText('4 pieces').waitFor();
@@ -133,6 +133,26 @@ describe('by thumb, from nothing to a job card', () => {
     expect(await stock.getByLabel('Feet', { exact: true }).inputValue()).toBe('5');
     await page.getByRole('button', { name: 'Undo change of Stock and saw' }).tap();
     await answer(page).getByText('4 pieces').waitFor();
+  });
+
+  test('an end with a length that cannot be read is not added, and nothing typed is lost', async () => {
+    await opening(page, 'Ends').tap();
+    const list = page.locator('.run-screen > div > details.opens').filter({ hasText: 'A last leg without' });
+    await list.getByText('One more').tap();
+    await list.getByLabel('Ends at').selectOption('free');
+    await list.getByLabel('Joined').selectOption('free');
+    const open = list.getByRole('group', { name: 'Open to the instrument' });
+    await open.getByLabel('Inches', { exact: true }).fill('18');
+    await list.getByRole('button', { name: 'Add it' }).tap();
+    await list.getByText('Not added').waitFor();
+    expect(await open.getByLabel('Inches', { exact: true }).inputValue()).toBe('18');
+    expect(await list.getByLabel('On leg').locator('option').allTextContents()).toEqual(['Not said', '3']);
+    expect(await list.locator('summary').first().textContent()).toMatch(/Ends\s+0/);
+    await open.locator('.offer').tap();
+    await list.getByRole('button', { name: 'Add it' }).tap();
+    await expect.poll(() => list.locator('summary').first().textContent()).toMatch(/Ends\s+1/);
+    await page.getByText('Lay it out again').waitFor();
+    await page.getByRole('button', { name: 'Undo adding end 1' }).tap();
   });
 
   test('no sideways scroll, and nothing to touch is smaller than 48 px', async () => {
