@@ -1,6 +1,6 @@
 /** Fewer ways of cutting: bars are cut otherwise, two at a time, wherever no earlier aim is worse for it. */
 import type { Job } from './job.ts';
-import { type Cut, compareRanks, type Pattern, type Plan, rankOf, sizeOf, tidy } from './plan.ts';
+import { type Cut, compareRanks, type Pattern, type Plan, patternOf, rankOf, sizeOf, tidy } from './plan.ts';
 
 /** Pairs of bars looked at, at most. */
 const MOST_TRIED = 5000;
@@ -69,18 +69,26 @@ function* otherwise(job: Job, plan: Plan, i: number, j: number): Generator<Pair>
   const [a, b] = [plan[i] as Cut, plan[j] as Cut];
   const times = i === j ? Math.floor(a.times / 2) : Math.min(a.times, b.times);
   if (times === 0) return;
-  const both = together(a.pattern, b.pattern);
-  const half = halved(both);
-  if (half !== undefined && holds(job, a.bar, half) && holds(job, b.bar, half))
+  const room = (bar: number): number => job.bars[bar]?.room ?? 0;
+  const size = sizeOf(a.pattern, job) + sizeOf(b.pattern, job);
+  const both = new Int32Array(job.kinds.length);
+  add(both, a.pattern, 1);
+  add(both, b.pattern, 1);
+  if (both.every((n) => n % 2 === 0) && size / 2 <= Math.min(room(a.bar), room(b.bar))) {
+    const half = patternOf(both.map((n) => n / 2));
     yield { times, cuts: [a.bar, b.bar].map((bar) => ({ bar, pattern: half, times })) };
+  }
   for (const { pattern } of plan) {
-    const rest = less(both, pattern);
-    if (rest === undefined) continue;
-    for (const [one, other] of [
-      [a.bar, b.bar],
-      [b.bar, a.bar],
-    ] as const) {
-      if (!holds(job, one, pattern) || (rest.length > 0 && !holds(job, other, rest))) continue;
+    if (pattern === a.pattern || pattern === b.pattern || !holds(both, pattern)) continue;
+    const own = sizeOf(pattern, job);
+    const rest = remaining(both, pattern);
+    for (const [one, other] of a.bar === b.bar
+      ? [[a.bar, b.bar]]
+      : [
+          [a.bar, b.bar],
+          [b.bar, a.bar],
+        ]) {
+      if (one === undefined || other === undefined || own > room(one) || size - own > room(other)) continue;
       const cuts = [
         { bar: one, pattern, times },
         ...(rest.length > 0 ? [{ bar: other, pattern: rest, times }] : []),
@@ -92,47 +100,27 @@ function* otherwise(job: Job, plan: Plan, i: number, j: number): Generator<Pair>
   }
 }
 
-function holds(job: Job, bar: number, pattern: Pattern): boolean {
-  return sizeOf(pattern, job) <= (job.bars[bar]?.room ?? 0);
-}
-
 function without(plan: Plan, i: number, j: number, times: number): Plan {
   return plan.map((cut, k) => ({ ...cut, times: cut.times - (k === i ? times : 0) - (k === j ? times : 0) }));
 }
 
-function counted(pattern: Pattern): Map<number, number> {
-  const counts = new Map<number, number>();
-  for (let k = 0; k < pattern.length; k += 2) counts.set(pattern[k] as number, pattern[k + 1] as number);
-  return counts;
-}
-
-function listed(counts: ReadonlyMap<number, number>): Pattern {
-  return [...counts]
-    .filter(([, n]) => n > 0)
-    .sort(([a], [b]) => a - b)
-    .flat();
-}
-
-function together(a: Pattern, b: Pattern): Pattern {
-  const counts = counted(a);
-  for (const [kind, n] of counted(b)) counts.set(kind, n + (counts.get(kind) ?? 0));
-  return listed(counts);
-}
-
-function less(both: Pattern, pattern: Pattern): Pattern | undefined {
-  const counts = counted(both);
-  for (const [kind, n] of counted(pattern)) {
-    const left = (counts.get(kind) ?? 0) - n;
-    if (left < 0) return undefined;
-    counts.set(kind, left);
+function add(counts: Int32Array, pattern: Pattern, by: 1 | -1): void {
+  for (let k = 0; k < pattern.length; k += 2) {
+    const kind = pattern[k] as number;
+    counts[kind] = (counts[kind] as number) + by * (pattern[k + 1] as number);
   }
-  return listed(counts);
 }
 
-function halved(both: Pattern): Pattern | undefined {
-  return both.every((n, i) => i % 2 === 0 || n % 2 === 0)
-    ? both.map((n, i) => (i % 2 === 0 ? n : n / 2))
-    : undefined;
+function holds(counts: Int32Array, pattern: Pattern): boolean {
+  for (let k = 0; k < pattern.length; k += 2)
+    if ((counts[pattern[k] as number] as number) < (pattern[k + 1] as number)) return false;
+  return true;
+}
+
+function remaining(both: Int32Array, pattern: Pattern): Pattern {
+  const left = both.slice();
+  add(left, pattern, -1);
+  return patternOf(left);
 }
 
 /** Set-ups that every plan of so much stock has at least: one, or two where the bars cannot all be cut alike. */

@@ -17,7 +17,7 @@ export interface Later {
 }
 
 /** Numbers gone through at most for each of the second and the third aim. */
-const MOST_WORK = 1.5e7;
+const MOST_WORK = 1e7;
 
 export function laterAims(job: Job, first: Least, start: Plan, asked: () => boolean): Later {
   let plan = start;
