@@ -104,6 +104,20 @@ describe('calc sticks', () => {
       why: expect.stringContaining('rounded up to 1/64 in'),
       certificate: { grid: 1 / 64, weights: [{ length: 7676 }] },
     });
+    // Seven pieces of a seventh of the bar just fit it; rounded up they seem to need two, and nothing may be claimed.
+    const seventh = await call({
+      stock: [{ length: 240 }],
+      pieces: [{ length: 278_674 / 8128, count: 7 }],
+      kerf: 0,
+    });
+    expect(seventh.one.result).toMatchObject({
+      lengthsUsed: 2,
+      lowerBoundIn: 240,
+      proven: false,
+      provenLevels: 0,
+      certificate: null,
+      why: expect.stringContaining('is not proven'),
+    });
     // 1/8 in in place of 3 mm has 508 ticks in common with them: 3 840 units, nothing is rounded.
     const plain = await call({
       stock: [{ length: 240 }],

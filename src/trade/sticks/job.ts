@@ -53,8 +53,12 @@ const MOST_UNITS = 200_000;
 const MOST_PIECES = 100_000;
 const SIXTY_FOURTH = TICKS_PER_INCH / 64;
 
-/** @throws {GivenError} a piece that is longer than every bar; more pieces than can be cut */
-export function jobOf(given: SticksGiven): Job {
+/**
+ * @param lean  where lengths are rounded: pieces and kerf down and bars up, so that no plan of the true lengths is
+ *              missed; what is proven of that job is proven of the true one (`honest.ts`)
+ * @throws {GivenError} a piece that is longer than every bar; more pieces than can be cut
+ */
+export function jobOf(given: SticksGiven, lean = false): Job {
   const { stock, offcuts = [], pieces, kerf, minReusable = REUSABLE.length } = given;
   refuse(given);
   const bars = [
@@ -69,10 +73,10 @@ export function jobOf(given: SticksGiven): Job {
   const exact = [kerf, ...bars.map((b) => b.length), ...kinds.keys()].reduce(divisor, 0);
   const rounded = longest / exact > MOST_UNITS;
   const grain = rounded ? SIXTY_FOURTH : exact;
-  const up = (length: number): number => Math.ceil(length / grain);
+  const [up, down] = lean ? [Math.floor, Math.ceil] : [Math.ceil, Math.floor];
   // A piece that takes a whole bar still does after rounding: nothing else fits beside it either way.
-  const most = Math.floor(longest / grain);
-  const unitKerf = up(kerf);
+  const most = down(longest / grain);
+  const unitKerf = up(kerf / grain);
   return {
     grain,
     rounded,
@@ -81,15 +85,15 @@ export function jobOf(given: SticksGiven): Job {
     kerfTicks: kerf,
     reusableTicks: minReusable,
     bars: bars.map(({ length, count, offcut }) => {
-      const whole = Math.floor(length / grain);
+      const whole = down(length / grain);
       // Shorter than the longest by less than a unit: what takes the whole of the longest must not seem to fit here.
-      const units = length < longest && whole === most ? whole - 1 : whole;
+      const units = !lean && length < longest && whole === most ? whole - 1 : whole;
       return { length: units, room: units + unitKerf, count, offcut, ticks: length };
     }),
     kinds: [...kinds]
       .map(([ticks, wanted]) => ({
         ticks,
-        size: (ticks <= longest ? Math.min(up(ticks), Math.max(most, 1)) : up(ticks)) + unitKerf,
+        size: Math.min(up(ticks / grain), Math.max(most, 1)) + unitKerf,
         count: wanted.reduce((n, w) => n + w.count, 0),
         pieces: wanted,
       }))

@@ -16,6 +16,8 @@ export const sticksSays = [
   'sticks.tried',
   'sticks.levels',
   'sticks.rounded',
+  'sticks.roundedProof',
+  'sticks.roundedOpen',
   'sticks.short',
   'sticks.shortProven',
   'sticks.shortTried',

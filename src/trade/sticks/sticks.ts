@@ -10,6 +10,7 @@ import { REUSABLE } from '../habits.ts';
 import { bestOfAll } from './allPlans.ts';
 import type { Bound } from './certificate.ts';
 import { byHand } from './firstFit.ts';
+import { claimed, trueBound } from './honest.ts';
 import { type Job, jobOf } from './job.ts';
 import { laterAims } from './laterAims.ts';
 import { leastStock } from './leastStock.ts';
@@ -30,11 +31,13 @@ export function sticks(given: SticksGiven, budget: Budget = {}): Answered<Sticks
   const small = bestOfAll(job, SMALL, stop);
   if (small === null) return infeasible(job, 'sticks.shortTried');
   let hand: Plan | null | undefined;
+  let holds: number | undefined;
   const answer = (found: Found): Answered<SticksResult> => {
     if (hand === undefined) hand = byHand(job);
     const result = writeFound(job, found);
+    if (job.rounded) holds ??= trueBound(given, stop);
     return {
-      result: job.rounded ? { ...result, why: [{ say: 'sticks.rounded' }] } : result,
+      result: holds === undefined ? result : claimed(result, holds),
       steps: workingOf(job, found, hand),
       sources: given.minReusable === undefined ? [REUSABLE.source] : [],
     };

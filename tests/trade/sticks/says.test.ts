@@ -1,4 +1,4 @@
-import { fromInches } from '../../../src/trade/length.ts';
+import { fromInches, ticks } from '../../../src/trade/length.ts';
 import { sticksSays } from '../../../src/trade/sticks/says.ts';
 import { sticks } from '../../../src/trade/sticks/sticks.ts';
 import { holdSays } from '../sayings.ts';
@@ -19,6 +19,8 @@ holdSays(sticksSays, [
   }),
   sticks({ stock: [{ length: inch(240) }], offcuts: [piece(90, 1)], pieces: [piece(87, 1)], kerf }),
   sticks({ stock: [{ length: inch(240) }], pieces: [piece(87.5, 3)], kerf: units(2 / 127) }),
+  // Seven that just fit one bar: rounded up they do not.
+  sticks({ stock: [{ length: inch(240) }], pieces: [{ length: ticks(278_674), count: 7 }], kerf: inch(0) }),
   // All of it is tried, and nothing but trying shows that 8 sticks do not do.
   sticks({
     stock: [{ length: units(3840) }],
