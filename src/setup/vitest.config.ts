@@ -15,8 +15,9 @@ export default defineConfig({
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/browser/**'],
           environment: 'node',
+          setupFiles: ['src/setup/properties.ts'],
           // Tests of the command start a process a call; on a busy machine several of them pass 5 s.
-          testTimeout: 30_000,
+          testTimeout: 60_000,
         },
       },
       {
