@@ -1,3 +1,4 @@
+import { lazy, Suspense } from 'react';
 import type { RunFile } from '../../../run/edit/file.ts';
 import type { Run } from '../../../run/types.ts';
 import type { Say } from '../../../trade/answer.ts';
@@ -8,9 +9,11 @@ import type { WorkedRun, World } from '../../run/workOut.ts';
 import type { Settings } from '../../settings.ts';
 import type { Speak, Tell } from '../../speak.ts';
 import { About } from './About.tsx';
-import { BuiltRows } from './BuiltRows.tsx';
 import { FieldsForm, type Values } from './FieldsForm.tsx';
 import { RunList } from './RunList.tsx';
+
+/** Wanted once the first piece is cut, long after the page is opened. */
+const BuiltRows = lazy(() => import('./BuiltRows.tsx').then(({ BuiltRows }) => ({ default: BuiltRows })));
 
 interface Props {
   readonly file: RunFile;
@@ -123,17 +126,19 @@ export function Stands({ file, worked, world, epoch, today, onFile, settings, te
               {tell('yourRun.built')} <b>{file.built.length}</b>
             </summary>
             <div>
-              <BuiltRows
-                resolved={worked.resolved}
-                file={file}
-                today={today}
-                onBuilt={(built, piece) =>
-                  onFile({ ...file, built }, { say: 'yourRun.did-built', values: { piece } })
-                }
-                settings={settings}
-                tell={tell}
-                speak={speak}
-              />
+              <Suspense>
+                <BuiltRows
+                  resolved={worked.resolved}
+                  file={file}
+                  today={today}
+                  onBuilt={(built, piece) =>
+                    onFile({ ...file, built }, { say: 'yourRun.did-built', values: { piece } })
+                  }
+                  settings={settings}
+                  tell={tell}
+                  speak={speak}
+                />
+              </Suspense>
             </div>
           </details>
         )}
