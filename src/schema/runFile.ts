@@ -4,7 +4,7 @@
  */
 import { z } from 'zod';
 import type { Catalogue } from '../run/catalogue.ts';
-import type { RunFile } from '../run/edit/file.ts';
+import { bareFile, type RunFile } from '../run/edit/file.ts';
 import type { RunUsual } from '../run/usual.ts';
 import { runJson } from '../run/writeRun.ts';
 import { inches } from '../trade/length.ts';
@@ -35,19 +35,6 @@ const fileShape = z.strictObject({
       }),
     )
     .default([]),
-});
-
-/** A run with nothing written beside it. */
-export const bareFile = (run: RunFile['run']): RunFile => ({
-  v: 1,
-  kind: 'run',
-  number: '',
-  name: '',
-  place: '',
-  crew: '',
-  tags: { start: '', ends: {} },
-  run,
-  built: [],
 });
 
 /** Reads either form; faults of the run in a whole file are at `run.…`. A run that does not hang together is read all the same. */

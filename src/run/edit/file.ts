@@ -26,6 +26,19 @@ export interface RunFile {
   readonly built: readonly Built[];
 }
 
+/** A run with nothing written beside it. */
+export const bareFile = (run: Run): RunFile => ({
+  v: 1,
+  kind: 'run',
+  number: '',
+  name: '',
+  place: '',
+  crew: '',
+  tags: { start: '', ends: {} },
+  run,
+  built: [],
+});
+
 export interface BuiltBeside {
   readonly piece: Piece;
   readonly built: Built | null;

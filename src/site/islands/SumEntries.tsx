@@ -1,7 +1,9 @@
+import type { Ref } from 'react';
 import type { Fields, Form, Written, WrittenRow } from '../calculators/fields.ts';
 import { isAsked, type Message, rowsOf } from '../calculators/form.ts';
 import type { Settings } from '../settings.ts';
 import type { Speak, Tell } from '../speak.ts';
+import { Arrow } from './Arrow.tsx';
 import { Entry } from './entries/Entry.tsx';
 import { Rows } from './entries/Rows.tsx';
 
@@ -15,8 +17,30 @@ interface EntriesProps {
   readonly speak: Speak;
 }
 
+interface FormProps extends EntriesProps {
+  readonly element: Ref<HTMLFormElement>;
+  readonly title: string;
+  /** Stands alone beside the answer, and is left off paper. */
+  readonly className?: string;
+}
+
+/** The form of a sum: its entries, and on the phone the way back up to the answer. */
+export function SumForm({ element, title, className, ...entries }: FormProps) {
+  return (
+    <form ref={element} id="sum-given" className={className} onSubmit={(event) => event.preventDefault()}>
+      <h2 className="view-title">{title}</h2>
+      <Entries {...entries} />
+      <p className="at-phone">
+        <a className="button" href="#sum-answer">
+          {entries.tell('sums.workOut')} <Arrow />
+        </a>
+      </p>
+    </form>
+  );
+}
+
 /** The entries of a sum that are asked, as its form stands. */
-export function Entries({ fields, form, messages, onForm, ...rest }: EntriesProps) {
+function Entries({ fields, form, messages, onForm, ...rest }: EntriesProps) {
   const set = (name: string) => (written: Written) => onForm((old) => ({ ...old, [name]: written }));
   return Object.entries(fields).map(([name, field]) => {
     if (!isAsked(field, form)) return null;

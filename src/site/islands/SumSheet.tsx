@@ -14,7 +14,7 @@ import { useExample } from './example.ts';
 import { Figure } from './Figure.tsx';
 import { Refused } from './Refused.tsx';
 import { Answer, ResultRows } from './SumAnswer.tsx';
-import { Entries, takenOver } from './SumEntries.tsx';
+import { SumForm, takenOver } from './SumEntries.tsx';
 import { useTakenOver } from './taken.ts';
 import { useSettings } from './useSettings.ts';
 import { Sources, Worked } from './Worked.tsx';
@@ -113,23 +113,18 @@ export function SumSheet<Data>({
             </>
           )}
         </div>
-        <form ref={element} id="sum-given" className="off-paper" onSubmit={(event) => event.preventDefault()}>
-          <h2 className="view-title">{tell('sums.yours')}</h2>
-          <Entries
-            fields={fields}
-            form={form}
-            messages={messages}
-            onForm={setForm}
-            settings={stated}
-            tell={tell}
-            speak={speak}
-          />
-          <p className="at-phone">
-            <a className="button" href="#sum-answer">
-              {tell('sums.workOut')} <Arrow />
-            </a>
-          </p>
-        </form>
+        <SumForm
+          element={element}
+          title={tell('sums.yours')}
+          className="off-paper"
+          fields={fields}
+          form={form}
+          messages={messages}
+          onForm={setForm}
+          settings={stated}
+          tell={tell}
+          speak={speak}
+        />
       </div>
     </>
   );

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { bareFile } from '../../../src/run/edit/file.ts';
 import { takeoff } from '../../../src/run/takeoff.ts';
 import type { Run } from '../../../src/run/types.ts';
-import { bareFile } from '../../../src/schema/runFile.ts';
 import type { CardRows } from '../../../src/site/run/card/rows.ts';
 import { jobCard } from '../../../src/site/run/jobCard.ts';
 import { workOut } from '../../../src/site/run/workOut.ts';

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { RunFile } from '../../../src/run/edit/file.ts';
+import { bareFile, type RunFile } from '../../../src/run/edit/file.ts';
 import { TRADE_USUAL } from '../../../src/run/usual.ts';
-import { bareFile, checkRunFile, runFileJson } from '../../../src/schema/runFile.ts';
+import { checkRunFile, runFileJson } from '../../../src/schema/runFile.ts';
 import { packed, unpacked } from '../../../src/site/run/link.ts';
 import { fromInches } from '../../../src/trade/length.ts';
 import { catalogue, leg, whole } from '../../run/practice.ts';

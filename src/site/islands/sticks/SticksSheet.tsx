@@ -12,7 +12,7 @@ import { answerOf, proofOf } from '../../sticks/said.ts';
 import { Arrow } from '../Arrow.tsx';
 import { useExample } from '../example.ts';
 import { Refused } from '../Refused.tsx';
-import { Entries, takenOver } from '../SumEntries.tsx';
+import { SumForm, takenOver } from '../SumEntries.tsx';
 import { useTakenOver } from '../taken.ts';
 import { useSettings } from '../useSettings.ts';
 import { Booking } from './Booking.tsx';
@@ -125,23 +125,17 @@ export default function SticksSheet({ words, plan: knownPlan }: Props) {
           )}
         </div>
         <div className="off-paper">
-          <form ref={element} id="sum-given" onSubmit={(event) => event.preventDefault()}>
-            <h2 className="view-title">{tell('sticksSheet.yours')}</h2>
-            <Entries
-              fields={sticksFields}
-              form={form}
-              messages={messages}
-              onForm={setForm}
-              settings={settings}
-              tell={tell}
-              speak={speak}
-            />
-            <p className="at-phone">
-              <a className="button" href="#sum-answer">
-                {tell('sums.workOut')} <Arrow />
-              </a>
-            </p>
-          </form>
+          <SumForm
+            element={element}
+            title={tell('sticksSheet.yours')}
+            fields={sticksFields}
+            form={form}
+            messages={messages}
+            onForm={setForm}
+            settings={settings}
+            tell={tell}
+            speak={speak}
+          />
           <RackSection held={held} tell={tell} speak={speak}>
             {done && asked !== undefined && (
               <Booking
