@@ -6,15 +6,13 @@ import { figure } from '../trade/figure.ts';
 import { GivenError } from '../trade/given.ts';
 import { inches } from '../trade/length.ts';
 import type { Speak } from '../trade/say.ts';
-import { shortLength } from '../trade/shortLength.ts';
-import { across, down } from './dimension.ts';
 import { frameOf, LETTERS, MARGIN } from './frame.ts';
 import { fitText } from './glyphs.ts';
 import { type Laid, layCables } from './packCables.ts';
 import { Plan, SIZES } from './plan.ts';
 import type { RunGiven } from './runGiven.ts';
 import { legMarks } from './runNames.ts';
-import { cutCables, cutChannel, decimals } from './section.ts';
+import { cutCables, cutChannel, decimals, measureChannel, pileOf, scaleOf, stand } from './section.ts';
 import { heard, spoken, together } from './spoken.ts';
 import type { Sheet } from './svg.ts';
 import type { Form, How } from './types.ts';
@@ -44,28 +42,17 @@ export function layRunSection(given: RunGiven, how: How): Sheet {
   const { width, most, tall } = LAYOUT[form];
   const margin = MARGIN[form];
   const { sides, left } = packed(leg, cables);
-  const pile = Math.max(0, ...sides.flatMap((s) => s.laid.map((c) => c.y + c.r)));
-  const high = Math.max(inches(tray.depth), pile + 0.1);
-  const px = Math.min(most / inches(tray.outsideWidth), tall / high);
-  const walls = (inches(tray.depth) - inches(tray.thickness)) * px;
-  const over = Math.max(0, pile * px - walls);
-  const metal = Math.max(6, inches(tray.thickness) * px);
-  const bottom = margin + 62 + over + walls + metal;
-  const cx = width / 2 - 14;
+  const pile = pileOf(sides.flatMap((s) => s.laid));
+  const px = scaleOf(tray, pile, { most, tall });
+  const standing = stand(tray, pile, px, { width, margin });
+  const { cx, bottom, over } = standing;
   const plan = new Plan();
-  const inside = cutChannel(plan, { tray, cx, bottom, px });
+  const inside = cutChannel(plan, standing);
   if (leg.given.barrier === true) {
     plan.rect({ x: cx - 2, y: inside.y, w: 4, h: inside.h }, { pen: 'edge', fill: 'sheet', part: 'barrier' });
   }
   for (const { from, laid } of sides) cutCables(plan, laid, { ...inside, x: inside.x + from * px }, px);
-  across(plan, inside.x, inside.x + inside.w, margin + 34, shortLength(tray.width), {
-    from: inside.y - over - 2,
-    part: 'inside width',
-  });
-  down(plan, inside.y, bottom, inside.x + inside.w + metal + 34, shortLength(tray.depth), {
-    from: inside.x + inside.w + metal,
-    part: 'depth',
-  });
+  measureChannel(plan, inside, standing, margin);
   const mark = legMarks(given.resolved).get(leg) ?? leg.leg;
   const say = (key: string, values: Record<string, string | number> = {}) =>
     speak({ say: `rundrawing.${key}`, values });

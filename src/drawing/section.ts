@@ -35,9 +35,8 @@ export function sectionScale({ tray, cables }: SectionGiven, form: Form) {
     inches(tray.width),
     cables.map(({ odIn, count }) => ({ od: odIn, count })),
   );
-  const pile = Math.max(0, ...laid.map((c) => c.y + c.r));
-  const high = Math.max(inches(tray.depth), pile + 0.1);
-  return { px: Math.min(most / inches(tray.outsideWidth), tall / high), laid, pile };
+  const pile = pileOf(laid);
+  return { px: scaleOf(tray, pile, { most, tall }), laid, pile };
 }
 
 export function laySection(given: SectionGiven, how: How): Sheet {
@@ -47,21 +46,11 @@ export function laySection(given: SectionGiven, how: How): Sheet {
   const margin = MARGIN[form];
   const { px, laid, pile } = sectionScale(given, form);
   const plan = new Plan();
-  const over = Math.max(0, pile - (inches(tray.depth) - inches(tray.thickness))) * px;
-  const metal = Math.max(6, inches(tray.thickness) * px);
-  const rim = margin + 62 + over;
-  const bottom = rim + (inches(tray.depth) - inches(tray.thickness)) * px + metal;
-  const cx = width / 2 - 14;
-  const inside = cutChannel(plan, { tray, cx, bottom, px });
+  const standing = stand(tray, pile, px, { width, margin });
+  const { cx, bottom, over } = standing;
+  const inside = cutChannel(plan, standing);
   cutCables(plan, laid, inside, px);
-  across(plan, inside.x, inside.x + inside.w, margin + 34, shortLength(tray.width), {
-    from: inside.y - over - 2,
-    part: 'inside width',
-  });
-  down(plan, inside.y, bottom, inside.x + inside.w + metal + 34, shortLength(tray.depth), {
-    from: inside.x + inside.w + metal,
-    part: 'depth',
-  });
+  measureChannel(plan, inside, standing, margin);
   plan.viewTitle(
     [cx, bottom + 36],
     speak({ say: 'drawing.section' }),
@@ -100,17 +89,61 @@ export function laySection(given: SectionGiven, how: How): Sheet {
   };
 }
 
+/** Height of the cables over the floor, inches. */
+export const pileOf = (laid: readonly Laid[]): number => Math.max(0, ...laid.map((c) => c.y + c.r));
+
+/** Px to the inch: the channel within `most` across, channel or pile within `tall`. */
+export function scaleOf(
+  tray: SectionGiven['tray'],
+  pile: number,
+  { most, tall }: { readonly most: number; readonly tall: number },
+): number {
+  return Math.min(most / inches(tray.outsideWidth), tall / Math.max(inches(tray.depth), pile + 0.1));
+}
+
 interface Standing {
   readonly tray: SectionGiven['tray'];
   /** Middle of the channel, and the underside of its floor. */
   readonly cx: number;
   readonly bottom: number;
   readonly px: number;
+  /** How far the cables stand over the rim, and the floor's thickness as drawn, px. */
+  readonly over: number;
+  readonly metal: number;
+}
+
+/** Where the channel stands on its sheet: under the room for its width, lower where cables stand over its rim. */
+export function stand(
+  tray: SectionGiven['tray'],
+  pile: number,
+  px: number,
+  { width, margin }: { readonly width: number; readonly margin: number },
+): Standing {
+  const walls = inches(tray.depth) - inches(tray.thickness);
+  const over = Math.max(0, pile - walls) * px;
+  const metal = Math.max(6, inches(tray.thickness) * px);
+  return { tray, px, over, metal, cx: width / 2 - 14, bottom: margin + 62 + over + walls * px + metal };
+}
+
+/** Its inside width above it, its depth beside it. */
+export function measureChannel(
+  plan: Plan,
+  inside: Box,
+  { tray, bottom, over, metal }: Standing,
+  margin: number,
+): void {
+  across(plan, inside.x, inside.x + inside.w, margin + 34, shortLength(tray.width), {
+    from: inside.y - over - 2,
+    part: 'inside width',
+  });
+  down(plan, inside.y, bottom, inside.x + inside.w + metal + 34, shortLength(tray.depth), {
+    from: inside.x + inside.w + metal,
+    part: 'depth',
+  });
 }
 
 /** The channel cut across. @returns its inside */
-export function cutChannel(plan: Plan, { tray, cx, bottom, px }: Standing): Box {
-  const metal = Math.max(6, inches(tray.thickness) * px);
+export function cutChannel(plan: Plan, { tray, cx, bottom, px, metal }: Standing): Box {
   const { walls, outline, inside } = channelWalls({ tray, at: [cx, bottom], scale: px });
   plan.polygon(outline, { fill: 'sheet' });
   for (const wall of walls) plan.hatch(wall, 'up');
