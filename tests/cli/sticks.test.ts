@@ -118,6 +118,7 @@ describe('calc sticks', () => {
       certificate: null,
       why: expect.stringContaining('is not proven'),
     });
+    expect(JSON.stringify(seventh.one.steps)).not.toContain('Proven');
     // 1/8 in in place of 3 mm has 508 ticks in common with them: 3 840 units, nothing is rounded.
     const plain = await call({
       stock: [{ length: 240 }],

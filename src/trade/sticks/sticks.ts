@@ -34,11 +34,13 @@ export function sticks(given: SticksGiven, budget: Budget = {}): Answered<Sticks
   let holds: number | undefined;
   const answer = (found: Found): Answered<SticksResult> => {
     if (hand === undefined) hand = byHand(job);
-    const result = writeFound(job, found);
     if (job.rounded) holds ??= trueBound(given, stop);
+    const sure = holds === undefined ? found : claimed(found, holds);
+    const result = writeFound(job, sure);
+    const rounded = { say: result.proven ? 'sticks.roundedProof' : 'sticks.roundedOpen' };
     return {
-      result: holds === undefined ? result : claimed(result, holds),
-      steps: workingOf(job, found, hand),
+      result: job.rounded ? { ...result, why: [{ say: 'sticks.rounded' }, rounded] } : result,
+      steps: workingOf(job, sure, hand),
       sources: given.minReusable === undefined ? [REUSABLE.source] : [],
     };
   };
@@ -71,7 +73,9 @@ function infeasible(job: Job, why: string): Answered<SticksResult> {
       stopSettings: null,
       lengths: [],
       certificate: null,
-      why: [{ say: 'sticks.short' }, { say: why }, ...(job.rounded ? [{ say: 'sticks.rounded' }] : [])],
+      why: job.rounded
+        ? [{ say: 'sticks.short' }, { say: 'sticks.shortFound' }, { say: 'sticks.rounded' }]
+        : [{ say: 'sticks.short' }, { say: why }],
     },
     steps: givenSteps(job),
     sources: [],

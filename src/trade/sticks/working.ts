@@ -74,7 +74,7 @@ function byHandStep(job: Job, hand: Plan): Step {
   };
 }
 
-function boundSteps(job: Job, { bound, levels, plan, tried }: Found, stock: number): readonly Step[] {
+function boundSteps(job: Job, { bound, levels, tried }: Found, stock: number): readonly Step[] {
   const proven = stock === bound.ticks;
   if (!proven)
     return [
@@ -90,10 +90,7 @@ function boundSteps(job: Job, { bound, levels, plan, tried }: Found, stock: numb
     stock === 0
       ? [{ say: 'sticks.none' }]
       : !job.several
-        ? [
-            { say: 'sticks.weigh', values: { weight, most: bound.most[0] ?? 0 } },
-            { say: 'sticks.proven', values: { fewer: opened(job, plan) - 1 } },
-          ]
+        ? [{ say: 'sticks.weigh', values: { weight, most: bound.most[0] ?? 0 } }, { say: 'sticks.proven' }]
         : [
             { say: 'sticks.weighStock', values: { weight } },
             { say: 'sticks.provenStock', values: { total: text(stock) } },
