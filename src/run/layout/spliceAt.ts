@@ -4,7 +4,7 @@ import type { SpliceRule } from './line.ts';
 /** No such place. */
 export const NOWHERE = Number.NEGATIVE_INFINITY;
 /** Takes up what a share that is no power of two loses as a floating number; far below a tick. */
-const HAIR = 1e-6;
+const SHARE_LOSS = 1e-6;
 
 /**
  * Farthest place for a splice between two neighbouring supports, not beyond `cap`; `NOWHERE` where there is none.
@@ -12,7 +12,7 @@ const HAIR = 1e-6;
  */
 export function lastSplice(rule: SpliceRule, from: number, to: number, cap: number): number {
   const { length, grain } = rule;
-  const reach = (to - from) * rule.share + HAIR;
+  const reach = (to - from) * rule.share + SHARE_LOSS;
   const half = length / 2;
   if (reach < half) return NOWHERE;
   const capped = Math.floor(cap / grain) * grain;

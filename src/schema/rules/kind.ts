@@ -1,4 +1,7 @@
-/** What every kind of rule is made of. A kind is one file here and one line in ../rules.ts. */
+/**
+ * What every kind of rule is made of. A kind is one file here and one line in ../rules.ts: its `shape`, how its file is
+ * written, and `read`, what the core gets of it.
+ */
 import { z } from 'zod';
 import type { Source } from '../../trade/answer.ts';
 import type { ByEdition } from '../../trade/editions.ts';
@@ -15,12 +18,6 @@ export const cited = z.string().min(1);
 export interface Cite {
   readonly each: (cited: Cited) => ByEdition;
   readonly one: (cited: CitedOnce) => Source;
-}
-
-/** A kind: how its file is written, and what the core gets of it. */
-export interface RuleKind<Rule, Table> {
-  readonly shape: z.ZodType<Rule>;
-  readonly read: (rule: Rule, cite: Cite) => Table;
 }
 
 /** Whether a number rises from row to row. */
