@@ -19,16 +19,19 @@ import { Answer } from './Answer.tsx';
 import { Comes } from './Comes.tsx';
 import { type Example, Examples } from './Examples.tsx';
 import { Findings } from './Findings.tsx';
-import type { JobCard } from './JobCard.tsx';
 import { KeptRuns } from './KeptRuns.tsx';
 import { LayOut } from './LayOut.tsx';
 import { Legs } from './Legs.tsx';
 import { Share } from './Share.tsx';
 import { SharedRun } from './SharedRun.tsx';
-import { Stands } from './Stands.tsx';
+import { useLater } from './useLater.ts';
 import { useRuns } from './useRuns.ts';
 import { useSharedRun } from './useSharedRun.ts';
 import { type Draft, useWorkedRun } from './useWorkedRun.ts';
+
+/** Neither is asked for in the first moments of a page. */
+const standsPart = () => import('./Stands.tsx').then(({ Stands }) => Stands);
+const cardPart = () => import('./JobCard.tsx').then(({ JobCard }) => JobCard);
 
 interface Props {
   readonly words: WordTable;
@@ -49,10 +52,8 @@ export default function RunSheet({ words, data, examples, children }: Props) {
   const file = history.now;
   const { run } = file;
   const [draft, setDraft] = useState<Draft | null>(null);
-  const [Card, setCard] = useState<typeof JobCard | null>(null);
-  useEffect(() => {
-    void import('./JobCard.tsx').then((part) => setCard(() => part.JobCard));
-  }, []);
+  const Stands = useLater(standsPart);
+  const Card = useLater(cardPart);
   const [today, setToday] = useState('');
   useEffect(() => setToday(new Date(now()).toISOString().slice(0, 10)), []);
 
@@ -247,15 +248,17 @@ export default function RunSheet({ words, data, examples, children }: Props) {
             </button>
           </div>
         )}
-        <Stands
-          file={file}
-          worked={worked}
-          world={world}
-          epoch={epoch}
-          today={today}
-          onFile={edit}
-          {...{ settings, tell, speak }}
-        />
+        {Stands !== null && (
+          <Stands
+            file={file}
+            worked={worked}
+            world={world}
+            epoch={epoch}
+            today={today}
+            onFile={edit}
+            {...{ settings, tell, speak }}
+          />
+        )}
         {!runs.stays && <p className="nothing">{tell('yourRun.notKept')}</p>}
         <Share
           file={file}
