@@ -40,6 +40,8 @@ export interface Written {
   readonly put: RegisterFiles;
   /** Lines to append, each with its line feed. */
   readonly append: { readonly path: string; readonly text: string };
+  /** Files to take away once the lines stand: bodies of a person who was erased. */
+  readonly drop?: readonly string[];
 }
 
 /** What an entry says, before it has its place. */
@@ -53,8 +55,9 @@ export interface Draft {
 }
 
 /** A register after an entry was written. */
-export function withWritten(files: RegisterFiles, { put, append }: Written): RegisterFiles {
-  return { ...files, ...put, [append.path]: `${files[append.path] ?? ''}${append.text}` };
+export function withWritten(files: RegisterFiles, { put, append, drop = [] }: Written): RegisterFiles {
+  const after = { ...files, ...put, [append.path]: `${files[append.path] ?? ''}${append.text}` };
+  return Object.fromEntries(Object.entries(after).filter(([path]) => !drop.includes(path)));
 }
 
 export const fault = (field: string, value: unknown, message: string, todo: string): Fault =>

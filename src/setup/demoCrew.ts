@@ -1,5 +1,5 @@
 /** The invented works, its people, and who showed what: from this `demoRegister.ts` makes the signed entries. */
-import type { CheckGiven } from '../register/check.ts';
+import type { CheckGiven } from '../register/acts/check.ts';
 
 export const demo = {
   works: 'Alder Creek',

@@ -8,11 +8,11 @@
 import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { contentFiles } from '../cli/contentFiles.ts';
-import { isRegister, writeFolder } from '../cli/registerFolder.ts';
-import { appoint } from '../register/appoint.ts';
-import { begin } from '../register/begin.ts';
+import { isRegister, writeFolder } from '../cli/register/folder.ts';
+import { appoint } from '../register/acts/appoint.ts';
+import { begin } from '../register/acts/begin.ts';
+import { type CheckGiven, check } from '../register/acts/check.ts';
 import type { Measured, Point } from '../register/bodies.ts';
-import { type CheckGiven, check } from '../register/check.ts';
 import { addMonths, type Day } from '../register/days.ts';
 import type { RegisterFiles } from '../register/held.ts';
 import { type Chance, makeKey, unwrapKey } from '../register/keyFile.ts';

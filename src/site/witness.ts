@@ -3,9 +3,9 @@
  * the signature will say, and the check that goes to the register. Pure.
  */
 import type { AnswersFile, SheetGrade } from '../practice/sheet.ts';
+import type { CheckGiven } from '../register/acts/check.ts';
 import type { Help, Manner, Measured, Outcome, Point, Variant } from '../register/bodies.ts';
 import type { JsonObject } from '../register/canonical.ts';
-import type { CheckGiven } from '../register/check.ts';
 import { addMonths, isDay } from '../register/days.ts';
 import { type MapTask, monthsOf, revisionOn } from '../register/taskMap.ts';
 import { type Ticks, ticks } from '../trade/length.ts';

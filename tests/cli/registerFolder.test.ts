@@ -3,7 +3,7 @@ import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeEach, describe, expect, test } from 'vitest';
-import { isRegister, readFolder, writeFolder } from '../../src/cli/registerFolder.ts';
+import { isRegister, readFolder, writeFolder } from '../../src/cli/register/folder.ts';
 import { openRegister } from '../../src/register/register.ts';
 import { dayIn } from '../../src/schema/dayIn.ts';
 import { GivenError } from '../../src/trade/given.ts';

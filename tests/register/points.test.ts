@@ -1,7 +1,7 @@
 /** Critical points of a check: with one missed nothing was shown, and each stands once. */
 import { describe, expect, test } from 'vitest';
+import { check, checkFaults } from '../../src/register/acts/check.ts';
 import type { Point } from '../../src/register/bodies.ts';
-import { check, checkFaults } from '../../src/register/check.ts';
 import { at, Book, kd, map } from './book.ts';
 
 const given = (points: readonly Point[], outcome: 'shown' | 'not-yet') => ({

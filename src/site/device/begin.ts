@@ -1,5 +1,5 @@
 /** Beginning a register on this device. Apart from sign.ts: only the register's page does it. */
-import { type BeginGiven, begin, beginFaults } from '../../register/begin.ts';
+import { type BeginGiven, begin, beginFaults } from '../../register/acts/begin.ts';
 import type { KeyFile } from '../../register/keyFile.ts';
 import type { Fault } from '../../trade/given.ts';
 import { chance, now } from './edge.ts';

@@ -1,5 +1,5 @@
 import { type FormEvent, useState } from 'react';
-import { appoint, appointFaults } from '../../../register/appoint.ts';
+import { appoint, appointFaults } from '../../../register/acts/appoint.ts';
 import { readPublicFile } from '../../../register/keyFile.ts';
 import type { TaskMap } from '../../../register/taskMap.ts';
 import { GivenError } from '../../../trade/given.ts';

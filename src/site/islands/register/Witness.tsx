@@ -1,7 +1,7 @@
 import { useMemo, useRef, useState } from 'react';
 import { regradeSheet } from '../../../practice/sheet.ts';
+import { check, checkFaults } from '../../../register/acts/check.ts';
 import { boardOf } from '../../../register/board.ts';
-import { check, checkFaults } from '../../../register/check.ts';
 import { personId } from '../../../register/shapes.ts';
 import type { TaskMap } from '../../../register/taskMap.ts';
 import { regradeWith } from '../../../schema/regrade.ts';

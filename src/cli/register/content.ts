@@ -2,19 +2,19 @@
  * What the register's verbs need of the content: the task map, the sentences, and grading again. The library is only
  * loaded when it is wanted, so that a verb with its own map answers at once.
  */
-import words from '../../content/words/en/register.json' with { type: 'json' };
-import type { Json } from '../register/canonical.ts';
-import type { Regrade } from '../register/checks.ts';
-import type { RegisterFiles } from '../register/held.ts';
-import { isBodyPath } from '../register/paths.ts';
-import type { TaskMap } from '../register/taskMap.ts';
-import { speakerOver } from '../trade/say.ts';
-import { contentFiles } from './contentFiles.ts';
+import words from '../../../content/words/en/register.json' with { type: 'json' };
+import type { Json } from '../../register/canonical.ts';
+import type { Regrade } from '../../register/checks.ts';
+import type { RegisterFiles } from '../../register/held.ts';
+import { isBodyPath } from '../../register/paths.ts';
+import type { TaskMap } from '../../register/taskMap.ts';
+import { speakerOver } from '../../trade/say.ts';
+import { contentFiles } from '../contentFiles.ts';
 
 /** The site's own task map. */
 export async function siteMap(): Promise<TaskMap> {
-  const { readLibrary } = await import('../schema/library.ts');
-  const { taskMapOf } = await import('../schema/task.ts');
+  const { readLibrary } = await import('../../schema/library.ts');
+  const { taskMapOf } = await import('../../schema/task.ts');
   const files = contentFiles().filter((f) => /^content\/(?:tasks|site)\//.test(f.path));
   return taskMapOf(readLibrary(files).library);
 }
@@ -33,10 +33,10 @@ export async function siteRegrade(files: RegisterFiles, given?: Json): Promise<R
     ([path, text]) => isBodyPath(path) && text.includes('"evidence":') && !text.includes('"evidence":null'),
   );
   if (!kept && given === undefined) return undefined;
-  const { readLibrary } = await import('../schema/library.ts');
-  const { practiceOf } = await import('../schema/practice.ts');
-  const { regradeWith } = await import('../schema/regrade.ts');
-  const { speaker } = await import('../schema/words.ts');
+  const { readLibrary } = await import('../../schema/library.ts');
+  const { practiceOf } = await import('../../schema/practice.ts');
+  const { regradeWith } = await import('../../schema/regrade.ts');
+  const { speaker } = await import('../../schema/words.ts');
   return regradeWith(() => {
     const { library } = readLibrary(contentFiles().filter((f) => !f.path.startsWith('content/demo/')));
     const speak = speaker(library.words.get('en') ?? new Map());

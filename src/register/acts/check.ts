@@ -1,6 +1,5 @@
-import { type Fault, GivenError } from '../trade/given.ts';
-import { personFaults, taskFaults } from './appoint.ts';
-import { covers } from './appointments.ts';
+import { type Fault, GivenError } from '../../trade/given.ts';
+import { covers } from '../appointments.ts';
 import {
   type Help,
   helps,
@@ -12,13 +11,14 @@ import {
   outcomes,
   type Point,
   type Variant,
-} from './bodies.ts';
-import type { Json, JsonObject } from './canonical.ts';
-import type { Regrade } from './checks.ts';
-import { type Day, isDay } from './days.ts';
-import type { Judged } from './judged.ts';
-import { fullVariant, isHeading, revisionOn, type TaskMap, taskOf, variantFaults } from './taskMap.ts';
-import { fault, refuseIf, type Writing, type Written, writeEntry, writerFaults } from './write.ts';
+} from '../bodies.ts';
+import type { Json, JsonObject } from '../canonical.ts';
+import type { Regrade } from '../checks.ts';
+import { type Day, isDay } from '../days.ts';
+import type { Judged } from '../judged.ts';
+import { fullVariant, isHeading, revisionOn, type TaskMap, taskOf, variantFaults } from '../taskMap.ts';
+import { fault, refuseIf, type Writing, type Written, writeEntry, writerFaults } from '../write.ts';
+import { personFaults, taskFaults } from './faults.ts';
 
 /** What a witness saw. */
 export interface CheckGiven {

@@ -1,9 +1,9 @@
-import type { Fault } from '../trade/given.ts';
-import type { DayIn } from './days.ts';
-import { markerText } from './held.ts';
-import { MARKER } from './paths.ts';
-import { deviceName, personId } from './shapes.ts';
-import { deviceOf, fault, refuseIf, type Writing, type Written, writeEntry } from './write.ts';
+import type { Fault } from '../../trade/given.ts';
+import type { DayIn } from '../days.ts';
+import { markerText } from '../held.ts';
+import { MARKER } from '../paths.ts';
+import { deviceName, personId } from '../shapes.ts';
+import { deviceOf, fault, refuseIf, type Writing, type Written, writeEntry } from '../write.ts';
 
 export interface BeginGiven {
   /** IANA name of the zone that days are counted in. */

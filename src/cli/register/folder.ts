@@ -11,10 +11,10 @@ import {
   writeSync,
 } from 'node:fs';
 import { dirname, join } from 'node:path';
-import type { RegisterFiles } from '../register/held.ts';
-import { MARKER } from '../register/paths.ts';
-import type { Written } from '../register/write.ts';
-import { GivenError } from '../trade/given.ts';
+import type { RegisterFiles } from '../../register/held.ts';
+import { MARKER } from '../../register/paths.ts';
+import type { Written } from '../../register/write.ts';
+import { GivenError } from '../../trade/given.ts';
 
 /** Folders of a register's files below its own. */
 const FOLDERS = ['headers', 'bodies'];

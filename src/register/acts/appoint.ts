@@ -1,10 +1,10 @@
-import type { Fault } from '../trade/given.ts';
-import { type Day, isDay } from './days.ts';
-import type { Judged } from './judged.ts';
-import { isGoodPoint } from './keys.ts';
-import { personId } from './shapes.ts';
-import { isHeading, type TaskMap, taskOf } from './taskMap.ts';
-import { fault, refuseIf, type Writing, type Written, writeEntry, writerFaults } from './write.ts';
+import type { Fault } from '../../trade/given.ts';
+import { type Day, isDay } from '../days.ts';
+import type { Judged } from '../judged.ts';
+import { isGoodPoint } from '../keys.ts';
+import type { TaskMap } from '../taskMap.ts';
+import { fault, refuseIf, type Writing, type Written, writeEntry, writerFaults } from '../write.ts';
+import { ownerFaults, personFaults, taskFaults } from './faults.ts';
 
 export interface AppointGiven {
   /** Public key of the witness, 64 hexadecimal digits. */
@@ -13,23 +13,6 @@ export interface AppointGiven {
   readonly tasks: 'all' | readonly string[];
   /** First day of the appointment. */
   readonly on: Day;
-}
-
-/** What keeps an id from being a person that can be written about. */
-export function personFaults(judged: Judged, person: string): readonly Fault[] {
-  if (person === '') return [fault('person', undefined, 'no id is given', 'write the id of the person')];
-  const wrong = personId(person);
-  if (wrong !== undefined) return [fault('person', person, `an id ${wrong}`, 'write another id')];
-  if (!judged.view.erased.has(person)) return [];
-  return [fault('person', person, 'this person was erased', 'an erased id is never used again')];
-}
-
-/** What keeps an id from being a task that somebody can show. */
-export function taskFaults(map: TaskMap, id: string): readonly Fault[] {
-  const task = taskOf(map, id);
-  if (task === undefined) return [fault('task', id, 'no such task', 'see "register tasks" for the ids')];
-  if (!isHeading(task)) return [];
-  return [fault('task', id, 'a heading is not shown itself', `name its parts: ${task.parts.join(', ')}`)];
 }
 
 /** Every fault that keeps an appointment from being signed; empty when it may be. */
@@ -87,14 +70,4 @@ export async function appoint(
   const { witness, person, tasks, on } = given;
   const body = { tasks: tasks === 'all' ? tasks : [...new Set(tasks)].sort(), on };
   return writeEntry(judged, { kind: 'appoint', about: person, key: witness, body }, writing);
-}
-
-/** What keeps a key from an owner's act. */
-export function ownerFaults({ authority }: Judged, { signer }: Writing): readonly Fault[] {
-  const { publicKey } = signer;
-  if (authority.forked) {
-    return [fault('key', publicKey, 'the ownership is forked: nobody is owner', 'begin a register anew')];
-  }
-  if (publicKey === authority.owner) return [];
-  return [fault('key', publicKey, 'not the owner’s key', 'sign with the key that owns the register')];
 }

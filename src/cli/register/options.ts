@@ -1,15 +1,15 @@
 /** Reads the options of the register's verbs, and gathers everything that is wrong with them. */
 import { readFileSync } from 'node:fs';
-import type { Json } from '../register/canonical.ts';
-import { isDay, readInstant } from '../register/days.ts';
-import { readKeyFile, readPublicKey, unwrapKey } from '../register/keyFile.ts';
-import type { Signer } from '../register/keys.ts';
-import { JsonError, readJson } from '../register/strictJson.ts';
-import { readTaskMap, type TaskMap } from '../register/taskMap.ts';
-import { type Fault, GivenError } from '../trade/given.ts';
-import { pathHere } from './input.ts';
-import { siteMap } from './registerContent.ts';
-import type { Call, Option, Verb } from './verb.ts';
+import type { Json } from '../../register/canonical.ts';
+import { isDay, readInstant } from '../../register/days.ts';
+import { readKeyFile, readPublicKey, unwrapKey } from '../../register/keyFile.ts';
+import type { Signer } from '../../register/keys.ts';
+import { JsonError, readJson } from '../../register/strictJson.ts';
+import { readTaskMap, type TaskMap } from '../../register/taskMap.ts';
+import { type Fault, GivenError } from '../../trade/given.ts';
+import { pathHere } from '../input.ts';
+import type { Call, Option, Verb } from '../verb.ts';
+import { siteMap } from './content.ts';
 
 /** Options that more than one verb takes. */
 export const common = {
