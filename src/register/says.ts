@@ -31,3 +31,15 @@ export const registerSays: readonly string[] = [
   'registerNote.problems',
   'registerNote.no-zone',
 ];
+
+/** What is said to a question (may.ts); words in content/words, may.json. */
+export const maySays: readonly string[] = [
+  'registerMay.shown',
+  'registerMay.practice-only',
+  'registerMay.nothing',
+  'registerMay.not-yet',
+  'registerMay.erased',
+  'registerMay.ticket-good',
+  'registerMay.ticket-lapses',
+  'registerMay.ticket-unrecorded',
+];

@@ -55,7 +55,7 @@ const secondsBy = (check: Check, on: Day): Check['seconds'] => check.seconds.fil
 const isGood = (check: Check, { task, on }: On): boolean =>
   check.body.outcome === 'shown' && isPerformed(check) && (!task.second || secondsBy(check, on).length > 0);
 
-const notYetStands = ({ body, withdrawn }: Check): boolean =>
+export const notYetStands = ({ body, withdrawn }: Check): boolean =>
   body.outcome === 'not-yet' && !body.stopped && withdrawn === undefined;
 
 /** A check that says something about the person: stopped attempts and what was taken back, good ones apart, do not. */

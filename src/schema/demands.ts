@@ -1,7 +1,7 @@
 /** Keys of content/words that something else in the project says; a language without one of them is at fault. */
 import { drawingSays } from '../drawing/says.ts';
 import { practiceSays } from '../practice/says.ts';
-import { registerSays } from '../register/says.ts';
+import { maySays, registerSays } from '../register/says.ts';
 import { runSays } from '../run/says.ts';
 import { tradeSays } from '../trade/says.ts';
 import type { Entries } from './shelves.ts';
@@ -18,7 +18,7 @@ const rooms: Readonly<Record<string, readonly string[]>> = {
   run: runSays,
   drawing: drawingSays,
   practice: practiceSays,
-  register: registerSays,
+  register: [...registerSays, ...maySays],
 };
 
 /** Every key that must be there, with who says it. */
