@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { bareFile, type RunFile } from '../../../src/run/edit/file.ts';
 import { TRADE_USUAL } from '../../../src/run/usual.ts';
 import { checkRunFile, runFileJson } from '../../../src/schema/runFile.ts';
-import { packed, unpacked } from '../../../src/site/run/link.ts';
+import { packed, unpacked } from '../../../src/site/link.ts';
 import { fromInches } from '../../../src/trade/length.ts';
 import { catalogue, leg, whole } from '../../run/practice.ts';
 import { randomRuns } from '../../run/randomRun.ts';
@@ -21,7 +21,7 @@ test('any run comes back from its link and from its file as it went in', async (
   await fc.assert(
     fc.asyncProperty(randomRuns, async (run) => {
       const file = fileOf(run);
-      const found = await unpacked(await packed(runFileJson(file)));
+      const found = await unpacked(await packed('run', runFileJson(file)));
       expect(found.found).toBe('json');
       if (found.found !== 'json') return;
       expect(checkRunFile(found.json, catalogue, TRADE_USUAL)).toEqual({ data: file });
@@ -34,19 +34,24 @@ describe('a link that is not whole', () => {
   const run = whole([leg('1', 'E')]);
   test('no run behind #', async () => expect(await unpacked('#add-leg')).toEqual({ found: 'none' }));
   test('another version', async () => {
-    const link = (await packed(runFileJson(fileOf(run)))).replace('#run=1.', '#run=2.');
-    expect(await unpacked(link)).toEqual({ found: 'version' });
+    const link = (await packed('run', runFileJson(fileOf(run)))).replace('#run=2.', '#run=3.');
+    expect(await unpacked(link)).toEqual({ found: 'version', mark: 'run' });
   });
   test.each([
     ['cut short', (link: string) => link.slice(0, -12)],
     ['a sign that is none', (link: string) => `${link.slice(0, 30)}!${link.slice(30)}`],
-    ['empty', () => '#run=1.'],
+    ['empty', () => '#run=2.'],
+    ['no version', () => '#run='],
+    ['a version that never was', (link: string) => link.replace('=2.', '=0.')],
   ])('%s', async (_, spoil) => {
-    const link = await packed(runFileJson(fileOf(run)));
-    expect(await unpacked(spoil(link))).toEqual({ found: 'broken' });
+    const link = await packed('run', runFileJson(fileOf(run)));
+    expect(await unpacked(spoil(link))).toEqual({ found: 'broken', mark: 'run' });
   });
   test('one that would unpack to more than any run is given up', async () => {
-    expect(await unpacked(await packed('a'.repeat(3_000_000)))).toEqual({ found: 'broken' });
+    expect(await unpacked(await packed('run', 'a'.repeat(3_000_000)))).toEqual({
+      found: 'broken',
+      mark: 'run',
+    });
   });
 });
 

@@ -1,6 +1,6 @@
 /** One and many in words, and names of files. */
 import { expect, test } from 'vitest';
-import { fileName } from '../../../src/site/run/link.ts';
+import { fileName } from '../../../src/site/run/fileName.ts';
 import { provenKey } from '../../../src/site/run/words.ts';
 
 test.each([

@@ -3,7 +3,8 @@ import type { RunFile } from '../../../run/edit/file.ts';
 import type { Fault } from '../../../trade/given.ts';
 import { GivenError } from '../../../trade/given.ts';
 import { saveFile } from '../../device/files.ts';
-import { fileName, LONGEST_LINK, packed } from '../../run/link.ts';
+import { LONGEST_LINK, packed } from '../../link.ts';
+import { fileName } from '../../run/fileName.ts';
 import type { Tell } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
 import { FileEntry } from '../register/FileEntry.tsx';
@@ -26,7 +27,7 @@ export function Share({ file, onRead, json, tell }: Props) {
     saveFile(fileName(file, which), text);
   };
   const makeLink = async () => {
-    const hash = await packed((await json()).file);
+    const hash = await packed('run', (await json()).file);
     const { origin, pathname } = window.location;
     const whole = `${origin}${pathname}${hash}`;
     setCopied(false);

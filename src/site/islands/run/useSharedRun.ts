@@ -2,7 +2,7 @@
 import { useEffect, useState } from 'react';
 import type { RunFile } from '../../../run/edit/file.ts';
 import type { Fault } from '../../../trade/given.ts';
-import { unpacked } from '../../run/link.ts';
+import { unpacked } from '../../link.ts';
 import { faultWords } from '../../run/said.ts';
 import type { Tell } from '../../speak.ts';
 
@@ -24,7 +24,7 @@ export function useSharedRun(
   useEffect(() => {
     const open = async () => {
       const found = await unpacked(window.location.hash);
-      if (found.found === 'none') return;
+      if (found.found === 'none' || found.mark !== 'run') return;
       if (found.found !== 'json') return setNotice([tell(`yourRun.link-${found.found}`)]);
       const given = await read(found.json);
       if ('v' in given) setShared(given);
