@@ -36,6 +36,8 @@ const single = {
   kerf: lengthFrom0,
   /** Edition of NFPA 70 in force (the newest known here). */
   edition: z.literal(EDITIONS),
+  /** Whether a witness must himself be shown in the task he signs for, whatever the task (no). */
+  'own-standing': z.boolean(),
 } as const;
 
 /** What a tolerance is of. */
@@ -58,6 +60,10 @@ const several = {
   tolerance: { of: z.enum(TOLERANCES), value: lengthFrom0 },
   /** How long a showing is good for, by task. */
   months: { of: taskId, value: z.int().min(1).max(120) },
+  /** Whether a second witness is wanted, by task. */
+  second: { of: taskId, value: z.boolean() },
+  /** Whether a witness must himself be shown, by task; it goes before `own-standing`. */
+  'own-standing-in': { of: taskId, value: z.boolean() },
   /** Values of a catalogue item as the catalogue gives them: all, or the fields named, as `loadTable`. */
   item: { of: plainId, value: z.union([z.literal('all'), z.array(text).min(1)]) },
 } as const;
@@ -96,9 +102,12 @@ export const siteShape = z.strictObject({
         row('socket-insertion', single['socket-insertion']),
         row('kerf', single.kerf),
         row('edition', single.edition),
+        row('own-standing', single['own-standing']),
         rowOf('torque', several.torque),
         rowOf('tolerance', several.tolerance),
         rowOf('months', several.months),
+        rowOf('second', several.second),
+        rowOf('own-standing-in', several['own-standing-in']),
         rowOf('item', several.item),
       ]),
     )
@@ -125,6 +134,8 @@ export function adoptedOf(papers: Iterable<SitePaper>): Adopted {
     torque: new Map(),
     tolerance: new Map(),
     months: new Map(),
+    second: new Map(),
+    'own-standing-in': new Map(),
     item: new Map(),
   };
   for (const { id, document, by, on, values } of papers) {

@@ -24,7 +24,7 @@ export function siteFaults(entries: Entries, lost: Lost): readonly FileFault[] {
   return [
     ...twice(rows),
     ...rows.flatMap(({ paper, field, value }) =>
-      value.key === 'months'
+      value.key === 'months' || value.key === 'second' || value.key === 'own-standing-in'
         ? missingOne(paper.file, `${field}.of`, value.of, idsOf('tasks', entries, lost), 'task')
         : [],
     ),

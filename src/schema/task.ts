@@ -85,17 +85,17 @@ export const ticketShape = z.strictObject({
   months: months.nullable(),
 });
 
-/** What the register needs of the task map, in order of the ids. Months that the site has adopted stand in it. */
+/** What the register needs of the task map, in order of the ids. What the site has adopted (months, a second witness) stands in it. */
 export function taskMapOf(library: {
   readonly tasks: ReadonlyMap<string, Task>;
   readonly site: ReadonlyMap<string, SitePaper>;
 }): TaskMap {
-  const { months: adopted } = adoptedOf(library.site.values());
+  const adopted = adoptedOf(library.site.values());
   const tasks = [...library.tasks.values()].map(
     ({ id, months, second, tickets, variants, revisions, parts, trainHours }): MapTask => ({
       id,
-      months: adopted.get(id)?.value ?? months,
-      second,
+      months: adopted.months.get(id)?.value ?? months,
+      second: adopted.second.get(id)?.value ?? second,
       tickets,
       variants: variants as MapTask['variants'],
       revisions,

@@ -15,6 +15,7 @@ import { runShape } from '../../src/schema/run.ts';
 import { adoptedOf, siteShape } from '../../src/schema/site.ts';
 import { taskMapOf } from '../../src/schema/task.ts';
 import { tradeTablesOf } from '../../src/schema/tradeTables.ts';
+import { witnessDemandsOf } from '../../src/schema/witnessDemands.ts';
 import { EDITIONS } from '../../src/trade/editions.ts';
 import { MOVEMENT } from '../../src/trade/habits.ts';
 import { inches } from '../../src/trade/length.ts';
@@ -42,6 +43,9 @@ values:
   - { key: torque, of: 1/4-20, value: 6 }
   - { key: tolerance, of: mark, value: 1/64 }
   - { key: months, of: T07, value: 6 }
+  - { key: second, of: T04, value: true }
+  - { key: own-standing, value: true }
+  - { key: own-standing-in, of: T01, value: false }
   - { key: item, of: card-4, value: [loadTable] }
   - { key: item, of: card-6, value: all }
 `,
@@ -278,6 +282,32 @@ describe('catalogue and tasks', () => {
     const before = months(readLibrary(project).library);
     expect(months(library)).toEqual({ ...before, T07: 6 });
     expect(before['T07']).not.toBe(6);
+  });
+
+  test('a second witness is wanted where the site wants one', () => {
+    const wanting = (of: typeof library) => taskMapOf(of).tasks.flatMap((t) => (t.second ? [t.id] : []));
+    expect(wanting(readLibrary(project).library)).not.toContain('T04');
+    expect(wanting(library)).toContain('T04');
+  });
+
+  test('what is asked of a witness’s own standing holds from the paper’s day; one task goes before all', () => {
+    const { ownStanding } = witnessDemandsOf(library);
+    const shown = taskMapOf(library).tasks.filter((t) => t.parts.length === 0 && t.id !== 'T01');
+    expect(ownStanding).toEqual(Object.fromEntries(shown.map((t) => [t.id, '2026-02-10'])));
+    expect(witnessDemandsOf(readLibrary(project).library)).toEqual({ ownStanding: {} });
+  });
+
+  test('a task that is not there, or named twice, is a fault of the paper', () => {
+    const wrong = paper.text
+      .replace('own-standing-in, of: T01', 'own-standing-in, of: T99')
+      .replace(
+        'second, of: T04, value: true }',
+        'second, of: T98, value: true }\n  - { key: own-standing, value: false }',
+      );
+    const found = readLibrary([...project, { ...paper, text: wrong }]).faults.filter(
+      (f) => f.file === paper.path,
+    );
+    expect(found.map((f) => f.value)).toEqual(expect.arrayContaining(['T98', 'T99', 'own-standing']));
   });
 
   test('torque and tolerances are kept for the pages', () => {

@@ -2,7 +2,9 @@
  * What the register's verbs need of the content: the task map, the sentences, and grading again. The library is only
  * loaded when it is wanted, so that a verb with its own map answers at once.
  */
+import may from '../../../content/words/en/may.json' with { type: 'json' };
 import words from '../../../content/words/en/register.json' with { type: 'json' };
+import type { Demands } from '../../register/acts/ownStanding.ts';
 import type { Json } from '../../register/canonical.ts';
 import type { Regrade } from '../../register/checks.ts';
 import type { RegisterFiles } from '../../register/held.ts';
@@ -19,8 +21,16 @@ export async function siteMap(): Promise<TaskMap> {
   return taskMapOf(readLibrary(files).library);
 }
 
+/** What the site asks of a witness beyond his appointment. */
+export async function siteDemands(): Promise<Demands> {
+  const { readLibrary } = await import('../../schema/library.ts');
+  const { witnessDemandsOf } = await import('../../schema/witnessDemands.ts');
+  const files = contentFiles().filter((f) => /^content\/(?:tasks|site)\//.test(f.path));
+  return witnessDemandsOf(readLibrary(files).library);
+}
+
 const texts = new Map<string, string>(
-  Object.entries(words).flatMap(([group, keys]) =>
+  [...Object.entries(words), ...Object.entries(may)].flatMap(([group, keys]) =>
     Object.entries(keys).map(([key, text]) => [`${group}.${key}`, text] as const),
   ),
 );

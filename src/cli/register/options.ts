@@ -1,5 +1,6 @@
 /** Reads the options of the register's verbs, and gathers everything that is wrong with them. */
 import { readFileSync } from 'node:fs';
+import type { Demands } from '../../register/acts/ownStanding.ts';
 import type { Json } from '../../register/canonical.ts';
 import { isDay, readInstant } from '../../register/days.ts';
 import { readKeyFile, readPublicKey, unwrapKey } from '../../register/keyFile.ts';
@@ -9,7 +10,7 @@ import { readTaskMap, type TaskMap } from '../../register/taskMap.ts';
 import { type Fault, GivenError } from '../../trade/given.ts';
 import { pathHere } from '../input.ts';
 import type { Call, Option, Verb } from '../verb.ts';
-import { siteMap } from './content.ts';
+import { siteDemands, siteMap } from './content.ts';
 
 /** Options that more than one verb takes. */
 export const common = {
@@ -108,6 +109,11 @@ export class Options {
       this.faults.push(...cause.faults.map((f) => ({ ...f, field: `map.${f.field}` })));
       return { tasks: [] };
     }
+  }
+
+  /** What the site asks of a witness; nothing where another map than the site's stands in its place. */
+  async demands(): Promise<Demands | undefined> {
+    return this.call.text('map') === undefined ? siteDemands() : undefined;
   }
 
   json(field: string): Json | undefined {

@@ -19,6 +19,7 @@ import type { Judged } from '../judged.ts';
 import { fullVariant, isHeading, revisionOn, type TaskMap, taskOf, variantFaults } from '../taskMap.ts';
 import { fault, refuseIf, type Writing, type Written, writeEntry, writerFaults } from '../write.ts';
 import { personFaults, taskFaults } from './faults.ts';
+import { type Demands, ownStandingFaults } from './ownStanding.ts';
 
 /** What a witness saw. */
 export interface CheckGiven {
@@ -42,13 +43,17 @@ export interface CheckGiven {
   readonly evidence?: Json | undefined;
 }
 
-/** Every fault that keeps a check from being signed; empty when it may be. */
+/**
+ * Every fault that keeps a check from being signed; empty when it may be.
+ * @param demands  what the site asks of a witness beyond his appointment; nothing when left out
+ */
 export function checkFaults(
   judged: Judged,
   given: CheckGiven,
   map: TaskMap,
   writing: Writing,
   regrade: Regrade | undefined,
+  demands?: Demands,
 ): readonly Fault[] {
   const faults: (Fault | undefined)[] = [
     ...writerFaults(judged, writing),
@@ -71,6 +76,7 @@ export function checkFaults(
       }
     }
   }
+  faults.push(...ownStandingFaults(judged, given, map, writing, regrade, demands));
   faults.push(...evidenceFaults(given, regrade));
   return faults.filter((f) => f !== undefined);
 }
@@ -78,6 +84,7 @@ export function checkFaults(
 /**
  * Signs what a witness saw.
  * @param regrade  grades evidence again; needed when there is evidence
+ * @param demands  as `checkFaults` takes them
  * @throws {GivenError} with all faults; nothing is signed then
  */
 export async function check(
@@ -86,8 +93,9 @@ export async function check(
   map: TaskMap,
   writing: Writing,
   regrade?: Regrade,
+  demands?: Demands,
 ): Promise<Written> {
-  refuseIf(checkFaults(judged, given, map, writing, regrade));
+  refuseIf(checkFaults(judged, given, map, writing, regrade, demands));
   const task = taskOf(map, given.task);
   if (task === undefined) throw new RangeError('a task without a fault is in the map');
   const body: JsonObject = {

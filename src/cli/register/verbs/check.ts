@@ -19,10 +19,11 @@ export const checkVerb: Verb = {
     const options = new Options(call);
     const now = options.now();
     const map = await options.map();
+    const demands = await options.demands();
     const given = checkGivenOf(options);
     const signer = await options.signer('key');
     return write(folderOf(call), options, signer, now, async ({ files, judged }, writing) =>
-      check(judged, given, map, writing, await siteRegrade(files, given.evidence)),
+      check(judged, given, map, writing, await siteRegrade(files, given.evidence), demands),
     );
   },
 };
