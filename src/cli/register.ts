@@ -5,12 +5,13 @@ import { beginVerb } from './register/verbs/begin.ts';
 import { boardVerb } from './register/verbs/board.ts';
 import { checkVerb } from './register/verbs/check.ts';
 import { keyVerb } from './register/verbs/key.ts';
+import { mayVerb } from './register/verbs/may.ts';
 import { tasksVerb } from './register/verbs/tasks.ts';
 import { verifyVerb } from './register/verbs/verify.ts';
 import type { Group } from './verb.ts';
 
 /** In the order of the manual: who begins, who signs, what is read. */
-const verbs = [keyVerb, beginVerb, appointVerb, checkVerb, verifyVerb, boardVerb, tasksVerb];
+const verbs = [keyVerb, beginVerb, appointVerb, checkVerb, verifyVerb, boardVerb, mayVerb, tasksVerb];
 
 export const group: Group = {
   name: 'register',

@@ -1,11 +1,12 @@
 /** What a witness saw, as the options of a verb say it. */
 
 import type { CheckGiven } from '../../register/acts/check.ts';
-import type { Measured, Variant } from '../../register/bodies.ts';
+import type { Measured } from '../../register/bodies.ts';
 import type { Json } from '../../register/canonical.ts';
 import { isObject, orNull, record, text } from '../../register/shapes.ts';
 import type { Fault } from '../../trade/given.ts';
 import type { Option } from '../verb.ts';
+import { variantAsked } from './asked.ts';
 import type { Options } from './options.ts';
 
 export const checkOptions = {
@@ -35,7 +36,7 @@ export function checkGivenOf(options: Options): CheckGiven {
     task,
     outcome,
     on,
-    variant: variantOf(options),
+    variant: variantAsked(options),
     manner: call.text('manner') as CheckGiven['manner'],
     help: call.text('help-given') as CheckGiven['help'],
     inSight: inSightOf(options),
@@ -44,26 +45,6 @@ export function checkGivenOf(options: Options): CheckGiven {
     measured: measuredOf(options),
     evidence: evidenceOf(options),
   };
-}
-
-function variantOf({ call, faults }: Options): Variant | undefined {
-  const given = call.text('variant');
-  if (given === undefined) return undefined;
-  const pairs = given.split(',').map((part) => part.split('='));
-  const names = pairs.map(([name]) => name);
-  for (const [i, pair] of pairs.entries()) {
-    const twice = names.indexOf(pair[0]) < i;
-    if (pair.length === 2 && pair.every((side) => side !== '') && !twice) continue;
-    const message = twice ? `${pair[0]} stands twice` : 'no pair with its value';
-    faults.push({
-      field: 'variant',
-      value: given,
-      message,
-      todo: 'write pairs with commas: width=6,metal=stainless',
-    });
-    return undefined;
-  }
-  return Object.fromEntries(pairs);
 }
 
 function inSightOf({ call, faults }: Options): boolean | undefined {

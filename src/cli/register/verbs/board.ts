@@ -1,10 +1,10 @@
 import { boardOf } from '../../../register/board.ts';
 import { readPeople } from '../../../register/people.ts';
 import type { Why } from '../../../register/standing.ts';
-import { isHeading, type TaskMap, taskOf } from '../../../register/taskMap.ts';
 import { GivenError } from '../../../trade/given.ts';
 import { plain } from '../../envelope.ts';
 import type { Verb } from '../../verb.ts';
+import { askedOptions, monthsAsked } from '../asked.ts';
 import { registerSpeak, siteRegrade } from '../content.ts';
 import { common, Options } from '../options.ts';
 import { folderOf, open } from '../write.ts';
@@ -17,9 +17,8 @@ export const boardVerb: Verb = {
   words: ['DIR'],
   options: {
     on: { value: 'DATE', needed: true, line: 'the day asked about' },
-    'known-on': { value: 'DATE', line: 'only what was entered by the end of this day' },
     people: { value: 'FILE', line: '{"people":[{"id","name"?}]}: people to list even without entries' },
-    months: { value: 'T04=6', line: 'months in place of the map’s; several with commas', many: true },
+    ...askedOptions,
     at,
     map,
   },
@@ -31,7 +30,7 @@ export const boardVerb: Verb = {
     const on = options.day('on', true) ?? '';
     const knownOn = options.day('known-on', false);
     const people = peopleOf(options);
-    const months = monthsOf(options, tasks);
+    const months = monthsAsked(options, tasks);
     options.done();
     const { files, judged } = await open(folderOf(call), now, { knownOn });
     const regrade = await siteRegrade(files);
@@ -65,23 +64,4 @@ function peopleOf(options: Options): readonly string[] {
     );
     return [];
   }
-}
-
-function monthsOf({ call, faults }: Options, tasks: TaskMap): Readonly<Record<string, number>> {
-  const parts = call.all('months').flatMap((given) => given.split(','));
-  return Object.fromEntries(
-    parts.flatMap((part): readonly (readonly [string, number])[] => {
-      const [, id = '', n = ''] = /^([^=]+)=([1-9]\d{0,3})$/.exec(part) ?? [];
-      const task = taskOf(tasks, id);
-      if (task !== undefined && !isHeading(task)) return [[id, Number(n)]];
-      const message = id === '' ? 'no task with its months' : `${id} is no task that is shown itself`;
-      faults.push({
-        field: 'months',
-        value: part,
-        message,
-        todo: 'write a task with a whole number from 1: T04=6',
-      });
-      return [];
-    }),
-  );
 }
