@@ -6,12 +6,23 @@ import { boardVerb } from './register/verbs/board.ts';
 import { checkVerb } from './register/verbs/check.ts';
 import { keyVerb } from './register/verbs/key.ts';
 import { mayVerb } from './register/verbs/may.ts';
+import { personVerb } from './register/verbs/person.ts';
 import { tasksVerb } from './register/verbs/tasks.ts';
 import { verifyVerb } from './register/verbs/verify.ts';
 import type { Group } from './verb.ts';
 
 /** In the order of the manual: who begins, who signs, what is read. */
-const verbs = [keyVerb, beginVerb, appointVerb, checkVerb, verifyVerb, boardVerb, mayVerb, tasksVerb];
+const verbs = [
+  keyVerb,
+  beginVerb,
+  appointVerb,
+  checkVerb,
+  verifyVerb,
+  boardVerb,
+  mayVerb,
+  personVerb,
+  tasksVerb,
+];
 
 export const group: Group = {
   name: 'register',
