@@ -12,7 +12,7 @@ type Demand = (p: Placed, view: View, authority: Authority) => Refusal | undefin
 const personsOf = ({ persons }: Authority, key: string): ReadonlySet<string> => persons.get(key) ?? new Set();
 
 /** Whether two keys are one, or one person's. */
-const samePerson = (authority: Authority, a: string, b: string): boolean =>
+export const samePerson = (authority: Authority, a: string, b: string): boolean =>
   a === b || [...personsOf(authority, a)].some((who) => personsOf(authority, b).has(who));
 
 /** The one entry that an entry acts on, when that is, or may be, in its past. */

@@ -1,3 +1,4 @@
+import type { Say } from '../trade/answer.ts';
 import { type Fault, GivenError } from '../trade/given.ts';
 import { hashOf, isHex, toHex } from './bytes.ts';
 import { canonical, type JsonObject } from './canonical.ts';
@@ -18,7 +19,7 @@ import type { RegisterFiles } from './held.ts';
 import type { Judged } from './judged.ts';
 import type { Chance } from './keyFile.ts';
 import type { Signer } from './keys.ts';
-import type { Placed } from './order.ts';
+import { chainBack, isBackDated, type Placed } from './order.ts';
 import { bodyPath, chainPath } from './paths.ts';
 import { deviceName } from './shapes.ts';
 
@@ -155,6 +156,25 @@ export async function writeEntry(
     put: salted === null || body === null ? {} : { [bodyPath(body)]: salted },
     append: { path: chainPath(signer.publicKey, device), text },
   };
+}
+
+/** Whether an entry that is written now would have another in its past. */
+export function willKnow(judged: Judged, writing: Writing, entry: Placed): boolean {
+  const cited = citedBy(judged, chainOf({ signer: writing.signer.publicKey, device: deviceOf(writing) }));
+  return cited.some((p) => p === entry || judged.view.order.isPast(p, entry));
+}
+
+/**
+ * Why the chain that an entry written now goes on from is in doubt (an open fork, a hole); `undefined` when it is not.
+ * A time set back is an entry's own affair and is not handed on.
+ */
+export function doubtOfChain(judged: Judged, writing: Writing): Say | undefined {
+  const head = ownHead(judged, chainOf({ signer: writing.signer.publicKey, device: deviceOf(writing) }));
+  if (head === undefined) return undefined;
+  return [...chainBack(head)]
+    .filter((p) => !isBackDated(p))
+    .map((p) => judged.doubt(p))
+    .find((d) => d !== undefined);
 }
 
 /** What the next entry of a chain would follow. */

@@ -1,0 +1,85 @@
+import type { Fault } from '../../trade/given.ts';
+import { covers } from '../appointments.ts';
+import { samePerson } from '../demands.ts';
+import type { Judged } from '../judged.ts';
+import type { Placed } from '../order.ts';
+import { isHeading, type TaskMap, taskOf } from '../taskMap.ts';
+import { fault, refuseIf, type Writing, type Written, writeEntry, writerFaults } from '../write.ts';
+import { namedOf, ownFaults } from './faults.ts';
+
+export interface SecondGiven {
+  /** Id of the check that the second witness saw himself. */
+  readonly entry: string;
+}
+
+/**
+ * Every fault that keeps a second witness from signing; empty when he may.
+ * @param map  tells headings, which nobody shows; a task that it does not know is no fault
+ */
+export function secondFaults(
+  judged: Judged,
+  { entry: id }: SecondGiven,
+  map: TaskMap,
+  writing: Writing,
+): readonly Fault[] {
+  const found = namedOf(['check'], judged, 'entry', id, writing);
+  return [
+    ...writerFaults(judged, writing),
+    ...(found.entry === undefined ? found.faults : checkFaultsFor(judged, found.entry, map, writing)),
+  ];
+}
+
+function checkFaultsFor(judged: Judged, check: Placed, map: TaskMap, writing: Writing): readonly Fault[] {
+  const { authority } = judged;
+  const { publicKey } = writing.signer;
+  const { id } = check;
+  const faults: Fault[] = [...ownFaults(judged, 'entry', id, check.header.about, writing)];
+  if (samePerson(authority, publicKey, check.header.signer)) {
+    const message = 'the second witness is the witness of the check';
+    faults.push(fault('key', publicKey, message, 'have another witness sign, who saw it himself'));
+  }
+  if (!judged.counts(check)) {
+    faults.push(fault('entry', id, 'this check counts for nothing', 'see "register verify" for the reason'));
+  }
+  if (isWithdrawn(judged, id)) {
+    faults.push(fault('entry', id, 'this check was withdrawn, for good', 'have it shown again'));
+  }
+  const state = authority.body(check, 'check');
+  if (state.state !== 'held') {
+    faults.push(
+      fault('entry', id, 'what this check says is not here', 'bring in the copy that holds its body'),
+    );
+    return faults;
+  }
+  const { task, on } = state.body;
+  const inMap = taskOf(map, task);
+  if (inMap !== undefined && isHeading(inMap)) {
+    const todo = `name checks of its parts: ${inMap.parts.join(', ')}`;
+    faults.push(fault('entry', id, `${task} is a heading, which is not shown itself`, todo));
+  }
+  if (!authority.appointments.some((a) => a.key === publicKey && covers(a, task, on))) {
+    const message = `not appointed for ${task} on ${on}`;
+    faults.push(fault('key', publicKey, message, 'have the owner appoint this key first'));
+  }
+  return faults;
+}
+
+/** Whether a withdrawal that counts names an entry. */
+export function isWithdrawn(judged: Judged, id: string): boolean {
+  return judged.view.list.some(
+    (p) => p.header.kind === 'withdraw' && p.header.target[0] === id && judged.counts(p),
+  );
+}
+
+/** Signs "I saw it myself" under a check. @throws {GivenError} with all faults */
+export async function second(
+  judged: Judged,
+  given: SecondGiven,
+  map: TaskMap,
+  writing: Writing,
+): Promise<Written> {
+  refuseIf(secondFaults(judged, given, map, writing));
+  const { about } = judged.view.order.byId.get(given.entry)?.header ?? {};
+  if (about === undefined) throw new RangeError('an entry without a fault is held');
+  return writeEntry(judged, { kind: 'second', about, target: [given.entry], body: { saw: true } }, writing);
+}
