@@ -5,6 +5,7 @@ import type { Speak } from '../speak.ts';
 
 /** Groups that the page, the core's working and the figures say. */
 export const runWords = [
+  'handing',
   'yourRun',
   'sums',
   'measure',

@@ -15,8 +15,10 @@ import type { Given } from '../../practice.ts';
 import { answersFile, answersName, fileText, readSet } from '../../sheetFiles.ts';
 import { speaker, teller, type WordTable } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
+import { AnotherSheet } from './AnotherSheet.tsx';
 import { AnswerDraw } from './AnswerDraw.tsx';
-import { FileEntry } from './FileEntry.tsx';
+import { HandedEntry } from './HandedEntry.tsx';
+import { HandedOver } from './HandedOver.tsx';
 import { LookOver } from './LookOver.tsx';
 import { ReadySheet } from './ReadySheet.tsx';
 import { type PracticeGiven, usePractice } from './usePractice.ts';
@@ -24,10 +26,11 @@ import { type PracticeGiven, usePractice } from './usePractice.ts';
 interface Props extends PracticeGiven {
   readonly lang: string;
   readonly words: WordTable;
+  readonly witnessPage: string;
 }
 
 /** A sheet that was set, answered one draw after the other; no verdict; everything kept at every stroke. */
-export default function AnswerSheet({ lang, words, sheets, families, world }: Props) {
+export default function AnswerSheet({ lang, words, sheets, families, world, witnessPage }: Props) {
   const speak = useMemo(() => speaker(words), [words]);
   const tell = useMemo(() => teller(words), [words]);
   const language = useMemo(() => ({ lang, speak }), [lang, speak]);
@@ -41,6 +44,8 @@ export default function AnswerSheet({ lang, words, sheets, families, world }: Pr
   const [set, setSet] = useState<SetFile | null>(null);
   const [device, setDevice] = useState('');
   const [stays, setStays] = useState(true);
+  // How the answers leave this device, as far as this visit of the page knows.
+  const [how, setHow] = useState<'file' | 'code'>();
   const top = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
     const bringBack = async () => {
@@ -84,7 +89,8 @@ export default function AnswerSheet({ lang, words, sheets, families, world }: Pr
   if (asked === null) {
     return (
       <>
-        <FileEntry
+        <HandedEntry
+          mark="set"
           label={tell('answerPage.open')}
           hint={tell('answerPage.openHint')}
           wrong={tell('answerPage.notSet')}
@@ -135,8 +141,9 @@ export default function AnswerSheet({ lang, words, sheets, families, world }: Pr
     );
   }
   const file = answersFile(kept.set, kept.device, draws, kept.answers);
-  const save = () => {
-    saveFile(answersName(file), fileText(file));
+  const handOver = (how: 'file' | 'code') => {
+    if (how === 'file') saveFile(answersName(file), fileText(file));
+    setHow(how);
     change(asSaved(kept));
     requestAnimationFrame(() => top.current?.focus());
   };
@@ -146,36 +153,23 @@ export default function AnswerSheet({ lang, words, sheets, families, world }: Pr
   };
   if (kept.handed !== null) {
     return (
-      <>
-        <section className="answer" role="status">
-          <p className="label">{tell('answerPage.handedLabel', about)}</p>
-          <h2 className="huge" ref={top} tabIndex={-1}>
-            {tell('answerPage.handed')}
-          </h2>
-          <p className="wrap-id">{tell('answerPage.handLineFile', { name: answersName(file) })}</p>
-        </section>
-        <div className="buttons">
-          <button type="button" className="button" onClick={away}>
-            {tell('answerPage.away')} <Arrow />
-          </button>
-        </div>
-        <p className="note">{tell('answerPage.awayLine')}</p>
-        <p className="way">
-          <button type="button" className="as-link offer" onClick={look}>
-            {tell('answerPage.lookAgain')}
-          </button>
-        </p>
-        <p className="way">
-          <button type="button" className="as-link offer" onClick={save}>
-            {tell('answerPage.again')}
-          </button>
-        </p>
-      </>
+      <HandedOver
+        about={about}
+        file={file}
+        how={how}
+        top={top}
+        witnessPage={witnessPage}
+        onSave={() => handOver('file')}
+        onLook={look}
+        onAway={away}
+        tell={tell}
+      />
     );
   }
   const shown = draws.find((draw) => draw.place === place);
   return (
     <>
+      <AnotherSheet tell={tell} />
       {shown === undefined ? (
         <LookOver
           about={about}
@@ -187,7 +181,8 @@ export default function AnswerSheet({ lang, words, sheets, families, world }: Pr
           }))}
           top={top}
           onPlace={go}
-          onSave={save}
+          onSave={() => handOver('file')}
+          onShow={() => handOver('code')}
           tell={tell}
         />
       ) : (

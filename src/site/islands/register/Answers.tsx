@@ -3,10 +3,13 @@ import type { Practice, Sheet, SheetGrade } from '../../../practice/sheet.ts';
 import type { Language } from '../../../practice/words.ts';
 import type { Tell } from '../../speak.ts';
 import type { Saw } from '../../witness.ts';
-import { FileEntry } from './FileEntry.tsx';
+import { useLater } from '../useLater.ts';
 
 /** Drawn again only where answers were brought in: the page is lighter without. */
 const Graded = lazy(() => import('./Graded.tsx').then(({ Graded }) => ({ default: Graded })));
+
+/** Pictures of codes, links and files are read by a part that comes once the page stands. */
+const entry = () => import('./HandedEntry.tsx').then(({ HandedEntry }) => HandedEntry);
 
 interface Props {
   readonly saw: Saw;
@@ -21,7 +24,7 @@ interface Props {
   readonly tell: Tell;
 }
 
-/** The answers file, if a sheet was set: brought in, graded again here, or taken off. */
+/** The answers, if a sheet was set: brought in as file, link or code, graded again here, or taken off. */
 export function Answers({
   saw,
   sheet,
@@ -33,6 +36,7 @@ export function Answers({
   onTakeOff,
   tell,
 }: Props) {
+  const HandedEntry = useLater(entry);
   return (
     <>
       <h2 className="view-title">
@@ -45,7 +49,9 @@ export function Answers({
       </h2>
       {saw.answers === null ? (
         <>
-          <FileEntry label={tell('witness.answersFile')} onText={onText} tell={tell} />
+          {HandedEntry !== null && (
+            <HandedEntry mark="answers" label={tell('witness.answersFile')} onText={onText} tell={tell} />
+          )}
           <p className="note">{tell('witness.answersNone')}</p>
         </>
       ) : (

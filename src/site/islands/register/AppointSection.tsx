@@ -12,7 +12,7 @@ import { Arrow } from '../Arrow.tsx';
 import { Refused } from '../Refused.tsx';
 import { TextField } from '../TextField.tsx';
 import { Came, useDoing } from './Doing.tsx';
-import { FileEntry } from './FileEntry.tsx';
+import { HandedEntry } from './HandedEntry.tsx';
 import { emptyPassphrase, Passphrase, usePassphrase } from './Passphrase.tsx';
 import { TaskChoices } from './TaskChoices.tsx';
 import type { Device } from './useDevice.ts';
@@ -70,7 +70,8 @@ export function AppointSection({ device, map, refresh, speak, tell }: Props) {
     <section>
       <h2 className="view-title">{tell('register.appoint')}</h2>
       <p>{tell('register.appointLine')}</p>
-      <FileEntry
+      <HandedEntry
+        mark="key"
         label={tell('register.publicFile')}
         onText={(text) => {
           setWitness('');

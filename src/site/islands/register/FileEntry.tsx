@@ -10,13 +10,28 @@ interface Props {
   readonly hint?: string;
   /** Says in one sentence what the file is not, before what is wrong with it. */
   readonly wrong?: string;
+  /** Kinds of file it offers; JSON when left out. */
+  readonly accept?: string;
+  /** Opens the camera at once, on a device that has one. */
+  readonly capture?: 'environment';
+  /** How a file becomes a text; `undefined` for one that is too large. */
+  readonly read?: (file: File) => Promise<string | undefined>;
   /** Takes the file's text; what it throws is shown here. */
   readonly onText: (text: string) => void | Promise<void>;
   readonly tell: Tell;
 }
 
 /** The entry for a file that somebody hands over. */
-export function FileEntry({ label, hint, wrong, onText, tell }: Props) {
+export function FileEntry({
+  label,
+  hint,
+  wrong,
+  accept = 'application/json,.json',
+  capture,
+  read = readFile,
+  onText,
+  tell,
+}: Props) {
   const id = useId();
   const [faults, setFaults] = useState<readonly Fault[]>([]);
   const [busy, setBusy] = useState(false);
@@ -24,7 +39,7 @@ export function FileEntry({ label, hint, wrong, onText, tell }: Props) {
     if (file === undefined) return;
     setBusy(true);
     const done = await attempt(tell, async () => {
-      const text = await readFile(file);
+      const text = await read(file);
       if (text === undefined) {
         throw new GivenError([
           { field: 'file', message: tell('file.tooLarge'), todo: tell('file.giveOther') },
@@ -41,7 +56,8 @@ export function FileEntry({ label, hint, wrong, onText, tell }: Props) {
       <input
         id={id}
         type="file"
-        accept="application/json,.json"
+        accept={accept}
+        capture={capture}
         aria-describedby={`${id}-hint ${id}-refused`}
         onChange={(event) => {
           const { files } = event.currentTarget;

@@ -11,6 +11,7 @@ import { Refused } from '../Refused.tsx';
 import { TextField } from '../TextField.tsx';
 import { Came, useDoing } from './Doing.tsx';
 import { FileEntry } from './FileEntry.tsx';
+import { KeyOut } from './KeyOut.tsx';
 import { Passphrase, usePassphrase } from './Passphrase.tsx';
 import type { Device } from './useDevice.ts';
 
@@ -59,6 +60,7 @@ export function KeySection({ device, refresh, tell }: Props) {
             </button>
           </div>
           <p className="note">{tell('register.takeWrappedLine')}</p>
+          <KeyOut publicKey={key.publicKey} tell={tell} />
         </>
       )}
       {key !== undefined && (

@@ -14,11 +14,13 @@ interface Props {
   readonly top: RefObject<HTMLHeadingElement | null>;
   readonly onPlace: (place: number) => void;
   readonly onSave: () => void;
+  /** Hands them over without a file: as a code, or a link. */
+  readonly onShow: () => void;
   readonly tell: Tell;
 }
 
 /** What is written and what is not, before the file is saved. Nothing is marked. */
-export function LookOver({ about, rows, top, onPlace, onSave, tell }: Props) {
+export function LookOver({ about, rows, top, onPlace, onSave, onShow, tell }: Props) {
   const state = (asks: number, written: number) => {
     if (written === 0) return tell('answerPage.blank');
     return written >= asks
@@ -45,6 +47,9 @@ export function LookOver({ about, rows, top, onPlace, onSave, tell }: Props) {
       <div className="buttons">
         <button type="button" className="button" onClick={onSave}>
           {tell('answerPage.hand')} <Arrow />
+        </button>
+        <button type="button" className="button second" onClick={onShow}>
+          {tell('handing.showAnswers')} <Arrow />
         </button>
       </div>
       <p className="note">{tell('answerPage.handLine')}</p>

@@ -12,6 +12,7 @@ import { speaker, teller, type WordTable } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
 import { DrawFigures } from '../practice/DrawFigures.tsx';
 import { TextField } from '../TextField.tsx';
+import { HandOut } from './HandOut.tsx';
 
 interface Props {
   readonly lang: string;
@@ -21,6 +22,7 @@ interface Props {
   /** Sheet numbers of the practice pages, by family. */
   readonly numbers: Readonly<Record<string, string>>;
   readonly world: World;
+  readonly answerPage: string;
 }
 
 const readBench = (text: string): number | undefined => {
@@ -28,8 +30,8 @@ const readBench = (text: string): number | undefined => {
   return /^\d+$/.test(text.trim()) && bench >= 1 && bench <= MOST_BENCHES ? bench : undefined;
 };
 
-/** Sets a sheet for a person: what is asked, by which rule, and the file to hand over. No key is needed. */
-export default function SetSheet({ lang, words, sheets, families, numbers, world }: Props) {
+/** Sets a sheet for a person: what is asked, by which rule, and the file, link and code to hand over. No key is needed. */
+export default function SetSheet({ lang, words, sheets, families, numbers, world, answerPage }: Props) {
   const speak = useMemo(() => speaker(words), [words]);
   const tell = useMemo(() => teller(words), [words]);
   const language = useMemo(() => ({ lang, speak }), [lang, speak]);
@@ -39,6 +41,7 @@ export default function SetSheet({ lang, words, sheets, families, numbers, world
   const [chosen, setChosen] = useState('');
   const [saved, setSaved] = useState('');
   const [tried, setTried] = useState(false);
+  const [shown, setShown] = useState(false);
   const form = useRef<HTMLFormElement>(null);
   // What was written before script came is taken over; a bench number is offered where none was.
   useEffect(() => {
@@ -67,14 +70,22 @@ export default function SetSheet({ lang, words, sheets, families, numbers, world
   const taskName = (one: string) =>
     tell('setPage.taskOption', { id: one, name: speak({ say: `${one}.name` }) });
 
+  const set: SetFile | undefined =
+    badPerson || bench === undefined
+      ? undefined
+      : { v: 1, kind: 'set', sheet: sheet.id, bench, person: person.trim(), task };
   const make = (event: FormEvent) => {
     event.preventDefault();
     setTried(true);
-    if (badPerson || bench === undefined) return;
-    const set: SetFile = { v: 1, kind: 'set', sheet: sheet.id, bench, person: person.trim(), task };
+    if (set === undefined) return;
     saveFile(setName(set), fileText(set));
     setSaved(setName(set));
   };
+  const show = () => {
+    setTried(true);
+    if (set !== undefined) setShown(true);
+  };
+  const about = { number: sheet.number, bench: shownBench, person: person.trim() };
 
   return (
     <>
@@ -170,8 +181,21 @@ export default function SetSheet({ lang, words, sheets, families, numbers, world
             <button className="button" type="submit">
               {tell('setPage.make')} <Arrow />
             </button>
+            <button className="button second" type="button" onClick={show}>
+              {tell('handing.show')} <Arrow />
+            </button>
           </div>
           <p role="status">{saved !== '' && tell('setPage.saved', { name: saved })}</p>
+          {shown && set !== undefined && (
+            <HandOut
+              mark="set"
+              json={set}
+              page={answerPage}
+              label={tell('handing.setCode', about)}
+              opens={tell('handing.setOpens', about)}
+              tell={tell}
+            />
+          )}
           <p className="note">{tell('setPage.after')}</p>
         </form>
       </div>

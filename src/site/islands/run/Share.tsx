@@ -7,6 +7,7 @@ import { LONGEST_LINK, packed } from '../../link.ts';
 import { fileName } from '../../run/fileName.ts';
 import type { Tell } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
+import { LinkOut } from '../LinkOut.tsx';
 import { FileEntry } from '../register/FileEntry.tsx';
 
 interface Props {
@@ -21,7 +22,6 @@ interface Props {
 export function Share({ file, onRead, json, tell }: Props) {
   const [link, setLink] = useState<string | null>(null);
   const [long, setLong] = useState(0);
-  const [copied, setCopied] = useState(false);
   const save = async (which: 'file' | 'run') => {
     const text = `${JSON.stringify((await json())[which], null, 2)}\n`;
     saveFile(fileName(file, which), text);
@@ -30,18 +30,8 @@ export function Share({ file, onRead, json, tell }: Props) {
     const hash = await packed('run', (await json()).file);
     const { origin, pathname } = window.location;
     const whole = `${origin}${pathname}${hash}`;
-    setCopied(false);
     setLong(whole.length > LONGEST_LINK ? whole.length : 0);
     setLink(whole.length > LONGEST_LINK ? null : whole);
-  };
-  const copy = async () => {
-    if (link === null) return;
-    try {
-      await navigator.clipboard.writeText(link);
-      setCopied(true);
-    } catch {
-      document.querySelector<HTMLInputElement>('#run-link')?.select();
-    }
   };
   const taken = async (text: string) => {
     let given: unknown;
@@ -78,23 +68,7 @@ export function Share({ file, onRead, json, tell }: Props) {
         <p className="hint">{tell('yourRun.shareHint')}</p>
         <div aria-live="polite">
           {long > 0 && <p className="message">{tell('yourRun.linkLong', { long, most: LONGEST_LINK })}</p>}
-          {link !== null && (
-            <>
-              <label htmlFor="run-link">{tell('yourRun.link')}</label>
-              <input
-                id="run-link"
-                type="text"
-                readOnly
-                value={link}
-                onFocus={(e) => e.currentTarget.select()}
-              />
-              <p>
-                <button type="button" className="as-link offer" onClick={() => void copy()}>
-                  {tell(copied ? 'yourRun.copied' : 'yourRun.copyLink')}
-                </button>
-              </p>
-            </>
-          )}
+          {link !== null && <LinkOut link={link} tell={tell} />}
         </div>
         <FileEntry
           label={tell('yourRun.bringIn')}
