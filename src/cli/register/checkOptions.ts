@@ -89,7 +89,8 @@ function measuredOf(options: Options): readonly Measured[] | undefined {
   return faults.length > 0 ? undefined : read.filter((row) => row !== undefined);
 }
 
-function evidenceOf(options: Options): Json | undefined {
+/** The answers in `--evidence`; a file that says null is a fault. */
+export function evidenceOf(options: Options): Json | undefined {
   const given = options.json('evidence');
   if (given === null) {
     const todo = 'name the file of the answers, or leave it out';

@@ -87,6 +87,12 @@ export class Options {
     return at ?? 0;
   }
 
+  /** The instant that is now, for a verb that needs nothing of the task map: one that is named is still read. */
+  async setting(): Promise<number> {
+    if (this.call.text('map') !== undefined) await this.map();
+    return this.now();
+  }
+
   day(field: string, needed: boolean): string | undefined {
     const text = needed ? this.need(field, 'write a day: 2026-03-09') : this.call.text(field);
     if (text === undefined || (needed && text === '')) return undefined;
