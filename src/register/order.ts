@@ -1,9 +1,10 @@
 import { byText } from './bytes.ts';
 import { type Citation, chainOf } from './header.ts';
 import type { Entry } from './held.ts';
+import { type Place, Reach } from './reach.ts';
 
 /** An entry in its place among the others of one register. */
-export interface Placed extends Entry {
+export interface Placed extends Entry, Place {
   /** Rank in one order in which everything comes after its past. */
   readonly rank: number;
   /** The latest time in the entry and its past, ms: no honest entry is earlier. */
@@ -31,6 +32,8 @@ export interface Order {
    * it is not said besides that its signer knew nothing.
    */
   mayKnow(later: Placed, earlier: Placed): boolean;
+  /** The nearest of an entry and those before it in its chain with a number, as `chainBack` would come upon it. */
+  numbered(from: Placed, seq: number): Placed | undefined;
 }
 
 /** Every citation of an entry: the one before it in its chain, then what it has seen. */
@@ -42,118 +45,140 @@ function citations({ header }: Entry): readonly Citation[] {
 const fits = (cited: Citation, { header }: Entry): boolean =>
   cited.signer === header.signer && cited.device === header.device && cited.seq === header.seq;
 
+/** An entry on its way to its place. */
 interface Draft {
   readonly entry: Entry;
-  readonly cited: readonly Entry[];
-  readonly lacks: readonly Citation[];
+  readonly cited: Draft[];
+  readonly lacks: Citation[];
+  /** The latest time in it and its past; `undefined` until its past is measured. */
+  entered: number | undefined;
+  depth: number;
+  holed: boolean;
+  /** Highest number of each chain that is cited in the entry or its past, and lacking. */
+  lost: ReadonlyMap<string, number>;
+  placed: Placed | undefined;
 }
+
+const NONE: ReadonlyMap<string, number> = new Map();
 
 /**
  * Puts entries in order. A citation cannot run in a ring: an id is the hash of what holds the citation.
  * @param entries  entries of one register; what they cite and is not among them is lacking
  */
 export function arrange(entries: Iterable<Entry>): Order {
-  const held = new Map([...entries].map((e) => [e.id, e]));
   const drafts = new Map<string, Draft>();
-  for (const entry of held.values()) {
-    const cited: Entry[] = [];
-    const lacks: Citation[] = [];
-    for (const c of citations(entry)) {
-      const found = held.get(c.id);
-      if (found !== undefined && fits(c, found)) cited.push(found);
-      else lacks.push(c);
-    }
-    drafts.set(entry.id, { entry, cited, lacks });
+  for (const entry of entries) {
+    const empty = { entered: undefined, depth: 0, holed: false, lost: NONE, placed: undefined };
+    drafts.set(entry.id, { entry, cited: [], lacks: [], ...empty });
   }
-  return place(drafts);
-}
-
-interface Measure {
-  readonly draft: Draft;
-  readonly entered: number;
-  readonly depth: number;
-  readonly holed: boolean;
-  /** Highest number of each chain that is cited in the entry or its past, and lacking. */
-  readonly lost: ReadonlyMap<string, number>;
-}
-
-function place(drafts: ReadonlyMap<string, Draft>): Order {
-  const measures = measure(drafts);
-  const sorted = [...measures.values()].sort(
-    (a, b) => a.entered - b.entered || a.depth - b.depth || byText(a.draft.entry.id, b.draft.entry.id),
-  );
-  const byId = new Map<string, Placed>();
-  const width = Math.ceil(sorted.length / 32);
-  const pasts: Uint32Array[] = [];
-  const list = sorted.map(({ draft, entered, holed }, rank): Placed => {
-    const past = new Uint32Array(width);
-    for (const cited of draft.cited) {
-      const earlier = (byId.get(cited.id) as Placed).rank;
-      const theirs = pasts[earlier] as Uint32Array;
-      for (let i = 0; i < width; i++) past[i] = (past[i] as number) | (theirs[i] as number);
-      past[earlier >>> 5] = (past[earlier >>> 5] as number) | (1 << (earlier & 31));
+  for (const draft of drafts.values()) {
+    for (const c of citations(draft.entry)) {
+      const found = drafts.get(c.id);
+      if (found !== undefined && fits(c, found.entry)) draft.cited.push(found);
+      else draft.lacks.push(c);
     }
-    pasts.push(past);
-    const { entry, lacks } = draft;
-    const before = entry.header.prev === null ? undefined : byId.get(entry.header.prev);
-    const own = before?.chain === chainOf(entry.header) ? before : undefined;
+  }
+  for (const draft of drafts.values()) measure(draft);
+  return place([...drafts.values()], drafts);
+}
+
+function place(drafts: Draft[], byId: ReadonlyMap<string, Draft>): Order {
+  const sorted = drafts.sort(
+    (a, b) =>
+      (a.entered as number) - (b.entered as number) || a.depth - b.depth || byText(a.entry.id, b.entry.id),
+  );
+  const reach = new Reach();
+  const stretches: Placed[][] = [];
+  const lost: ReadonlyMap<string, number>[] = [];
+  const list: Placed[] = [];
+  for (const draft of sorted) {
+    const { entry, cited, lacks, holed } = draft;
     const { prev, seq } = entry.header;
-    const linked = own === undefined ? prev === null : own.header.seq === seq - 1 && !own.broken;
+    const before = prev === null ? undefined : byId.get(prev)?.placed;
     const chain = chainOf(entry.header);
-    const placed = { ...entry, rank, entered, chain, before: own, lacks, holed, broken: !linked };
-    byId.set(entry.id, placed);
-    return placed;
-  });
-  const isPast = (later: Placed, earlier: Placed): boolean =>
-    (((pasts[later.rank] as Uint32Array)[earlier.rank >>> 5] as number) & (1 << (earlier.rank & 31))) !== 0;
+    const own = before?.chain === chain ? before : undefined;
+    const follows = own?.header.seq === seq - 1 ? own : undefined;
+    const at = reach.add(
+      cited.map((d) => d.placed as Placed),
+      follows,
+    );
+    const linked = own === undefined ? prev === null : follows !== undefined && !own.broken;
+    const { id, header, signature, time, file, line } = entry;
+    const placed: Placed = {
+      ...{ id, header, signature, time, file, line },
+      ...{ stretch: at.stretch, step: at.step },
+      rank: list.length,
+      entered: draft.entered as number,
+      chain: own?.chain ?? chain,
+      before: own,
+      lacks,
+      holed,
+      broken: !linked,
+    };
+    draft.placed = placed;
+    list.push(placed);
+    lost.push(draft.lost);
+    if (at.step === 0) stretches.push([placed]);
+    else stretches[at.stretch]?.push(placed);
+  }
+  const isPast = (later: Placed, earlier: Placed): boolean => reach.knows(later, earlier);
   const mayKnow = (later: Placed, earlier: Placed): boolean =>
     isPast(later, earlier) ||
-    ((later.broken || earlier.header.seq < (measures.get(later.id)?.lost.get(earlier.chain) ?? 0)) &&
+    ((later.broken || earlier.header.seq < (lost[later.rank]?.get(earlier.chain) ?? 0)) &&
       later !== earlier &&
       !isPast(earlier, later) &&
       earlier.entered <= later.entered);
-  return { list, byId, isPast, mayKnow };
+  const numbered = (from: Placed, seq: number): Placed | undefined => {
+    for (let p: Placed | undefined = from; p !== undefined; ) {
+      const stretch = stretches[p.stretch] as Placed[];
+      // Along a stretch numbers go up by one.
+      const step = p.step - (p.header.seq - seq);
+      if (step >= 0 && step <= p.step) return stretch[step];
+      p = stretch[0]?.before;
+    }
+    return undefined;
+  };
+  return { list, byId: new Map(list.map((p) => [p.id, p])), isPast, mayKnow, numbered };
 }
 
-/** Time entered and depth of every entry, the past first; without recursion, for chains are long. */
-function measure(drafts: ReadonlyMap<string, Draft>): Map<string, Measure> {
-  const done = new Map<string, Measure>();
-  for (const start of drafts.keys()) {
-    const open = [start];
-    while (open.length > 0) {
-      const id = open.at(-1) as string;
-      const draft = drafts.get(id) as Draft;
-      const waiting = done.has(id) ? [] : draft.cited.filter((c) => !done.has(c.id));
-      if (waiting.length > 0) {
-        open.push(...waiting.map((c) => c.id));
-        continue;
-      }
-      open.pop();
-      if (done.has(id)) continue;
-      const past = draft.cited.map((c) => done.get(c.id) as Measure);
-      done.set(id, {
-        draft,
-        entered: Math.max(draft.entry.time, ...past.map((m) => m.entered)),
-        depth: Math.max(-1, ...past.map((m) => m.depth)) + 1,
-        holed: draft.lacks.length > 0 || past.some((m) => m.holed),
-        lost: lostIn(draft, past),
-      });
+/** Time entered and depth of an entry and its past, the past first; without recursion, for chains are long. */
+function measure(start: Draft): void {
+  const open = [start];
+  while (open.length > 0) {
+    const draft = open.at(-1) as Draft;
+    const waiting = open.length;
+    if (draft.entered === undefined) {
+      for (const d of draft.cited) if (d.entered === undefined) open.push(d);
     }
+    if (open.length > waiting) continue;
+    open.pop();
+    if (draft.entered !== undefined) continue;
+    draft.holed = draft.lacks.length > 0;
+    let entered = draft.entry.time;
+    for (const d of draft.cited) {
+      entered = Math.max(entered, d.entered as number);
+      draft.depth = Math.max(draft.depth, d.depth + 1);
+      draft.holed ||= d.holed;
+    }
+    draft.entered = entered;
+    draft.lost = lostIn(draft);
   }
-  return done;
 }
 
 /** One map is handed on along a chain until something more is lacking. */
-function lostIn({ lacks }: Draft, past: readonly Measure[]): ReadonlyMap<string, number> {
-  const [most = new Map<string, number>()] = past.map((m) => m.lost).sort((a, b) => b.size - a.size);
-  const all = [
-    ...past.filter((m) => m.lost !== most).flatMap((m) => [...m.lost]),
-    ...lacks.map((c) => [chainOf(c), c.seq] as const),
-  ];
-  const more = all.filter(([chain, seq]) => seq > (most.get(chain) ?? -1));
-  if (more.length === 0) return most;
-  const lost = new Map(most);
-  for (const [chain, seq] of more) lost.set(chain, Math.max(seq, lost.get(chain) ?? -1));
+function lostIn({ lacks, cited }: Draft): ReadonlyMap<string, number> {
+  let lost = NONE;
+  for (const d of cited) if (d.lost.size > lost.size) lost = d.lost;
+  let own: Map<string, number> | undefined;
+  const add = (chain: string, seq: number): void => {
+    if (seq <= (lost.get(chain) ?? -1)) return;
+    own ??= new Map(lost);
+    lost = own.set(chain, seq);
+  };
+  const maps = new Set(cited.map((d) => d.lost));
+  maps.delete(lost);
+  for (const map of maps) for (const [chain, seq] of map) add(chain, seq);
+  for (const c of lacks) add(chainOf(c), c.seq);
   return lost;
 }
 
@@ -162,7 +187,11 @@ export const isBackDated = (p: Placed): boolean => p.time < p.entered;
 
 /** Those of `among` that no other of them comes after by their past. */
 export function latest(order: Order, among: readonly Placed[]): readonly Placed[] {
-  return among.filter((p) => !among.some((q) => order.isPast(q, p)));
+  // Of a stretch only the last can be one.
+  const ends = new Map<number, Placed>();
+  for (const p of among) if (p.step >= (ends.get(p.stretch)?.step ?? 0)) ends.set(p.stretch, p);
+  const last = [...ends.values()];
+  return among.filter((p) => ends.get(p.stretch) === p && !last.some((q) => order.isPast(q, p)));
 }
 
 /** An entry and those before it in its chain, as far as they are held. */
