@@ -13,7 +13,7 @@ import { bodyPath, chainPath, MARKER } from '../../src/register/paths.ts';
 import { openRegister } from '../../src/register/register.ts';
 import type { TaskMap } from '../../src/register/taskMap.ts';
 import { verifierOf } from '../../src/register/webcrypto.ts';
-import { type Draft, withWritten, writeEntry } from '../../src/register/write.ts';
+import { type Draft, type Writing, type Written, withWritten, writeEntry } from '../../src/register/write.ts';
 import { dayIn } from '../../src/schema/dayIn.ts';
 
 export const verify = verifierOf(globalThis.crypto.subtle);
@@ -149,6 +149,18 @@ export class Book {
   async add(signer: Signer, draft: Draft): Promise<string> {
     this.now += 60_000;
     const written = await writeEntry(await this.judged(), draft, this.writing(signer));
+    this.files = withWritten(this.files, written);
+    return written.entry;
+  }
+
+  /** Signs by an act, which may refuse; a minute later than what was written last. */
+  async sign(
+    signer: Signer,
+    act: (judged: Judged, writing: Writing) => Promise<Written>,
+    device?: string,
+  ): Promise<string> {
+    this.now += 60_000;
+    const written = await act(await this.judged(), { ...this.writing(signer), device });
     this.files = withWritten(this.files, written);
     return written.entry;
   }

@@ -127,7 +127,16 @@ export function named(judged: Judged, field: string, id: string, writing: Writin
     return no('a retirement or a take-over cut this entry off: it counts for nothing', 'name another entry');
   }
   if (!willKnow(judged, writing, entry)) {
-    return no('what this device signs now would not follow that entry', 'sign on another device, or later');
+    if (!judged.authority.hasStanding(entry)) {
+      return no('nobody with standing signed this entry: it counts for nothing', 'name another entry');
+    }
+    if (entry.entered > writing.now) {
+      return no('the time of this entry has not come', 'set the clock right, or sign later');
+    }
+    return no(
+      'it is on a branch that this device’s own chain does not follow',
+      'sign on another device, or have the fork settled first',
+    );
   }
   return { entry };
 }
