@@ -56,7 +56,10 @@ export const ownSheets = {
   teach: sheet('TH-P00', 1, 'sheet.sample'),
   set: sheet('TH-S01', 1, 'sheet.training', 'deviceSheet.works'),
   answer: sheet('TH-S02', 1, 'sheet.training', 'deviceSheet.works'),
-  witness: sheet('TH-W01', 1, 'deviceSheet.status', 'deviceSheet.works'),
+  witness: sheet('TH-S03', 2, 'deviceSheet.status', 'deviceSheet.works'),
+  second: sheet('TH-S04', 1, 'deviceSheet.status', 'deviceSheet.works'),
+  own: sheet('TH-S05', 1, 'deviceSheet.status', 'deviceSheet.works'),
+  paper: sheet('TH-W00', 1, 'sheet.sample'),
   assign: sheet('TH-R00', 1, 'sheet.sample'),
   crew: sheet('TH-R01', 1, 'sheet.sample'),
   register: sheet('TH-R02', 1, 'deviceSheet.status', 'deviceSheet.works'),
@@ -152,15 +155,24 @@ export function practiceLinks(library: Library, lang: Lang, tell: Tell, speak: S
   }));
 }
 
-type Taught = 'set' | 'answer' | 'witness';
+/** The sheets of teaching, each with its address below the language. */
+const taught = {
+  set: 'set',
+  answer: 'answer',
+  witness: 'witness',
+  second: 'witness/second',
+  own: 'witness/own',
+  paper: 'witness/paper',
+} as const;
+type Taught = keyof typeof taught;
 
 export function teachLinks(
   lang: Lang,
   tell: Tell,
-  paths: readonly Taught[] = ['set', 'answer', 'witness'],
+  paths: readonly Taught[] = Object.keys(taught) as Taught[],
 ): readonly SheetLink[] {
   return paths.map((path) => ({
-    href: pageAt(lang, path),
+    href: pageAt(lang, taught[path]),
     number: ownSheets[path].number,
     name: tell(`teach.${path}`),
     line: tell(`teach.${path}Line`),

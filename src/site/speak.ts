@@ -14,7 +14,7 @@ export type { Speak } from '../trade/say.ts';
 /** Group, key, text. Islands are handed the groups they speak, so a page carries its own language only. */
 export type WordTable = Readonly<Record<string, Readonly<Record<string, string>>>>;
 
-type Site = typeof site & typeof register & typeof person & typeof calculators & typeof yourRun & typeof sticks & typeof handing;
+type Site = typeof site & typeof register & typeof person & typeof calculators & typeof yourRun & typeof sticks & typeof handing & typeof witnessing;
 /** `group.key` of the interface words: a key that is in none of these files does not compile. */
 export type SiteKey = { [G in keyof Site & string]: `${G}.${keyof Site[G] & string}` }[keyof Site & string];
 export type Values = Readonly<Record<string, string | number>>;

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { contentFiles } from '../../src/cli/contentFiles.ts';
 import { keyOf } from '../../src/practice/key.ts';
 import { type AnswersFile, regradeSheet, type SetFile, sheetDraws } from '../../src/practice/sheet.ts';
+import type { Bodies } from '../../src/register/bodies.ts';
 import { fullVariant } from '../../src/register/taskMap.ts';
 import { readLibrary } from '../../src/schema/library.ts';
 import { practiceOf } from '../../src/schema/practice.ts';
@@ -13,12 +14,17 @@ import { answersFile, fileText, readAnswers, readSet } from '../../src/site/shee
 import { teller } from '../../src/site/speak.ts';
 import {
   bars,
+  earlyFaults,
   givenOf,
   nothingSeen,
   openPairs,
   outcomeOf,
+  outOfTexts,
   outText,
   type Saw,
+  sawOf,
+  seenEntered,
+  signatureRows,
   signatureSays,
   stillOpen,
   type WitnessTask,
@@ -96,6 +102,7 @@ describe('what the signature will say', () => {
       me: 'KD',
       grade,
       sheetNumber: 5,
+      entered: part.on === undefined ? whole.on : '2026-03-09',
       speak,
       tell,
     });
@@ -106,7 +113,7 @@ describe('what the signature will say', () => {
     const answers = answersFile(set, 'dm-phone', draws, right);
     const measured = [{ what: 'piece 1', wanted: `7'-8 5/8"`, got: `7'-8 9/16"`, tool: 'tape 14' }];
     expect(says({ answers, measured })).toBe(
-      `${head}performed, alone; 6 of 6 draws of sheet 5, bench 12, hold, answered on dm-phone; ` +
+      `${head}performed, alone; 6 of 6 draws of sheet 5, bench 12, hold, answered on dm-phone, in my sight; ` +
         'critical points: 4 seen, 0 asked, 0 missed; 1 of 3 measured: shown, good to the end of 9 March 2027.',
     );
   });
@@ -119,9 +126,77 @@ describe('what the signature will say', () => {
     );
   });
   test('not yet, stopped; a task that wants a second witness', () => {
-    expect(says({ outcome: 'not-yet', stopped: true })).toMatch(/; stopped for safety: not yet\.$/);
+    expect(says({ outcome: 'not-yet', stopped: true })).toMatch(
+      /; stopped for safety, which counts against nobody: not yet\.$/,
+    );
     expect(says({}, { ...t05, second: true })).toMatch(/: shown, once a second witness has seen it too\.$/);
   });
+});
+
+describe('seen and entered', () => {
+  const says = (part: Partial<Saw>) =>
+    signatureSays({
+      ...{ saw: { ...whole, ...part }, outcome: 'shown', task: t05, me: 'KD', grade: undefined },
+      ...{ sheetNumber: 0, entered: '2026-03-09', speak, tell },
+    });
+  const late = { on: '2026-03-03', paper: true };
+  test('a later day of entry and the paper between are said, in the sentence and beside it', () => {
+    expect(says(late)).toContain(', on 3 March 2026, and enter it on 9 March 2026, from paper: performed');
+    expect(says({ on: '2026-03-03' })).toContain(
+      ', on 3 March 2026, and enter it on 9 March 2026: performed',
+    );
+    expect(says({ paper: true })).toContain(', on 9 March 2026, and enter it the same day, from paper: ');
+    expect(says({})).toContain(', on 9 March 2026: performed');
+    expect(seenEntered({ ...whole, ...late }, '2026-03-09', tell)).toBe(
+      'seen 3 March 2026, entered 9 March 2026, from paper',
+    );
+    expect(seenEntered(whole, '2026-03-09', tell)).toBe('');
+  });
+  test('shift and place are said, and good to the end counts from the day seen', () => {
+    const text = says({ ...late, shift: 'night', place: 'lift' });
+    expect(text).toContain('3 March 2026, on night shift, place: lift, and enter it on');
+    expect(text).toMatch(/: shown, good to the end of 3 March 2027\.$/);
+  });
+});
+
+test('what is signed along: every measure with its tool, every point that was not simply seen', () => {
+  const [first = '', second = ''] = t05.critical ?? [];
+  const measured = [
+    { what: 'piece 1', wanted: `7'-8 5/8"`, got: `7'-8 9/16"`, tool: 'tape 14' },
+    { what: 'plumb', wanted: 'within 1/8', got: 'within', tool: null },
+  ];
+  const points = { ...seen, [first]: 'asked' as const, [second]: 'missed' as const };
+  expect(signatureRows({ saw: { ...whole, points, measured }, task: t05 }, speak, tell)).toEqual([
+    `Asked, not seen: ${speak({ say: `T05.critical-${first}` })}`,
+    `Missed: ${speak({ say: `T05.critical-${second}` })}`,
+    `piece 1: wanted 7'-8\u00a05/8", got 7'-8\u00a09/16", with tape 14`,
+    'plumb: wanted within 1/8, got within',
+  ]);
+  expect(outOfTexts({ wanted: `7'-8 5/8"`, got: `7'-8 9/16"` }, tell)).toBe('1/16" short');
+  expect(outOfTexts({ wanted: '6 lb-ft', got: '6 lb-ft' }, tell)).toBe('');
+  expect(outOfTexts({ wanted: '3', got: '4' }, tell)).toBe('');
+});
+
+test('a signed check comes back as it was put together', () => {
+  const measured = [{ what: 'piece 1', wanted: `7'-8 5/8"`, got: `7'-8 9/16"`, tool: 'tape 14' }];
+  const saw: Saw = { ...whole, measured, shift: 'night', place: 'scaffold', paper: true };
+  const given = givenOf(saw, 'shown');
+  expect(given.measured).toHaveLength(4);
+  const { person, ...body } = given;
+  expect(sawOf(person, { revision: 1, ...body } as unknown as Bodies['check'])).toEqual(saw);
+});
+
+test('what is refused is told as far as it is known', () => {
+  const faults = ['person', 'task', 'key', 'on', 'variant.width', 'outcome'].map((field) => ({
+    field,
+    message: '',
+    todo: '',
+  }));
+  const fields = (part: Partial<Saw>) =>
+    earlyFaults({ ...nothingSeen, ...part }, faults).map(({ field }) => field);
+  expect(fields({})).toEqual([]);
+  expect(fields({ on: '2026-03-09' })).toEqual(['on']);
+  expect(fields({ person: 'DM', task: 'T05', on: '2026-03-09' })).toEqual(['person', 'task', 'key', 'on']);
 });
 
 test('the check carries what was chosen, and the answers as they were handed over', () => {

@@ -1,9 +1,9 @@
 import { useState } from 'react';
 import type { Measured } from '../../../register/bodies.ts';
-import { formatLength, readLength, type Ticks } from '../../../trade/length.ts';
+import { formatLength, type Ticks } from '../../../trade/length.ts';
 import type { SiteKey, Speak, Tell } from '../../speak.ts';
 import { lengthOf } from '../../tape.ts';
-import { outText } from '../../witness.ts';
+import { outOfTexts, outText } from '../../witness.ts';
 import { Arrow } from '../Arrow.tsx';
 import { FeetInches } from '../FeetInches.tsx';
 import { TextField } from '../TextField.tsx';
@@ -23,18 +23,27 @@ export function MeasuredRows({ wants, rows, onRows, speak, tell }: Props) {
   const [wanted, setWanted] = useState<Ticks | null>(null);
   const [got, setGot] = useState<Ticks | null>(null);
   const [tool, setTool] = useState('');
+  const [other, setOther] = useState(false);
+  const [texts, setTexts] = useState({ wanted: '', got: '' });
   const [fresh, setFresh] = useState(0);
   const [refused, setRefused] = useState<SiteKey | null>(null);
   const add = () => {
     const name = what.trim();
-    if (name === '' || wanted === null || got === null) return setRefused('witness.pieceMissing');
+    const read = other
+      ? { wanted: texts.wanted.trim(), got: texts.got.trim() }
+      : {
+          wanted: wanted === null ? '' : formatLength(wanted, 64),
+          got: got === null ? '' : formatLength(got, 64),
+        };
+    if (name === '' || read.wanted === '' || read.got === '') return setRefused('witness.pieceMissing');
+    if (tool.trim() === '') return setRefused('look.pieceTool');
     if (rows.some((row) => row.what === name)) return setRefused('witness.pieceTwice');
     setRefused(null);
-    const texts = { wanted: formatLength(wanted, 64), got: formatLength(got, 64) };
-    onRows([...rows, { what: name, ...texts, tool: tool.trim() === '' ? null : tool.trim() }]);
+    onRows([...rows, { what: name, ...read, tool: tool.trim() }]);
     setWhat('');
     setWanted(null);
     setGot(null);
+    setTexts({ wanted: '', got: '' });
     setFresh((n) => n + 1);
   };
   return (
@@ -55,10 +64,9 @@ export function MeasuredRows({ wants, rows, onRows, speak, tell }: Props) {
               <div>
                 <strong>{row.what}</strong>
                 <p className="note">
-                  {tell('witness.row', {
-                    wanted: row.wanted,
-                    out: outText(readLength(row.wanted), readLength(row.got), tell),
-                  })}
+                  {outOfTexts(row, tell) === ''
+                    ? tell('look.rowOther', { wanted: row.wanted })
+                    : tell('witness.row', { wanted: row.wanted, out: outOfTexts(row, tell) })}
                   {row.tool !== null && ` ${tell('witness.rowTool', { tool: row.tool })}`}
                 </p>
               </div>
@@ -87,26 +95,57 @@ export function MeasuredRows({ wants, rows, onRows, speak, tell }: Props) {
               hint={tell('witness.toolHint')}
             />
           </div>
-          <FeetInches
-            key={`wanted-${fresh}`}
-            legend={tell('witness.wantedLength')}
-            initial={null}
-            tape={false}
-            onReading={(reading) => setWanted(lengthOf(reading))}
-            tell={tell}
-            speak={speak}
-          />
-          <FeetInches
-            key={`got-${fresh}`}
-            legend={tell('witness.gotLength')}
-            initial={null}
-            onReading={(reading) => setGot(lengthOf(reading))}
-            tell={tell}
-            speak={speak}
-          />
-          <p role="status">
-            {wanted !== null && got !== null && tell('witness.out', { out: outText(wanted, got, tell) })}
-          </p>
+          <div className="kind-of-reading">
+            <label htmlFor="measured-kind">{tell('look.reading')}</label>
+            <select
+              id="measured-kind"
+              value={other ? 'other' : 'length'}
+              onChange={(event) => setOther(event.currentTarget.value === 'other')}
+            >
+              <option value="length">{tell('look.lengthReading')}</option>
+              <option value="other">{tell('look.otherReading')}</option>
+            </select>
+          </div>
+          {other ? (
+            <div className="fields">
+              <TextField
+                id="measured-wanted"
+                label={tell('witness.wantedLength')}
+                value={texts.wanted}
+                onValue={(text) => setTexts({ ...texts, wanted: text })}
+                hint={tell('look.otherHint')}
+              />
+              <TextField
+                id="measured-got"
+                label={tell('witness.gotLength')}
+                value={texts.got}
+                onValue={(text) => setTexts({ ...texts, got: text })}
+              />
+            </div>
+          ) : (
+            <>
+              <FeetInches
+                key={`wanted-${fresh}`}
+                legend={tell('witness.wantedLength')}
+                initial={null}
+                tape={false}
+                onReading={(reading) => setWanted(lengthOf(reading))}
+                tell={tell}
+                speak={speak}
+              />
+              <FeetInches
+                key={`got-${fresh}`}
+                legend={tell('witness.gotLength')}
+                initial={null}
+                onReading={(reading) => setGot(lengthOf(reading))}
+                tell={tell}
+                speak={speak}
+              />
+              <p role="status">
+                {wanted !== null && got !== null && tell('witness.out', { out: outText(wanted, got, tell) })}
+              </p>
+            </>
+          )}
           <p className="message" role="alert">
             {refused !== null && <strong>{tell(refused, { what: what.trim() })}</strong>}
           </p>

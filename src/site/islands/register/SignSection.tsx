@@ -3,7 +3,7 @@ import type { SheetGrade } from '../../../practice/sheet.ts';
 import type { Outcome } from '../../../register/bodies.ts';
 import type { Fault } from '../../../trade/given.ts';
 import type { SiteKey, Speak, Tell } from '../../speak.ts';
-import { type Saw, signatureSays, type WitnessTask } from '../../witness.ts';
+import { type Saw, signatureRows, signatureSays, type WitnessTask } from '../../witness.ts';
 import { Arrow } from '../Arrow.tsx';
 import { Refused } from '../Refused.tsx';
 import { Came } from './Doing.tsx';
@@ -22,6 +22,8 @@ interface Props {
   readonly newPerson: string | undefined;
   readonly grade: SheetGrade | undefined;
   readonly sheetNumber: number;
+  /** Today, in the register's zone: the day it is entered. */
+  readonly entered: string;
   readonly me: string;
   readonly doing: { readonly busy: boolean; readonly done: string; readonly faults: readonly Fault[] };
   readonly onSign: (passphrase: string) => void;
@@ -31,14 +33,17 @@ interface Props {
 
 /** One sentence that says what will be signed, the passphrase, one button. */
 export function SignSection(props: Props) {
-  const { saw, task, outcome, open, faults, refused, newPerson, grade, sheetNumber } = props;
+  const { saw, task, outcome, open, faults, refused, newPerson, grade, sheetNumber, entered } = props;
   const { me, doing, onSign, speak, tell } = props;
   const pass = usePassphrase();
   const ready = outcome !== null && task !== undefined && open.length === 0;
   const stillOpen = tell('witness.open', { list: open.map((key) => tell(key)).join(', ') });
-  const cannot = ready
-    ? refused.map(({ message, todo }) => tell('witness.cannotFor', { message, todo }))
-    : [stillOpen];
+  const rows = ready ? signatureRows({ saw, task }, speak, tell) : [];
+  const cannot = [
+    ...refused.map(({ message, todo }) => tell('witness.cannotFor', { message, todo })),
+    ...(ready ? [] : [stillOpen]),
+  ];
+  const may = ready && refused.length === 0;
   const sign = (event: FormEvent) => {
     event.preventDefault();
     onSign(pass.take());
@@ -50,16 +55,32 @@ export function SignSection(props: Props) {
         {tell('witness.says')}
       </p>
       <blockquote className="says" aria-labelledby="witness-says">
-        {ready ? signatureSays({ saw, outcome, task, me, grade, sheetNumber, speak, tell }) : stillOpen}
+        <p>
+          {ready
+            ? signatureSays({ saw, outcome, task, entered, me, grade, sheetNumber, speak, tell })
+            : stillOpen}
+        </p>
+        {rows.length > 0 && (
+          <>
+            <p className="label">{tell('look.along')}</p>
+            <ul>
+              {rows.map((row) => (
+                <li key={row}>{row}</li>
+              ))}
+            </ul>
+          </>
+        )}
       </blockquote>
       <Refused faults={faults} tell={tell} />
       <form onSubmit={sign} noValidate>
-        <Passphrase
-          id="witness-pass"
-          label={tell('witness.passphrase')}
-          hint={tell('witness.passHint')}
-          field={pass}
-        />
+        {may && (
+          <Passphrase
+            id="witness-pass"
+            label={tell('witness.passphrase')}
+            hint={tell('witness.passHint')}
+            field={pass}
+          />
+        )}
         <Refused faults={doing.faults} fields={['passphrase']} tell={tell} />
         {newPerson !== undefined && <p className="note">{tell('witness.newHere', { id: newPerson })}</p>}
         <p className="message" id="witness-cannot" role="status">
@@ -70,7 +91,7 @@ export function SignSection(props: Props) {
             type="submit"
             className="button"
             aria-describedby="witness-cannot"
-            disabled={!ready || refused.length > 0 || doing.busy}
+            disabled={!may || doing.busy}
           >
             {tell('witness.signAs', { me })} <Arrow />
           </button>

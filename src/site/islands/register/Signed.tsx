@@ -10,6 +10,10 @@ export interface SignedEntry {
   readonly state: string;
   /** Empty when nothing governs it. */
   readonly why: string;
+  /** "seen 3 March 2026, entered 9 March 2026, from paper"; empty where there is nothing to tell apart. */
+  readonly days: string;
+  /** A second witness is still wanted. */
+  readonly second: boolean;
 }
 
 interface Props {
@@ -17,12 +21,13 @@ interface Props {
   readonly top: RefObject<HTMLElement | null>;
   readonly onCarry: () => void;
   readonly onAnother: () => void;
+  readonly secondPage: string;
   readonly tell: Tell;
 }
 
 /** After the signature: the entry's short id, where the person stands now, and the way off this device. */
-export function Signed({ signed, top, onCarry, onAnother, tell }: Props) {
-  const { entry, person, task, state, why } = signed;
+export function Signed({ signed, top, onCarry, onAnother, secondPage, tell }: Props) {
+  const { entry, person, task, state, why, days, second } = signed;
   return (
     <>
       <section className="answer" role="status" ref={top} tabIndex={-1}>
@@ -32,8 +37,15 @@ export function Signed({ signed, top, onCarry, onAnother, tell }: Props) {
             ? tell('witness.stands', { person, task, state })
             : tell('witness.standsWhy', { person, task, state, why })}
         </p>
+        {days !== '' && <p>{tell('look.days', { days })}</p>}
       </section>
+      <h2 className="view-title">{tell('look.next')}</h2>
       <p>{tell('witness.carryLine')}</p>
+      {second && (
+        <p>
+          {tell('look.nextSecond')} <a href={secondPage}>{tell('look.toSecond')}</a>
+        </p>
+      )}
       <div className="buttons">
         <button type="button" className="button" onClick={onCarry}>
           {tell('witness.carry')} <Arrow />

@@ -1,3 +1,4 @@
+import { places, type Shift, shifts } from '../../../register/circumstances.ts';
 import { isHeading, revisionOn } from '../../../register/taskMap.ts';
 import type { Fault } from '../../../trade/given.ts';
 import { type Names, spokenName } from '../../people.ts';
@@ -16,6 +17,10 @@ interface Props {
   readonly tasks: readonly WitnessTask[];
   /** Ids that the register or the names file knows. */
   readonly known: readonly string[];
+  /** Whether the key here is appointed for a task on the day seen. */
+  readonly mayCheck: (task: string) => boolean;
+  /** Address above the paper sheets, one a task. */
+  readonly paperPage: string;
   /** The id that is written is one of nobody known. */
   readonly isNew: boolean;
   readonly names: Names;
@@ -27,12 +32,24 @@ interface Props {
 
 /** Who, which task in which variant, and the day it was seen. */
 export function WhoAndTask(props: Props) {
-  const { saw, on, today, zone, tasks, known, isNew, names, faults, onChange, speak, tell } = props;
+  const { saw, on, today, zone, tasks, known, mayCheck, paperPage, isNew, names, faults } = props;
+  const { onChange, speak, tell } = props;
   const task = tasks.find(({ id }) => id === saw.task);
   const choosePair = (pair: string, value: string) => {
     const { [pair]: _, ...others } = saw.variant;
     onChange({ variant: value === '' ? others : { ...others, [pair]: value } });
   };
+  const shown = tasks.filter((one) => !isHeading(one));
+  const option = (one: WitnessTask) => (
+    <option key={one.id} value={one.id}>
+      {tell('witness.taskOption', {
+        id: one.id,
+        name: speak({ say: `${one.id}.name` }),
+        revision: revisionOn(one, on),
+      })}
+    </option>
+  );
+  const knowsPlace = task === undefined || Object.hasOwn(task.variants, 'place');
   return (
     <div className="fields">
       <TextField
@@ -61,20 +78,17 @@ export function WhoAndTask(props: Props) {
         <select
           id="witness-task"
           value={saw.task}
-          onChange={(event) => onChange({ task: event.currentTarget.value, variant: {}, points: {} })}
+          onChange={(event) =>
+            onChange({ task: event.currentTarget.value, variant: {}, points: {}, place: null })
+          }
         >
           <option value="">{tell('witness.choose')}</option>
-          {tasks
-            .filter((one) => !isHeading(one))
-            .map((one) => (
-              <option key={one.id} value={one.id}>
-                {tell('witness.taskOption', {
-                  id: one.id,
-                  name: speak({ say: `${one.id}.name` }),
-                  revision: revisionOn(one, on),
-                })}
-              </option>
-            ))}
+          {shown.filter(({ id }) => mayCheck(id)).map(option)}
+          {shown.some(({ id }) => !mayCheck(id)) && (
+            <optgroup label={tell('look.notFor')}>
+              {shown.filter(({ id }) => !mayCheck(id)).map(option)}
+            </optgroup>
+          )}
         </select>
         <Refused faults={faults} fields={['task', 'key']} tell={tell} />
       </div>
@@ -108,6 +122,70 @@ export function WhoAndTask(props: Props) {
       >
         <Refused faults={faults} fields={['on', 'at']} tell={tell} />
       </TextField>
+      <div>
+        <label htmlFor="witness-shift">{tell('look.shift')}</label>
+        <select
+          id="witness-shift"
+          value={saw.shift ?? ''}
+          aria-describedby="witness-shift-hint"
+          onChange={(event) => {
+            const { value } = event.currentTarget;
+            onChange({ shift: value === '' ? null : (value as Shift) });
+          }}
+        >
+          <option value="">{tell('look.shiftNone')}</option>
+          {shifts.map((shift) => (
+            <option key={shift} value={shift}>
+              {tell(`look.${shift}`)}
+            </option>
+          ))}
+        </select>
+        <p className="hint" id="witness-shift-hint">
+          {tell('look.shiftHint')}
+        </p>
+      </div>
+      {!knowsPlace && (
+        <div>
+          <label htmlFor="witness-at">{pairName('place', speak)}</label>
+          <select
+            id="witness-at"
+            value={saw.place ?? ''}
+            aria-describedby="witness-at-hint"
+            onChange={(event) => {
+              const { value } = event.currentTarget;
+              onChange({ place: places.find((place) => place === value) ?? null });
+            }}
+          >
+            <option value="">{tell('look.shiftNone')}</option>
+            {places.map((place) => (
+              <option key={place} value={place}>
+                {valueName('place', place, speak)}
+              </option>
+            ))}
+          </select>
+          <p className="hint" id="witness-at-hint">
+            {tell('look.placeHint')}
+          </p>
+        </div>
+      )}
+      <div className="from-paper">
+        <label className="choice">
+          <input
+            type="checkbox"
+            checked={saw.paper}
+            aria-describedby="witness-paper-hint"
+            onChange={(event) => onChange({ paper: event.currentTarget.checked })}
+          />
+          <i aria-hidden="true" />
+          {tell('look.paper')}
+        </label>
+        <p className="hint" id="witness-paper-hint">
+          {tell('look.paperLine')}{' '}
+          <a href={task === undefined ? paperPage : `${paperPage}${task.id.toLowerCase()}/`}>
+            {task === undefined ? tell('look.printAny') : tell('look.print', { task: task.id })}
+          </a>
+        </p>
+      </div>
     </div>
   );
 }

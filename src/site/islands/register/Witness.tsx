@@ -1,10 +1,9 @@
 import { useMemo, useRef, useState } from 'react';
-import { regradeSheet } from '../../../practice/sheet.ts';
 import { check, checkFaults } from '../../../register/acts/check.ts';
+import type { Demands } from '../../../register/acts/ownStanding.ts';
 import { boardOf } from '../../../register/board.ts';
 import { personId } from '../../../register/shapes.ts';
 import type { TaskMap } from '../../../register/taskMap.ts';
-import { regradeWith } from '../../../schema/regrade.ts';
 import { GivenError } from '../../../trade/given.ts';
 import { speakDays } from '../../days.ts';
 import { chance } from '../../device/edge.ts';
@@ -14,25 +13,30 @@ import { carryOff, ownRegister } from '../../device/register.ts';
 import { signHere } from '../../device/sign.ts';
 import { marksOf, spokenName } from '../../people.ts';
 import { faultsFrom } from '../../refusals.ts';
-import { readAnswers } from '../../sheetFiles.ts';
 import { shortKey } from '../../shortKey.ts';
 import { speaker, teller, type WordTable } from '../../speak.ts';
 import { stateOf } from '../../states.ts';
 import { tried } from '../../tried.ts';
 import {
   bars,
+  earlyFaults,
   givenOf,
+  mayCheck,
   nothingSeen,
+  openPairs,
   outcomeOf,
   type Saw,
+  seenEntered,
   stillOpen,
   type WitnessTask,
 } from '../../witness.ts';
 import { Refused } from '../Refused.tsx';
+import { useLater } from '../useLater.ts';
 import { Answers } from './Answers.tsx';
 import { useDoing } from './Doing.tsx';
 import { Guard } from './Guard.tsx';
 import { HowDone } from './HowDone.tsx';
+import { loadGrader } from './loadGrader.ts';
 import { MeasuredRows } from './MeasuredRows.tsx';
 import { emptyPassphrase } from './Passphrase.tsx';
 import { Points } from './Points.tsx';
@@ -46,19 +50,29 @@ interface Props extends PracticeGiven {
   readonly lang: string;
   readonly words: WordTable;
   readonly tasks: readonly WitnessTask[];
+  /** What the site asks of a witness beyond his appointment. */
+  readonly demands: Demands;
   readonly answerPage: string;
   readonly registerPage: string;
+  readonly secondPage: string;
+  /** Address above the paper sheets, one a task. */
+  readonly paperPage: string;
 }
 
 /** What a witness saw, put together and signed: one entry of the register on this device. */
 export default function Witness(props: Props) {
-  const { lang, words, tasks, sheets, families, world, answerPage, registerPage } = props;
+  const { lang, words, tasks, demands, sheets, families, world } = props;
+  const { answerPage, registerPage, secondPage, paperPage } = props;
   const speak = useMemo(() => speaker(words), [words]);
   const tell = useMemo(() => teller(words), [words]);
   const language = useMemo(() => ({ lang, speak }), [lang, speak]);
   const practice = usePractice({ sheets, families, world });
   const map: TaskMap = useMemo(() => ({ tasks }), [tasks]);
-  const regrade = useMemo(() => regradeWith(() => ({ practice, language })), [practice, language]);
+  const grader = useLater(loadGrader);
+  const regrade = useMemo(
+    () => grader?.regradeWith(() => ({ practice, language })),
+    [grader, practice, language],
+  );
   const { device, failed, refresh } = useDevice();
   const [saw, setSaw] = useState<Saw>(nothingSeen);
   const [signed, setSigned] = useState<SignedEntry>();
@@ -69,8 +83,9 @@ export default function Witness(props: Props) {
   const task = tasks.find(({ id }) => id === saw.task);
   const graded = useMemo(() => {
     const { answers } = saw;
-    return answers === null ? undefined : tried(() => regradeSheet(answers, practice, language));
-  }, [saw, practice, language]);
+    if (answers === null || grader === null) return undefined;
+    return tried(() => grader.regradeSheet(answers, practice, language));
+  }, [saw, grader, practice, language]);
   const grade = graded?.good === true ? graded.value : undefined;
 
   if (failed !== undefined) return <Refused faults={faultsFrom(failed, tell)} tell={tell} />;
@@ -109,13 +124,14 @@ export default function Witness(props: Props) {
   const open = stillOpen(now, task, outcome);
   const isNew = personId(now.person.trim()) === undefined && !known.includes(now.person.trim());
   const writing = { signer: withoutSecret(key), now: opened.at, chance };
-  const faults =
-    outcome === null || open.length > 0
-      ? []
-      : [
-          ...checkFaults(judged, givenOf(now, outcome), map, writing, regrade),
-          ...(graded?.good === false ? graded.faults : []),
-        ];
+  // Who may not sign this is told as soon as it is known: before all is chosen, and before a passphrase is asked for.
+  const asked = openPairs(now, task).length > 0 ? undefined : demands;
+  const faults = [
+    ...(outcome === null || open.length > 0
+      ? earlyFaults(now, checkFaults(judged, givenOf(now, 'not-yet'), map, writing, regrade, asked))
+      : checkFaults(judged, givenOf(now, outcome), map, writing, regrade, asked)),
+    ...(graded?.good === false ? graded.faults : []),
+  ];
 
   const sign = async (passphrase: string) => {
     if (outcome === null || open.length > 0) return;
@@ -123,12 +139,14 @@ export default function Witness(props: Props) {
     const good = await doing.run(async () => {
       const unwritten = emptyPassphrase(passphrase, tell);
       if (unwritten.length > 0) throw new GivenError(unwritten);
+      const { regradeWith } = await loadGrader();
+      const again = regradeWith(() => ({ practice, language }));
       const entry = await signHere(key, passphrase, (register, how) =>
-        check(register, given, map, how, regrade),
+        check(register, given, map, how, again, demands),
       );
       const after = await ownRegister();
       if (after !== undefined) {
-        const board = boardOf(after.judged, { on: today, map, people: [given.person], regrade });
+        const board = boardOf(after.judged, { on: today, map, people: [given.person], regrade: again });
         const stands = board.people.find(({ id }) => id === given.person)?.tasks[given.task];
         const why = stands?.why[0];
         setSigned({
@@ -137,6 +155,8 @@ export default function Witness(props: Props) {
           task: `${given.task} ${speak({ say: `${given.task}.name` })}`,
           state: tell(`state.${stateOf(stands?.standing ?? 'not shown')}`),
           why: why === undefined ? '' : speakDays(why.say, speak, tell),
+          days: seenEntered(now, today, tell),
+          second: why?.code === '2',
         });
       }
       return '';
@@ -157,11 +177,13 @@ export default function Witness(props: Props) {
         top={top}
         onCarry={() => void carry()}
         onAnother={() => setSigned(undefined)}
+        secondPage={secondPage}
         tell={tell}
       />
     );
   }
-  const takeAnswers = (text: string) => {
+  const takeAnswers = async (text: string) => {
+    const { readAnswers, regradeSheet } = await loadGrader();
     const answers = readAnswers(text);
     regradeSheet(answers, practice, language);
     const first = saw.person.trim() === '' ? { person: answers.person } : {};
@@ -179,6 +201,8 @@ export default function Witness(props: Props) {
           zone={view.zone}
           tasks={tasks}
           known={known}
+          mayCheck={(id) => mayCheck(judged, key.publicKey, id, now.on)}
+          paperPage={paperPage}
           isNew={isNew}
           names={people.names}
           faults={faults}
@@ -230,6 +254,7 @@ export default function Witness(props: Props) {
           faults={faults.filter(({ field }) => !['person', 'task', 'key', 'on', 'at'].includes(field))}
           grade={grade}
           sheetNumber={sheet?.number ?? 0}
+          entered={today}
           me={me}
           doing={doing}
           onSign={(passphrase) => void sign(passphrase)}
