@@ -52,6 +52,9 @@ const jobsShape = z.strictObject({
 
 export interface Job {
   readonly id: string;
+  /** Instants, with their offsets. */
+  readonly from: string;
+  readonly to: string;
   readonly needs: readonly Need[];
 }
 export interface Demo extends z.infer<typeof worksShape> {

@@ -2,17 +2,19 @@
  * The crew board as a page shows it: every text and mark worked out from a board and the register behind it, so that
  * the components only set them. One and the same for the demo works at build time and for this device's register.
  */
-import type { PersonRow, TaskRow } from '../register/board.ts';
+import type { Board, PersonRow, TaskRow } from '../register/board.ts';
 import { byText } from '../register/bytes.ts';
+import type { Judged } from '../register/judged.ts';
 import { meetsNeed, type Need, waysOf } from '../register/needs.ts';
 import { isHeading, isTicket, type MapTask } from '../register/taskMap.ts';
-import { type CrewSource, governing, lineOf, markOf, reasonsOf } from './crewLines.ts';
+import { type CrewSource, type EntryLink, governing, lineOf, markOf } from './crewLines.ts';
 import { dayText } from './dates.ts';
 import { daysBetween, speakDays } from './days.ts';
-import { marksOf, spokenName } from './people.ts';
+import { marksOf, type Names, spokenName } from './people.ts';
 import type { Tell } from './speak.ts';
 import { type StateKey, stateKeys, stateOf } from './states.ts';
 import { variantText } from './variants.ts';
+import { waysOnRecord, wayText } from './ways.ts';
 
 /** One person in one task. */
 export interface CrewCell {
@@ -25,16 +27,20 @@ export interface CrewCell {
   readonly line: string;
   /** For someone who listens: who, task, word, witness, reason, until. */
   readonly spoken: string;
-  /** A line each, the one that governs first. */
-  readonly reasons: readonly string[];
-  /** Short ids of the entries it rests on. */
-  readonly entries: readonly string[];
+  /** A way of doing the task each, or a part of a heading: the one that governs first. Empty where nothing is on record. */
+  readonly ways: readonly {
+    readonly text: string;
+    /** What it rests on. */
+    readonly entries: readonly EntryLink[];
+  }[];
 }
 
 export interface CrewPerson {
   readonly id: string;
   readonly short: string;
   readonly name: string;
+  /** The person's own sheet. */
+  readonly href: string;
   readonly count: string;
   /** Tickets on record; empty when there are none. */
   readonly tickets: string;
@@ -44,6 +50,8 @@ export interface CrewPerson {
 export interface CrewTask {
   readonly id: string;
   readonly name: string;
+  /** The task's own sheet. */
+  readonly href: string;
   /** A part of the heading above it. */
   readonly part: boolean;
   readonly count: string;
@@ -82,11 +90,44 @@ export interface CrewAsked extends Omit<CrewSource, 'marks'> {
   readonly job?: { readonly id?: string; readonly needs: readonly Need[] };
 }
 
+/** Who signs in a register, by their persons. */
+const signingIn = ({ authority }: Pick<Judged, 'authority'>): readonly string[] =>
+  [...authority.persons.values()].flatMap((persons) => [...persons]);
+
+/** What everybody of a board goes by in a box, those who sign too. */
+export const boardMarks = (board: Board, judged: Judged, names: Names): ReadonlyMap<string, string> =>
+  marksOf([...board.people.map(({ id }) => id), ...signingIn(judged)], names);
+
+/** "As of 9 March 2026", and as known on another day where that was asked. */
+export const asOfText = ({ on, knownOn }: Pick<Board, 'on' | 'knownOn'>, tell: Tell): string =>
+  knownOn === null
+    ? tell('person.asOf', { day: dayText(tell, on) })
+    : tell('person.asOfKnown', { day: dayText(tell, on), known: dayText(tell, knownOn) });
+
+/** How far each signer is known: the last number, and how old it is on the board's day. */
+export const signerLines = (
+  { board, judged, names }: Pick<CrewSource, 'board' | 'judged' | 'names'>,
+  tell: Tell,
+): readonly string[] =>
+  board.signers.map(({ id, device, person, last, at }) => {
+    const days = daysBetween(judged.view.dayIn(board.zone, Date.parse(at)), board.on);
+    const age =
+      days < 0
+        ? tell('crew.ahead')
+        : tell(days === 0 ? 'crew.age0' : days === 1 ? 'crew.age1' : 'crew.ages', { days });
+    return tell('crew.signer', {
+      who: person === null ? id.slice(0, 8) : spokenName(person, names),
+      device,
+      last,
+      age,
+    });
+  });
+
 export function crewView(given: CrewAsked): CrewView {
-  const { board, judged, map, only, job, names, speak, tell } = given;
+  const { board, judged, map, only, job, names, speak, tell, links } = given;
   const rows = board.people.filter(({ id }) => only?.includes(id) ?? true);
-  const signing = [...judged.authority.persons.values()].flatMap((persons) => [...persons]);
-  const marks = marksOf([...board.people.map(({ id }) => id), ...signing], names);
+  const signing = [...signingIn(judged)];
+  const marks = boardMarks(board, judged, names);
   const asked: Asked = { ...given, marks };
   const parts = new Set(map.tasks.flatMap((task) => task.parts));
   const tasks = map.tasks.filter((task) => !isTicket(task.id));
@@ -97,11 +138,12 @@ export function crewView(given: CrewAsked): CrewView {
   const single = tasks.filter((task) => !isHeading(task));
   const countOf = (count: number, of: number) => tell('crew.countOf', { count, of });
   return {
-    asOf: tell('crew.asOf', { day: dayText(tell, board.on) }),
+    asOf: asOfText(board, tell),
     people: rows.map((row) => ({
       id: row.id,
       short: marks.get(row.id) ?? row.id,
       name: spokenName(row.id, names),
+      href: links.person(row.id),
       count: countOf(single.filter((task) => stands(task.id, row)).length, single.length),
       tickets: ticketsText(row, tell),
       erased: row.erased === true,
@@ -109,6 +151,7 @@ export function crewView(given: CrewAsked): CrewView {
     tasks: tasks.map((task) => ({
       id: task.id,
       name: speak({ say: `${task.id}.name` }),
+      href: links.task(task.id),
       part: parts.has(task.id),
       count: countOf(rows.filter((row) => stands(task.id, row)).length, rows.length),
       needed: job?.needs.some((need) => need.task === task.id) ?? false,
@@ -120,19 +163,7 @@ export function crewView(given: CrewAsked): CrewView {
       return name === undefined ? [] : [{ mark: marks.get(id) ?? id, name }];
     }),
     countNote: tasks.some(isHeading) ? tell('crew.countNote') : '',
-    signers: board.signers.map(({ id, device, person, last, at }) => {
-      const days = daysBetween(judged.view.dayIn(board.zone, Date.parse(at)), board.on);
-      const age =
-        days < 0
-          ? tell('crew.ahead')
-          : tell(days === 0 ? 'crew.age0' : days === 1 ? 'crew.age1' : 'crew.ages', { days });
-      return tell('crew.signer', {
-        who: person === null ? id.slice(0, 8) : spokenName(person, names),
-        device,
-        last,
-        age,
-      });
-    }),
+    signers: signerLines(given, tell),
     notes: board.notes.map((note) => speakDays(note, speak, tell)),
   };
 }
@@ -176,6 +207,7 @@ function jobText(
 function cellOf(asked: Asked, task: MapTask, row: PersonRow): CrewCell {
   const { names, speak, tell } = asked;
   const stands = row.tasks[task.id] as TaskRow;
+  const onRecord = isHeading(task) || stands.why.length > 0 || stands.entries.length > 0;
   const state = stateOf(stands.standing);
   const line = row.erased === true ? tell('crew.erased') : lineOf(asked, governing(task, row));
   const until =
@@ -197,8 +229,9 @@ function cellOf(asked: Asked, task: MapTask, row: PersonRow): CrewCell {
       state: tell(`state.${state}`),
       note,
     }),
-    reasons: reasonsOf(asked, task, row),
-    entries: stands.entries.map((id) => id.slice(0, 8)),
+    ways: onRecord
+      ? waysOnRecord(asked, task, row).map((way) => ({ text: wayText(asked, way), entries: way.entries }))
+      : [],
   };
 }
 

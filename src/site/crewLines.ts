@@ -9,9 +9,16 @@ import { isHeading, type MapTask, type TaskMap } from '../register/taskMap.ts';
 import { dayText } from './dates.ts';
 import { speakDays } from './days.ts';
 import { type Names, spokenName } from './people.ts';
+import { shortKey } from './shortKey.ts';
 import type { Speak, Tell } from './speak.ts';
-import { stateOf } from './states.ts';
-import { variantText } from './variants.ts';
+
+/** Where the sheet of a person, of a task, and an entry about a person are to be found. */
+export interface CrewLinks {
+  readonly person: (id: string) => string;
+  readonly task: (id: string) => string;
+  /** On the sheet of the person it is about; `short` is the beginning of its id. */
+  readonly entry: (person: string, short: string) => string;
+}
 
 /** A board, the register behind it, and the words for both. */
 export interface CrewSource {
@@ -21,6 +28,7 @@ export interface CrewSource {
   readonly names: Names;
   /** What each person goes by in a box. */
   readonly marks: ReadonlyMap<string, string>;
+  readonly links: CrewLinks;
   readonly speak: Speak;
   readonly tell: Tell;
 }
@@ -39,6 +47,18 @@ export function governing(task: MapTask, row: PersonRow): Stands {
 
 const entryOf = ({ judged }: CrewSource, id: string): Placed | undefined => judged.view.order.byId.get(id);
 
+/** An entry as a page names it, and where it is shown; an entry that is not here, or about nobody, leads nowhere. */
+export interface EntryLink {
+  readonly short: string;
+  readonly href: string | undefined;
+}
+
+export function entryLink(source: Pick<CrewSource, 'judged' | 'links'>, id: string): EntryLink {
+  const short = shortKey(id);
+  const about = source.judged.view.order.byId.get(id)?.header.about ?? undefined;
+  return { short, href: about === undefined ? undefined : source.links.entry(about, short) };
+}
+
 /** The checks behind a standing, the last seen first. */
 function checksOf(asked: CrewSource, { entries }: Stands) {
   return entries
@@ -50,8 +70,9 @@ function checksOf(asked: CrewSource, { entries }: Stands) {
     .sort((a, b) => byText(b.body.on, a.body.on) || byText(a.entry.id, b.entry.id));
 }
 
-function witnessOf(
-  { judged, names, marks }: CrewSource,
+/** The witness who signed an entry. */
+export function witnessOf(
+  { judged, names, marks }: Pick<CrewSource, 'judged' | 'names' | 'marks'>,
   entry: Placed,
 ): { readonly short: string; readonly name: string } {
   const [person] = judged.authority.persons.get(entry.header.signer) ?? [];
@@ -60,8 +81,11 @@ function witnessOf(
 }
 
 /** The check that is the showing: shown, not one that speaks against it. */
-const showingOf = (asked: CrewSource, stands: Stands) =>
+export const showingOf = (asked: CrewSource, stands: Stands) =>
   checksOf(asked, stands).find(({ body }) => body.outcome === 'shown');
+
+/** What was seen last. */
+export const lastOf = (asked: CrewSource, stands: Stands) => checksOf(asked, stands)[0];
 
 export function markOf(asked: CrewSource, stands: Stands): string {
   if (stands.standing === 'show again') return stands.why[0]?.code ?? '?';
@@ -82,51 +106,18 @@ export function lineOf(asked: CrewSource, stands: Stands): string {
   };
   if (stands.standing === 'shown') return witnessed();
   if (why !== undefined) return speakDays(why.say, speak, tell);
-  const [last] = checksOf(asked, stands);
-  if (last === undefined) return tell('crew.noRecord');
-  const { body } = last;
-  if (stands.standing === 'not shown') return tell('crew.notYetOn', { day: day(body.on) });
-  const how = body.manner === 'performed' ? (body.help === 'alone' ? 'outOfSight' : 'withHelp') : body.manner;
-  return tell(`crew.practice-${how}`, { day: day(body.on) });
+  return reasonOf(asked, stands)[0] ?? '';
 }
 
-/** Every way of the task that is on record, and every reason for how it stands. */
-export function reasonsOf(asked: CrewSource, task: MapTask, row: PersonRow): readonly string[] {
-  const { tell, speak } = asked;
-  const stands = row.tasks[task.id] as TaskRow;
-  const say = (name: string, way: Stands) => {
-    const whys = way.why.map((why) => speakDays(why.say, speak, tell));
-    const lines = way.standing === 'shown' || way.why.length === 0 ? [lineOf(asked, way), ...whys] : whys;
-    const showing = way.standing === 'show again' ? showingOf(asked, way) : undefined;
-    const before =
-      showing === undefined
-        ? []
-        : [
-            tell('crew.witnessOn', {
-              witness: witnessOf(asked, showing.entry).name,
-              day: dayText(tell, showing.body.on),
-            }),
-          ];
-    const until =
-      way.standing === 'shown' && way.until !== null
-        ? [tell('crew.goodTo', { day: dayText(tell, way.until) })]
-        : [];
-    return tell('crew.variant', {
-      variant: name,
-      state: tell(`state.${stateOf(way.standing)}`),
-      line: [...lines, ...before, ...until].filter((text) => text !== '').join(', '),
-    });
-  };
-  if (isHeading(task)) {
-    return task.parts.map((id) => {
-      const part = row.tasks[id] as TaskRow;
-      return say(tell('crew.part', { id, name: speak({ say: `${id}.name` }) }), part.variants[0] ?? part);
-    });
-  }
-  if (stands.variants.length > 0) {
-    return stands.variants.map((way) =>
-      say(variantText(task, way.variant, speak) || tell('crew.anyWay'), way),
-    );
-  }
-  return stands.why.length > 0 || stands.entries.length > 0 ? [say(tell('crew.anyWay'), stands)] : [];
+/** What there is to say of a standing that no entry speaks against: how it was practised, or that it was not yet. */
+export function reasonOf(asked: CrewSource, stands: Stands): readonly string[] {
+  const { tell } = asked;
+  if (stands.standing === 'shown') return [];
+  const last = lastOf(asked, stands);
+  if (last === undefined) return [tell('crew.noRecord')];
+  const { body } = last;
+  const day = dayText(tell, body.on);
+  if (stands.standing === 'not shown') return [tell('crew.notYetOn', { day })];
+  const how = body.manner === 'performed' ? (body.help === 'alone' ? 'outOfSight' : 'withHelp') : body.manner;
+  return [tell(`crew.practice-${how}`, { day })];
 }

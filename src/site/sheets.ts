@@ -70,6 +70,10 @@ export const ownSheets = {
 export const practiceSheet = (library: Library, family: string): OwnSheet =>
   sheet(practiceNumber(library, family), 1, 'sheet.training');
 
+/** The sheet of a person, by what he goes by in a box; and of a task. */
+export const personSheet = (short: string): OwnSheet => sheet(`TH-PS-${short}`, 1, 'person.status');
+export const taskSheet = (task: string): OwnSheet => sheet(`TH-TS-${task}`, 1, 'taskSheet.status');
+
 /** A sheet in a list. */
 export interface SheetLink {
   readonly href: string;
@@ -190,6 +194,35 @@ export function assignLinks(lang: Lang, tell: Tell): readonly SheetLink[] {
   });
   return [to('crew'), to('register')];
 }
+
+/** Sheets of the demo's people, as a list of links: what each goes by, and the name. */
+export const peopleLinks = (
+  lang: Lang,
+  tell: Tell,
+  people: readonly {
+    readonly id: string;
+    readonly short: string;
+    readonly name: string;
+    readonly line: string;
+  }[],
+): readonly SheetLink[] =>
+  people.map(({ id, short, name, line }) => ({
+    href: pageAt(lang, `crew/person/${id}`),
+    number: short,
+    name: tell('person.sheetOf', { person: name }),
+    line,
+    revision: '',
+  }));
+
+/** Sheets of the tasks for the demo's crew. */
+export const taskLinks = (library: Library, lang: Lang, speak: Speak): readonly SheetLink[] =>
+  [...library.tasks.keys()].sort().map((id) => ({
+    href: pageAt(lang, `crew/task/${id}`),
+    number: id,
+    name: speak({ say: `${id}.name` }),
+    line: speak({ say: `${id}.purpose` }),
+    revision: '',
+  }));
 
 export interface Door {
   readonly place: 'install' | 'teach' | 'assign';

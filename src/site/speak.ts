@@ -1,5 +1,6 @@
 /** Turns a `Say` into a sentence with a table of words. Pure; used by pages and islands alike. */
 import type calculators from '../../content/words/en/calculators.json';
+import type drills from '../../content/words/en/drills.json';
 import type handing from '../../content/words/en/handing.json';
 import type register from '../../content/words/en/pages-register.json';
 import type person from '../../content/words/en/person.json';
@@ -14,7 +15,15 @@ export type { Speak } from '../trade/say.ts';
 /** Group, key, text. Islands are handed the groups they speak, so a page carries its own language only. */
 export type WordTable = Readonly<Record<string, Readonly<Record<string, string>>>>;
 
-type Site = typeof site & typeof register & typeof person & typeof calculators & typeof yourRun & typeof sticks & typeof handing & typeof witnessing;
+type Site = typeof site &
+  typeof register &
+  typeof drills &
+  typeof person &
+  typeof calculators &
+  typeof yourRun &
+  typeof sticks &
+  typeof handing &
+  typeof witnessing;
 /** `group.key` of the interface words: a key that is in none of these files does not compile. */
 export type SiteKey = { [G in keyof Site & string]: `${G}.${keyof Site[G] & string}` }[keyof Site & string];
 export type Values = Readonly<Record<string, string | number>>;

@@ -9,6 +9,7 @@ import { taskMapOf } from '../../src/schema/task.ts';
 import { speaker } from '../../src/schema/words.ts';
 import { crew, grid, tasks } from '../../src/setup/demoCrew.ts';
 import { byState, type CrewView, crewView } from '../../src/site/crew.ts';
+import { ownLinks } from '../../src/site/islands/register/useWhich.ts';
 import { keptPeople, marksOf } from '../../src/site/people.ts';
 import { teller, type WordTable } from '../../src/site/speak.ts';
 import { table } from './wordTable.ts';
@@ -38,6 +39,7 @@ async function view(job: unknown = jobs[0]): Promise<CrewView> {
   const board = boardOf(judged, { on: demo?.on ?? '', map, people: crew });
   return crewView({
     ...{ board, judged, map, names: people.names, only: crew },
+    links: ownLinks,
     job: job as { id: string; needs: { task: string }[] },
     speak: speaker(library.words.get('en') ?? new Map()),
     tell: teller(words),
@@ -81,7 +83,7 @@ describe('the crew board of the demo works', () => {
     expect(cell('T05', idOf('DM')).spoken).toMatch(
       /^Davit Marlsand, Measure and mark: Shown, witness Kirra Dunmarsh, \d+ \w+ \d{4}, good to \d+ \w+ \d{4}$/,
     );
-    expect(cell('T04', idOf('TG'))).toMatchObject({ line: 'no record', reasons: [], entries: [] });
+    expect(cell('T04', idOf('TG'))).toMatchObject({ line: 'no record', ways: [] });
   });
 
   test('who can take the job, and who lacks one task only', async () => {
@@ -101,7 +103,7 @@ describe('the crew board of the demo works', () => {
     const { cell } = await view();
     const heading = cell('T08', idOf('EI'));
     expect(heading.state).toBe('practice-only');
-    expect(heading.reasons).toHaveLength(6);
+    expect(heading.ways).toHaveLength(6);
   });
 
   test('groups stand in one order, and nothing is averaged', async () => {

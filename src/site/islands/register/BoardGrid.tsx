@@ -12,9 +12,12 @@ export function BoardGrid({ view, tell }: { readonly view: CrewView; readonly te
         <thead>
           <tr>
             <th scope="col">{tell('crew.task')}</th>
-            {view.people.map(({ id, short }) => (
+            {view.people.map(({ id, short, name, href }) => (
               <th scope="col" key={id}>
-                {short}
+                <a className="person-link" href={href}>
+                  <span aria-hidden="true">{short}</span>
+                  <span className="spoken">{name}</span>
+                </a>
               </th>
             ))}
             <th scope="col">{tell('crew.count')}</th>

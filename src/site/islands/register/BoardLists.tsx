@@ -1,5 +1,6 @@
 import { byState, type CrewCell, type CrewPerson, type CrewTask, type CrewView } from '../../crew.ts';
 import type { Tell } from '../../speak.ts';
+import { EntryLinks } from './EntryLinks.tsx';
 import { Mark } from './Mark.tsx';
 
 interface Props {
@@ -42,6 +43,11 @@ function OneTask({ task, view, tell }: Props & { readonly task: CrewTask }) {
         <b>{task.count}</b>
       </summary>
       <div id={`task-${task.id}`}>
+        <p>
+          <a className="offer" href={task.href}>
+            {tell('taskSheet.sheet')}
+          </a>
+        </p>
         {byState(people).map(({ state, list }) => (
           <div key={state}>
             <h3>
@@ -81,6 +87,11 @@ function OnePerson({ person, view, tell }: Props & { readonly person: CrewPerson
         <b>{person.erased ? tell('crew.erased') : person.count}</b>
       </summary>
       <div>
+        <p>
+          <a className="offer" href={person.href}>
+            {tell('person.sheetOf', { person: person.name })}
+          </a>
+        </p>
         {person.tickets !== '' && <p className="note">{person.tickets}</p>}
         {byState(tasks).map(({ state, list }) => (
           <div key={state}>
@@ -90,7 +101,7 @@ function OnePerson({ person, view, tell }: Props & { readonly person: CrewPerson
             <ul>
               {list.map(({ task, cell }) => (
                 <li key={task.id}>
-                  <Reasons task={task} cell={cell} tell={tell} />
+                  <Reasons task={task} cell={cell} />
                 </li>
               ))}
             </ul>
@@ -102,15 +113,7 @@ function OnePerson({ person, view, tell }: Props & { readonly person: CrewPerson
 }
 
 /** One person in one task, with the reasons and the entries behind it. The place that a grid's cell leads to. */
-function Reasons({
-  task,
-  cell,
-  tell,
-}: {
-  readonly task: CrewTask;
-  readonly cell: CrewCell;
-  readonly tell: Tell;
-}) {
+function Reasons({ task, cell }: { readonly task: CrewTask; readonly cell: CrewCell }) {
   return (
     <div className="board-reasons" id={cell.anchor}>
       <div className="board-row">
@@ -121,15 +124,14 @@ function Reasons({
         </span>
         <Mark state={cell.state} text={cell.mark} />
       </div>
-      {cell.reasons.length > 0 && (
+      {cell.ways.length > 0 && (
         <ul className="reasons">
-          {cell.reasons.map((text) => (
-            <li key={text}>{text}</li>
+          {cell.ways.map(({ text, entries }) => (
+            <li key={text}>
+              {text}. <EntryLinks entries={entries} />
+            </li>
           ))}
         </ul>
-      )}
-      {cell.entries.length > 0 && (
-        <p className="note">{tell('crew.entries', { entries: cell.entries.join(', ') })}</p>
       )}
     </div>
   );

@@ -1,17 +1,24 @@
-import { useEffect, useMemo, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import { boardOf } from '../../../register/board.ts';
 import { isDay } from '../../../register/days.ts';
+import { judge } from '../../../register/judge.ts';
 import type { TaskMap } from '../../../register/taskMap.ts';
 import { regradeWith } from '../../../schema/regrade.ts';
-import { crewView } from '../../crew.ts';
+import { boardMarks, crewView } from '../../crew.ts';
+import type { CrewSource } from '../../crewLines.ts';
 import { dayText } from '../../dates.ts';
 import { namesText, type Opened, ownRegister } from '../../device/register.ts';
-import { keptPeople, nobody } from '../../people.ts';
-import { speaker, teller, type WordTable } from '../../speak.ts';
+import { dayIn } from '../../device/verify.ts';
+import { entryAnchor } from '../../entryRows.ts';
+import { keptPeople, nobody, spokenName } from '../../people.ts';
+import { speaker, type Tell, teller, type WordTable } from '../../speak.ts';
+import { TextField } from '../TextField.tsx';
+import { useLater } from '../useLater.ts';
 import { Board } from './Board.tsx';
 import { Job } from './Job.tsx';
 import { TaskChoices } from './TaskChoices.tsx';
 import { type PracticeGiven, usePractice } from './usePractice.ts';
+import { ownLinks, useWhich, type Which } from './useWhich.ts';
 
 interface Props extends PracticeGiven {
   readonly lang: string;
@@ -19,19 +26,30 @@ interface Props extends PracticeGiven {
   readonly map: TaskMap;
   /** Address of the register's page. */
   readonly registerPage: string;
+  /** Address of the page for those who assign. */
+  readonly assignPage: string;
 }
 
 type State =
   | { readonly is: 'reading' | 'none' | 'broken' }
   | { readonly is: 'here'; readonly opened: Opened };
 
-/** The crew board of this device's register, on a day of one's choosing, for the tasks that a job needs. */
-export default function DeviceBoard({ lang, words, map, sheets, families, world, registerPage }: Props) {
+const sheets = () => import('./OwnSheet.tsx').then(({ OwnSheet }) => OwnSheet);
+
+/**
+ * The crew board of this device's register, on any day and as known on any day, for the tasks that a job needs; and from
+ * it the sheet of one person or one task. Nothing of it leaves the device.
+ */
+export default function DeviceBoard(props: Props) {
+  const { lang, words, map, sheets: given, families, world, registerPage, assignPage } = props;
   const speak = useMemo(() => speaker(words), [words]);
   const tell = useMemo(() => teller(words), [words]);
+  const which = useWhich();
+  const OwnSheet = useLater(sheets);
   const [state, setState] = useState<State>({ is: 'reading' });
   const [people, setPeople] = useState(nobody);
   const [day, setDay] = useState('');
+  const [known, setKnown] = useState('');
   const [needs, setNeeds] = useState<readonly string[]>([]);
   useEffect(() => {
     const open = async () => {
@@ -45,74 +63,182 @@ export default function DeviceBoard({ lang, words, map, sheets, families, world,
     open().catch(() => setState({ is: 'broken' }));
   }, []);
 
-  const practice = usePractice({ sheets, families, world });
+  const practice = usePractice({ sheets: given, families, world });
   const regrade = useMemo(
     () => regradeWith(() => ({ practice, language: { lang, speak } })),
     [practice, lang, speak],
   );
   const on = day.trim();
-  const view = useMemo(() => {
-    if (state.is !== 'here' || !isDay(on)) return undefined;
-    const { judged } = state.opened;
-    const board = boardOf(judged, { on, map, people: people.ids, regrade });
-    const job = { needs: needs.map((task) => ({ task })) };
-    return crewView({ board, judged, map, names: people.names, job, speak, tell });
-  }, [state, on, map, people, regrade, needs, speak, tell]);
+  const knownOn = known.trim() === '' ? undefined : known.trim();
+  const knownGood = knownOn === undefined || isDay(knownOn);
+  const opened = state.is === 'here' ? state.opened : undefined;
+  const judged = useMemo(() => {
+    if (opened === undefined || !knownGood) return undefined;
+    if (knownOn === undefined) return opened.judged;
+    const { begin, zone } = opened.judged.view;
+    // Before its beginning there was nothing to know.
+    if (knownOn < dayIn(zone, begin.time)) return undefined;
+    return judge(opened.held, { now: opened.at, dayIn, knownOn });
+  }, [opened, knownOn, knownGood]);
+  const source = useMemo((): CrewSource | undefined => {
+    if (judged === undefined || !isDay(on)) return undefined;
+    const board = boardOf(judged, { on, knownOn, map, people: people.ids, regrade });
+    const { names } = people;
+    const marks = boardMarks(board, judged, names);
+    return { board, judged, map, names, marks, links: ownLinks, speak, tell };
+  }, [judged, on, knownOn, map, people, regrade, speak, tell]);
+  const apart = which.person !== undefined || which.task !== undefined;
+  const view = useMemo(
+    () =>
+      source === undefined || apart
+        ? undefined
+        : crewView({ ...source, job: { needs: needs.map((task) => ({ task })) } }),
+    [source, apart, needs],
+  );
+  const title = titleOf(which, people.names, tell);
+  const top = useRef<HTMLHeadingElement>(null);
+  useTitleBlock(title.block, isDay(on) && opened !== undefined ? dayText(tell, on) : undefined);
+  useArrival(which, source !== undefined && OwnSheet !== null, top);
 
-  // The title block was set when the site was built: a board is dated by its own day.
-  useEffect(() => {
-    const dated = document.getElementById('sheet-dated');
-    if (dated !== null && state.is === 'here' && isDay(on)) dated.textContent = dayText(tell, on);
-  }, [state, on, tell]);
-
-  if (state.is === 'reading') return <p role="status">{tell('register.reading')}</p>;
-  if (state.is !== 'here') {
-    const broken = state.is === 'broken';
-    return (
-      <div className="nothing">
-        <p>
-          <strong>{tell(broken ? 'crew.broken' : 'register.none')}</strong>
-        </p>
-        <p>{tell(broken ? 'crew.brokenLine' : 'register.noneLine')}</p>
-        <p>
-          <a className="offer" href={registerPage}>
-            {tell('witness.toRegister')}
-          </a>
-        </p>
-      </div>
-    );
-  }
   return (
     <>
-      <div className="board-controls">
-        <div className="chosen-day">
-          <label htmlFor="board-day">{tell('crew.day')}</label>
-          <input
-            id="board-day"
-            type="text"
-            autoComplete="off"
-            value={day}
-            aria-invalid={isDay(on) ? undefined : true}
-            aria-describedby="board-day-message"
-            onChange={(event) => setDay(event.currentTarget.value)}
-          />
-          <p className="message" id="board-day-message" role="status">
-            {!isDay(on) && <strong>{tell('crew.dayBad')}</strong>}
-          </p>
-        </div>
-        {view?.job !== undefined && <Job job={view.job} tell={tell} />}
-        <details className="opens">
-          <summary>
-            {tell('crew.choose')} <b>{needs.length}</b>
-          </summary>
-          <fieldset>
-            <legend className="spoken">{tell('crew.choose')}</legend>
-            <p className="hint">{tell('crew.chooseHint')}</p>
-            <TaskChoices map={map} chosen={needs} onChosen={setNeeds} speak={speak} />
-          </fieldset>
-        </details>
-      </div>
-      {view !== undefined && <Board view={view} words={words} jobApart />}
+      <p className="where">
+        <a href={assignPage}>{tell('sheet.assign')}</a> /{' '}
+        {apart ? (
+          <>
+            <a href="#board">{tell('crew.where')}</a> / {title.where}
+          </>
+        ) : (
+          tell('crew.where')
+        )}
+      </p>
+      <h1 ref={top} tabIndex={-1}>
+        {title.head}
+      </h1>
+      {state.is === 'reading' && <p role="status">{tell('register.reading')}</p>}
+      {(state.is === 'none' || state.is === 'broken') && (
+        <NothingHere broken={state.is === 'broken'} registerPage={registerPage} tell={tell} />
+      )}
+      {opened !== undefined && (
+        <>
+          <div className="board-controls">
+            <div className="chosen-days">
+              <TextField
+                id="board-day"
+                label={tell('crew.day')}
+                value={day}
+                onValue={setDay}
+                hint={tell('crewDevice.onHint')}
+                fault={isDay(on) ? undefined : tell('crew.dayBad')}
+              />
+              <TextField
+                id="board-known"
+                label={tell('crewDevice.known')}
+                value={known}
+                onValue={setKnown}
+                hint={tell('crewDevice.knownHint')}
+                fault={knownFault(knownGood, judged === undefined, tell)}
+              />
+            </div>
+            {view?.job !== undefined && <Job job={view.job} tell={tell} />}
+            {!apart && (
+              <details className="opens">
+                <summary>
+                  {tell('crew.choose')} <b>{needs.length}</b>
+                </summary>
+                <fieldset>
+                  <legend className="spoken">{tell('crew.choose')}</legend>
+                  <p className="hint">{tell('crew.chooseHint')}</p>
+                  <TaskChoices map={map} chosen={needs} onChosen={setNeeds} speak={speak} />
+                </fieldset>
+              </details>
+            )}
+          </div>
+          {view !== undefined && <Board view={view} words={words} jobApart />}
+          {apart && source !== undefined && OwnSheet !== null && (
+            <OwnSheet
+              key={`${which.person} ${which.task}`}
+              person={which.person}
+              task={which.task}
+              source={source}
+              regrade={regrade}
+            />
+          )}
+        </>
+      )}
     </>
+  );
+}
+
+function knownFault(isDay: boolean, nothing: boolean, tell: Tell): string | undefined {
+  if (!isDay) return tell('crewDevice.knownBad');
+  return nothing ? tell('crewDevice.before') : undefined;
+}
+
+/** What the page is called, in its heading, in the line above it and in its title block. */
+function titleOf({ person, task }: Which, names: ReadonlyMap<string, string>, tell: Tell) {
+  if (person !== undefined) {
+    const name = spokenName(person, names);
+    return { head: name, where: tell('person.where'), block: tell('person.title', { person: name }) };
+  }
+  if (task !== undefined) {
+    const block = tell('taskSheet.title', { task });
+    return { head: block, where: tell('taskSheet.where'), block };
+  }
+  return { head: tell('crew.ask'), where: '', block: tell('crew.title') };
+}
+
+/** The title block was set when the site was built: what is shown is named and dated by its own. */
+function useTitleBlock(title: string, dated: string | undefined): void {
+  useEffect(() => {
+    const block = document.getElementById('sheet-title');
+    if (block !== null) block.textContent = title;
+    const day = document.getElementById('sheet-dated');
+    if (day !== null && dated !== undefined) day.textContent = dated;
+  }, [title, dated]);
+}
+
+/** On coming to another sheet its head is read first; an entry that was asked for is gone to. */
+function useArrival(
+  { person, task, entry }: Which,
+  ready: boolean,
+  top: { readonly current: HTMLElement | null },
+): void {
+  const came = useRef('');
+  useEffect(() => {
+    const here = [person, task, entry].join(' ');
+    if (!ready || came.current === here) return;
+    const first = came.current === '';
+    came.current = here;
+    const row = entry === undefined ? null : document.getElementById(entryAnchor(entry));
+    if (row !== null) row.focus();
+    else if (!first || person !== undefined || task !== undefined) {
+      scrollTo(0, 0);
+      top.current?.focus({ preventScroll: true });
+    }
+  }, [person, task, entry, ready, top]);
+}
+
+function NothingHere({
+  broken,
+  registerPage,
+  tell,
+}: {
+  readonly broken: boolean;
+  readonly registerPage: string;
+  readonly tell: Tell;
+}) {
+  return (
+    <div className="nothing">
+      <p>
+        <strong>{tell(broken ? 'crew.broken' : 'register.none')}</strong>
+      </p>
+      <p>{tell(broken ? 'crew.brokenLine' : 'register.noneLine')}</p>
+      <p>
+        <a className="offer" href={registerPage}>
+          {tell('witness.toRegister')}
+        </a>
+      </p>
+    </div>
   );
 }
