@@ -129,27 +129,77 @@ export async function wrapKey(
   };
 }
 
+/** A key that stands open: `close` wipes the seed, and what is signed after it throws. */
+export interface OpenKey {
+  readonly signer: Signer;
+  close(): void;
+}
+
 /**
- * Opens a key. Keep what comes back for one signature, then let it go.
+ * Opens a key. Close it after one signature.
  * @throws {GivenError} no passphrase for a wrapped key, a wrong one, or a seed that is not the public key's
  */
+export async function openKey(
+  key: KeyFile,
+  passphrase: string | undefined,
+  subtle: SubtleCrypto | undefined,
+): Promise<OpenKey> {
+  const seed = await seedOf(key, passphrase, subtle);
+  let closed = false;
+  const signer: Signer = {
+    publicKey: key.publicKey,
+    device: key.device,
+    sign: async (message) => {
+      if (closed) throw fault('key', 'the key was closed meanwhile', 'open it again with its passphrase');
+      return signPlain(seed, message);
+    },
+  };
+  const close = () => {
+    closed = true;
+    seed.fill(0);
+  };
+  return { signer, close };
+}
+
+/** The same for who keeps the key open as long as the process lives: the command. */
 export async function unwrapKey(
   key: KeyFile,
   passphrase: string | undefined,
   subtle: SubtleCrypto | undefined,
 ): Promise<Signer> {
+  return (await openKey(key, passphrase, subtle)).signer;
+}
+
+/**
+ * The same key under another passphrase: to change it, or to seal a copy for carrying off. Salt and iv are new.
+ * @throws {GivenError} the passphrase that is now does not open it, or the next one is empty
+ */
+export async function sealAnew(
+  key: KeyFile,
+  passphrase: string | undefined,
+  next: string,
+  subtle: SubtleCrypto,
+  chance: Chance,
+): Promise<KeyFile> {
   const seed = await seedOf(key, passphrase, subtle);
-  if (toHex(publicKeyOf(seed)) !== key.publicKey) {
-    throw fault('key', 'its secret half belongs to another public key', 'take the key file from your copy');
+  try {
+    return await wrapKey({ ...key, secret: { form: 'open', seed: toHex(seed) } }, next, subtle, chance);
+  } finally {
+    seed.fill(0);
   }
-  return {
-    publicKey: key.publicKey,
-    device: key.device,
-    sign: async (message) => signPlain(seed, message),
-  };
 }
 
 async function seedOf(
+  key: KeyFile,
+  passphrase: string | undefined,
+  subtle: SubtleCrypto | undefined,
+): Promise<Uint8Array> {
+  const seed = await secretOf(key, passphrase, subtle);
+  if (toHex(publicKeyOf(seed)) === key.publicKey) return seed;
+  throw fault('key', 'its secret half belongs to another public key', 'take the key file from your copy');
+}
+
+async function secretOf(
   key: KeyFile,
   passphrase: string | undefined,
   subtle: SubtleCrypto | undefined,

@@ -51,8 +51,3 @@ export function registerAnswer({ view, problems, entries }: Judged, tell: Tell) 
         : tell(open === 1 ? 'register.problemsOne' : 'register.problems', { count: open }),
   };
 }
-
-/** Whether an entry was signed after the register was last carried off. */
-export function isBehind({ view }: Judged, carried: string | undefined): boolean {
-  return carried === undefined || view.order.list.some(({ time }) => time > Date.parse(carried));
-}

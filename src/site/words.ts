@@ -42,5 +42,9 @@ export function wordsOf(lang: Lang, groups: readonly string[]): WordTable {
   );
 }
 
+/** Of groups that name things, the names alone: for an island that says no more of them. */
+export const namesOnly = (words: WordTable): WordTable =>
+  Object.fromEntries(Object.entries(words).map(([group, { name = '' }]) => [group, { name }]));
+
 export const speakerOf = (lang: Lang): Speak => speaker(allWords(lang));
 export const tellerOf = (lang: Lang): Tell => teller(allWords(lang));

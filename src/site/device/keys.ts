@@ -1,12 +1,14 @@
 /**
  * The key of this device. It is kept wrapped; opened for one signature inside `withKey`, and nothing opened outlives
- * that call.
+ * that call, the page's being left, or two minutes.
  */
-import { type KeyFile, makeKey, readKeyFile, unwrapKey, wrapKey } from '../../register/keyFile.ts';
+import { type KeyFile, makeKey, openKey, readKeyFile, sealAnew, wrapKey } from '../../register/keyFile.ts';
 import type { Signer } from '../../register/keys.ts';
+import { chainPath } from '../../register/paths.ts';
 import { deviceName } from '../../register/shapes.ts';
 import { type Fault, GivenError } from '../../trade/given.ts';
 import { chance, subtle } from './edge.ts';
+import { onLeaving } from './leaving.ts';
 import { openStore } from './store.ts';
 
 export async function ownKey(): Promise<KeyFile | undefined> {
@@ -53,11 +55,24 @@ export async function takeInKey(text: string, device: string): Promise<KeyFile> 
       { field: 'key', message: 'this key is not wrapped', todo: 'take one that has a passphrase' },
     ]);
   }
-  const wrong = deviceFaults(device);
+  const wrong = [...deviceFaults(device), ...(await usedFaults(key.publicKey, device))];
   if (wrong.length > 0) throw new GivenError(wrong);
   const own = { ...key, device };
   await keep(own);
   return own;
+}
+
+/**
+ * A name under which the key has signed already is refused, unless it is this very device's own: two devices of one
+ * name number their entries alike, and both are in doubt.
+ */
+async function usedFaults(publicKey: string, device: string): Promise<readonly Fault[]> {
+  const own = await ownKey();
+  if (own?.publicKey === publicKey && own.device === device) return [];
+  const files = await (await openStore()).get('register', 'files');
+  if (files === undefined || !Object.hasOwn(files, chainPath(publicKey, device))) return [];
+  const message = 'this key has signed under that name already';
+  return [{ field: 'device', value: device, message, todo: 'write a name that it was never used under' }];
 }
 
 async function keep(key: KeyFile): Promise<void> {
@@ -67,15 +82,47 @@ async function keep(key: KeyFile): Promise<void> {
 }
 
 /**
- * Opens a wrapped key, does one thing with it, lets it go.
- * @throws {GivenError} the passphrase does not open it, and all that `act` throws
+ * Seals this device's key under another passphrase. `here`: it is kept so from now on; else only the copy that comes
+ * back is, for carrying off.
+ * @throws {GivenError} the passphrase that is now does not open it; the next one is empty
+ */
+export async function sealOwnKey(
+  key: KeyFile,
+  passphrase: string,
+  next: string,
+  here: boolean,
+): Promise<KeyFile> {
+  const sealed = await sealAnew(key, passphrase, next, engine(), chance);
+  if (here) await keep(sealed);
+  return sealed;
+}
+
+/**
+ * Opens a wrapped key, does one thing with it, closes it: at the end of the call, when the page is left or hidden, or
+ * after two minutes, whichever comes first. What would be signed after that is refused.
+ * @throws {GivenError} the passphrase does not open it, it was closed meanwhile, and all that `act` throws
  */
 export async function withKey<T>(
   key: KeyFile,
   passphrase: string,
   act: (signer: Signer) => Promise<T>,
 ): Promise<T> {
-  return act(await unwrapKey(key, passphrase, engine()));
+  // Listened for before the key is opened: that takes a while, and the page may be left in it.
+  let left = false;
+  let close = () => {};
+  const done = onLeaving(() => {
+    left = true;
+    close();
+  });
+  try {
+    const opened = await openKey(key, passphrase, engine());
+    close = opened.close;
+    if (left) close();
+    return await act(opened.signer);
+  } finally {
+    close();
+    done();
+  }
 }
 
 /** The public half, for finding faults before a passphrase is asked for. */

@@ -8,6 +8,8 @@ import type { RegisterFiles } from '../../register/held.ts';
 import { openRegister, type Register } from '../../register/register.ts';
 import { type Written, withWritten } from '../../register/write.ts';
 import { GivenError } from '../../trade/given.ts';
+import type { Carried } from '../drills/carried.ts';
+import { type LastNumbers, raised } from '../drills/joined.ts';
 import { now } from './edge.ts';
 import { openStore } from './store.ts';
 import { dayIn, verify } from './verify.ts';
@@ -65,14 +67,20 @@ export async function carryOff(): Promise<{ readonly name: string; readonly text
   if (opened === undefined) return undefined;
   const { view } = opened.judged;
   const moment = new Date(opened.at).toISOString();
-  await (await openStore()).put('texts', moment, 'carried');
+  const kept = (await openStore()).transaction('texts', 'readwrite');
+  await kept.store.put(moment, 'carried');
+  await kept.store.put(JSON.stringify(raised({}, opened.judged.signers)), 'carriedNumbers');
+  await kept.done;
   const day = view.dayIn(view.zone, opened.at);
   return { name: `register-${view.begin.id.slice(0, 8)}-${day}.json`, text: bundleText(opened.files) };
 }
 
-/** When the register was last carried off this device, as ISO text. */
-export async function lastCarried(): Promise<string | undefined> {
-  return (await openStore()).get('texts', 'carried');
+/** When the register was last carried off this device, and how far that file went. */
+export async function lastCarried(): Promise<Carried | undefined> {
+  const { store } = (await openStore()).transaction('texts');
+  const [at, numbers] = [await store.get('carried'), await store.get('carriedNumbers')];
+  if (at === undefined) return undefined;
+  return { at, numbers: numbers === undefined ? {} : (JSON.parse(numbers) as LastNumbers) };
 }
 
 /** The names file as it was brought in, or `undefined`. */

@@ -4,9 +4,10 @@ import { dayText } from '../../dates.ts';
 import { type BroughtIn, bringIn } from '../../device/bringIn.ts';
 import { saveFile } from '../../device/files.ts';
 import { carryOff, keepNames } from '../../device/register.ts';
-import { isBehind } from '../../registerWords.ts';
-import type { Tell } from '../../speak.ts';
+import { type CarriedState, carriedState } from '../../drills/carried.ts';
+import type { Speak, Tell } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
+import { Brought } from './Brought.tsx';
 import { FileEntry } from './FileEntry.tsx';
 import type { Device } from './useDevice.ts';
 
@@ -18,31 +19,38 @@ const namesExample = `{"people": [
 interface Props {
   readonly device: Device;
   readonly refresh: () => Promise<void>;
+  readonly speak: Speak;
   readonly tell: Tell;
 }
 
-/** When the register was last carried off, and whether anything was signed since. */
-function carriedLine({ opened, carried }: Device, tell: Tell): string {
+/** Why the register should be carried off now; nothing when there is no need. */
+export function carryWarnings({ days, own, warn }: CarriedState, tell: Tell): readonly string[] {
+  if (!warn) return [];
+  const lines: string[] = [];
+  if (own > 0) lines.push(tell(own === 1 ? 'drills.warnOwnOne' : 'drills.warnOwn', { count: own }));
+  if (days !== null && days > 1) lines.push(tell('drills.warnDays', { days }));
+  return lines;
+}
+
+/** How the carrying off of this device's register stands; nothing without a register. */
+export function carriedOf({ opened, carried, key }: Device): CarriedState | undefined {
+  return opened === undefined ? undefined : carriedState(opened.judged, carried, key, opened.at);
+}
+
+/** When the register was last carried off, and what has come since. */
+function carriedLine({ opened, carried }: Device, since: number, tell: Tell): string {
   if (opened === undefined) return '';
   if (carried === undefined) return tell('register.carriedNever');
   const { view } = opened.judged;
-  const line = tell('register.carriedOn', { day: dayText(tell, view.dayIn(view.zone, Date.parse(carried))) });
-  return isBehind(opened.judged, carried) ? `${line} ${tell('register.carriedBehind')}` : line;
-}
-
-/** What a file brought, and what of it was left behind. */
-function broughtLine(came: BroughtIn, tell: Tell): string {
-  const line = tell(came.added === 1 ? 'register.broughtOne' : 'register.brought', { ...came });
-  if (came.notTaken === 0) return line;
-  const left = tell(came.notTaken === 1 ? 'register.notTakenOne' : 'register.notTaken', {
-    count: came.notTaken,
-  });
-  return `${line} ${left}`;
+  const day = dayText(tell, view.dayIn(view.zone, Date.parse(carried.at)));
+  const line = tell('register.carriedOn', { day });
+  return since > 0 ? `${line} ${tell('drills.since', { count: since })}` : line;
 }
 
 /** One file out, one file in; and the names, which go neither way with it. */
-export function CarrySection({ device, refresh, tell }: Props) {
-  const [brought, setBrought] = useState('');
+export function CarrySection({ device, refresh, speak, tell }: Props) {
+  const [brought, setBrought] = useState<BroughtIn>();
+  const state = carriedOf(device);
   const off = async () => {
     const file = await carryOff();
     if (file !== undefined) saveFile(file.name, file.text);
@@ -51,10 +59,15 @@ export function CarrySection({ device, refresh, tell }: Props) {
   return (
     <section>
       <h2 className="view-title">{tell('register.carry')}</h2>
-      {device.opened !== undefined && (
+      {state !== undefined && (
         <>
           <p>{tell('register.carryLine')}</p>
-          <p role="status">{carriedLine(device, tell)}</p>
+          <p role="status">{carriedLine(device, state.since, tell)}</p>
+          {carryWarnings(state, tell).map((line) => (
+            <p className="message" key={line}>
+              <strong>{line}</strong>
+            </p>
+          ))}
           <div className="buttons">
             <button type="button" className="button second" onClick={() => void off()}>
               {tell('register.carryOff')} <Arrow />
@@ -66,14 +79,13 @@ export function CarrySection({ device, refresh, tell }: Props) {
         label={tell('register.bringIn')}
         hint={tell('register.bringLine')}
         onText={async (text) => {
-          setBrought('');
-          const came = await bringIn(text);
-          setBrought(broughtLine(came, tell));
+          setBrought(undefined);
+          setBrought(await bringIn(text));
           await refresh();
         }}
         tell={tell}
       />
-      <p role="status">{brought}</p>
+      {brought !== undefined && <Brought came={brought} device={device} speak={speak} tell={tell} />}
       <h3>{tell('register.names')}</h3>
       <p className="note">{tell('register.namesLine')}</p>
       <p className="note">{tell('register.namesShape')}</p>

@@ -1,8 +1,8 @@
 import { type FormEvent, useState } from 'react';
-import { keyFileText, publicKeyText } from '../../../register/keyFile.ts';
+import { type KeyFile, keyFileText, publicKeyText } from '../../../register/keyFile.ts';
 import { type Fault, GivenError } from '../../../trade/given.ts';
 import { saveFile } from '../../device/files.ts';
-import { deviceFaults, makeOwnKey, takeInKey } from '../../device/keys.ts';
+import { deviceFaults, makeOwnKey, sealOwnKey, takeInKey } from '../../device/keys.ts';
 import { standingOfKey } from '../../registerWords.ts';
 import { shortKey } from '../../shortKey.ts';
 import type { Tell } from '../../speak.ts';
@@ -12,7 +12,7 @@ import { TextField } from '../TextField.tsx';
 import { Came, useDoing } from './Doing.tsx';
 import { FileEntry } from './FileEntry.tsx';
 import { KeyOut } from './KeyOut.tsx';
-import { Passphrase, usePassphrase } from './Passphrase.tsx';
+import { emptyPassphrase, Passphrase, usePassphrase } from './Passphrase.tsx';
 import type { Device } from './useDevice.ts';
 
 /** A passphrase shorter than this is not taken (common practice, no source). */
@@ -62,6 +62,14 @@ export function KeySection({ device, refresh, tell }: Props) {
           <p className="note">{tell('register.takeWrappedLine')}</p>
           <KeyOut publicKey={key.publicKey} tell={tell} />
         </>
+      )}
+      {key !== undefined && (
+        <details className="opens">
+          <summary>{tell('drills.sealed')}</summary>
+          <div>
+            <SealKey own={key} refresh={refresh} tell={tell} />
+          </div>
+        </details>
       )}
       {key !== undefined && (
         <details className="opens">
@@ -142,6 +150,76 @@ function MakeKey({ refresh, tell }: Omit<Props, 'device'>) {
         </button>
       </div>
       <Came doing={doing} without={['device', 'passphrase']} tell={tell} />
+    </form>
+  );
+}
+
+interface SealProps extends Omit<Props, 'device'> {
+  readonly own: KeyFile;
+}
+
+/** Another passphrase: for the key as it is kept here, or for a copy that is carried off. */
+function SealKey({ own, refresh, tell }: SealProps) {
+  const [now, first, again] = [usePassphrase(), usePassphrase(), usePassphrase()];
+  const doing = useDoing(tell);
+  const seal = (here: boolean) => {
+    const [passphrase, once, twice] = [now.take(), first.take(), again.take()];
+    void doing
+      .run(async () => {
+        const faults = [
+          ...emptyPassphrase(passphrase, tell).map((fault) => ({ ...fault, field: 'now' })),
+          ...passphraseFaults(once, twice, tell),
+        ];
+        if (faults.length > 0) throw new GivenError(faults);
+        const sealed = await sealOwnKey(own, passphrase, once, here);
+        if (!here) saveFile(`wrapped-key-${shortKey(own.publicKey)}.json`, keyFileText(sealed));
+        return tell(here ? 'drills.changedHere' : 'drills.sealedOff');
+      })
+      .then(refresh);
+  };
+  const submit = (event: FormEvent<HTMLFormElement>) => {
+    event.preventDefault();
+    const { submitter } = event.nativeEvent as SubmitEvent;
+    seal(submitter?.getAttribute('value') !== 'off');
+  };
+  return (
+    <form onSubmit={submit} noValidate>
+      <p>{tell('drills.sealedLine')}</p>
+      <div className="fields">
+        <div>
+          <Passphrase
+            id="seal-now"
+            label={tell('drills.passNow')}
+            hint={tell('register.passOnce')}
+            field={now}
+          />
+          <Refused faults={doing.faults} fields={['now']} tell={tell} />
+        </div>
+        <Passphrase
+          id="seal-pass"
+          label={tell('drills.passNext')}
+          hint={tell('register.passHint')}
+          fresh
+          field={first}
+        />
+        <Passphrase
+          id="seal-again"
+          label={tell('register.passAgain')}
+          hint={tell('register.passTwice')}
+          fresh
+          field={again}
+        />
+      </div>
+      <Refused faults={doing.faults} fields={['passphrase']} tell={tell} />
+      <div className="buttons">
+        <button type="submit" value="here" className="button" disabled={doing.busy}>
+          {tell('drills.changeHere')} <Arrow />
+        </button>
+        <button type="submit" value="off" className="button second" disabled={doing.busy}>
+          {tell('drills.sealOff')} <Arrow />
+        </button>
+      </div>
+      <Came doing={doing} without={['now', 'passphrase']} tell={tell} />
     </form>
   );
 }

@@ -1,30 +1,22 @@
 import { type RefObject, useEffect, useRef } from 'react';
 import type { Fault } from '../../../trade/given.ts';
+import { onLeaving } from '../../device/leaving.ts';
 import type { Tell } from '../../speak.ts';
 
-/** How long a passphrase that nobody touches may stand in its field, ms. */
-const IDLE = 120_000;
-
-/** A passphrase is held by its field alone, taken once, and forgotten on leaving the page or after two minutes. */
+/** A passphrase is held by its field alone, taken once, and forgotten when the page is left or hidden, or after two minutes. */
 export function usePassphrase() {
   const box = useRef<HTMLInputElement>(null);
-  const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
+  const stop = useRef<(() => void) | undefined>(undefined);
   const forget = () => {
-    clearTimeout(timer.current);
+    stop.current?.();
+    stop.current = undefined;
     if (box.current !== null) box.current.value = '';
   };
   const touched = () => {
-    clearTimeout(timer.current);
-    timer.current = setTimeout(forget, IDLE);
+    stop.current?.();
+    stop.current = onLeaving(forget);
   };
-  // biome-ignore lint/correctness/useExhaustiveDependencies: one listener for the life of the field
-  useEffect(() => {
-    addEventListener('pagehide', forget);
-    return () => {
-      removeEventListener('pagehide', forget);
-      clearTimeout(timer.current);
-    };
-  }, []);
+  useEffect(() => () => stop.current?.(), []);
   /** What stands in the field; it is empty afterwards. */
   const take = (): string => {
     const text = box.current?.value ?? '';

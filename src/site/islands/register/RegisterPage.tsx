@@ -6,27 +6,36 @@ import { registerAnswer } from '../../registerWords.ts';
 import { speaker, type Tell, teller, type WordTable } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
 import { Refused } from '../Refused.tsx';
+import { useLater } from '../useLater.ts';
 import { AppointSection } from './AppointSection.tsx';
 import { BeginSection } from './BeginSection.tsx';
-import { CarrySection } from './CarrySection.tsx';
+import { CarrySection, carriedOf, carryWarnings } from './CarrySection.tsx';
+import { Fallen } from './Fallen.tsx';
 import { Guard } from './Guard.tsx';
 import { KeySection } from './KeySection.tsx';
+import { Torn } from './Torn.tsx';
 import { type Device, useDevice } from './useDevice.ts';
+import type { PracticeGiven } from './usePractice.ts';
 import { VerifySection } from './VerifySection.tsx';
 
 interface Props {
+  readonly lang: string;
   readonly words: WordTable;
   readonly map: TaskMap;
+  readonly practice: PracticeGiven;
+  /** Address of the page with the texts of the drills. */
+  readonly drillsPage: string;
   /** Address of the page on which a sheet is answered. */
   readonly answerPage: string;
 }
 
 /** The register on this device: what it is and whether it holds; begin, appoint, carry in and out, names, key. */
-export default function RegisterPage({ words, map, answerPage }: Props) {
+export default function RegisterPage({ lang, words, map, practice, drillsPage, answerPage }: Props) {
   const speak = useMemo(() => speaker(words), [words]);
   const tell = useMemo(() => teller(words), [words]);
   const { device, failed, refresh } = useDevice();
   const [done, setDone] = useState('');
+  const Drills = useLater(loadDrills)?.DrillSections ?? null;
   if (failed !== undefined) return <Refused faults={faultsFrom(failed, tell)} tell={tell} />;
   if (device === undefined) {
     return (
@@ -40,12 +49,14 @@ export default function RegisterPage({ words, map, answerPage }: Props) {
   return (
     <>
       <Head device={device} done={done} tell={tell} />
+      <Fallen device={device} tell={tell} />
+      <Torn device={device} refresh={refresh} tell={tell} />
       <div className="columns even">
         <div>
           {opened !== undefined && (
             <VerifySection judged={opened.judged} names={device.people.names} speak={speak} tell={tell} />
           )}
-          <CarrySection device={device} refresh={refresh} tell={tell} />
+          <CarrySection device={device} refresh={refresh} speak={speak} tell={tell} />
           <KeepSection device={device} refresh={refresh} tell={tell} />
         </div>
         <div>
@@ -59,9 +70,33 @@ export default function RegisterPage({ words, map, answerPage }: Props) {
           )}
         </div>
       </div>
+      <h2 className="view-title">{tell('drills.title')}</h2>
+      <p>
+        {tell('drills.lead')} <a href={drillsPage}>{tell('drills.texts')}</a>
+      </p>
+      <Gone drillsPage={drillsPage} tell={tell} />
+      {opened !== undefined &&
+        answering === undefined &&
+        (Drills === null ? (
+          <p role="status">{tell('drills.reading')}</p>
+        ) : (
+          <Drills
+            device={{ ...device, opened }}
+            map={map}
+            practice={practice}
+            lang={lang}
+            drillsPage={drillsPage}
+            refresh={refresh}
+            speak={speak}
+            tell={tell}
+          />
+        ))}
     </>
   );
 }
+
+/** What the page can stand without, fetched once it stands. */
+const loadDrills = () => import('./drills/DrillSections.tsx');
 
 function Head({
   device,
@@ -73,6 +108,7 @@ function Head({
   readonly tell: Tell;
 }) {
   const { opened } = device;
+  const carried = carriedOf(device);
   const { label, line } =
     opened === undefined
       ? { label: tell('register.noneLine'), line: tell('register.none') }
@@ -82,6 +118,7 @@ function Head({
       <p className="label">{label}</p>
       <p className="huge">{line}</p>
       {done !== '' && device.carried === undefined && <p>{done}</p>}
+      {carried !== undefined && carryWarnings(carried, tell).map((text) => <p key={text}>{text}</p>)}
     </section>
   );
 }
@@ -109,5 +146,27 @@ function KeepSection({ device, refresh, tell }: KeepProps) {
         </div>
       )}
     </section>
+  );
+}
+
+/** What to do when the browser has cleared what was kept: it stands here whether or not a register is. */
+function Gone({ drillsPage, tell }: { readonly drillsPage: string; readonly tell: Tell }) {
+  return (
+    <details className="opens" id="drill-storage-cleared">
+      <summary>{tell('drills.gone')}</summary>
+      <div>
+        <p>{tell('drills.goneLine')}</p>
+        <p>
+          <a className="offer" href={`${drillsPage}#storage-cleared`}>
+            {tell('drills.how')}
+          </a>
+        </p>
+        <ol className="drill">
+          <li>{tell('drills.goneDo1')}</li>
+          <li>{tell('drills.goneDo2')}</li>
+          <li>{tell('drills.goneDo3')}</li>
+        </ol>
+      </div>
+    </details>
   );
 }

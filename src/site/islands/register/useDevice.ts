@@ -4,6 +4,7 @@ import { isKept } from '../../device/edge.ts';
 import { ownKey } from '../../device/keys.ts';
 import { lastCarried, namesText, type Opened, ownRegister } from '../../device/register.ts';
 import { type KeptSheet, sheetBeingAnswered } from '../../device/sheets.ts';
+import type { Carried } from '../../drills/carried.ts';
 import { keptPeople, type People } from '../../people.ts';
 
 /** What this device keeps for the register, read together. */
@@ -11,8 +12,8 @@ export interface Device {
   readonly key: KeyFile | undefined;
   readonly opened: Opened | undefined;
   readonly people: People;
-  /** When the register was last carried off, ISO text. */
-  readonly carried: string | undefined;
+  /** When the register was last carried off, and how far that file went. */
+  readonly carried: Carried | undefined;
   readonly answering: KeptSheet | undefined;
   /** Whether the browser has agreed to keep it; `undefined` where it does not say. */
   readonly kept: boolean | undefined;

@@ -1,0 +1,60 @@
+/** The shape of an act that the register's page can sign: data for one form. Pure. */
+import type { Regrade } from '../../register/checks.ts';
+import type { Judged } from '../../register/judged.ts';
+import type { Writing, Written } from '../../register/write.ts';
+import type { Fault } from '../../trade/given.ts';
+import type { SiteKey } from '../speak.ts';
+import type { Looking, Option } from './looking.ts';
+
+/** What is written in the form, by field; every value is a text, empty until it is given. */
+export type Values = Readonly<Record<string, string>>;
+
+export interface ActField {
+  /** As the faults of the act call it. */
+  readonly name: string;
+  readonly label: string;
+  readonly hint?: string;
+  /** `public`: a public key from its file. `file`: the text of a JSON file. */
+  readonly is: 'line' | 'text' | 'pick' | 'public' | 'file';
+  /** What a pick may be. */
+  readonly options?: readonly Option[];
+  /** What it is until somebody writes something else. */
+  readonly start?: string;
+}
+
+/** What an act needs beside the register: grading again, and instants of this device's clock and zone. */
+export interface Means {
+  readonly regrade: Regrade;
+  /** An RFC 3339 instant of a text such as `2026-03-09 06:00`; the text itself when it is none. */
+  readonly instant: (text: string) => string;
+}
+
+export interface Act {
+  readonly id: string;
+  readonly title: SiteKey;
+  readonly button: SiteKey;
+  readonly done: SiteKey;
+  /** Why it cannot be signed on this device now; `undefined` when it can. */
+  readonly bar: (looking: Looking) => SiteKey | undefined;
+  readonly fields: (looking: Looking, values: Values) => readonly ActField[];
+  /** What is said before the passphrase. */
+  readonly before?: (looking: Looking, values: Values) => readonly string[];
+  readonly faults: (judged: Judged, values: Values, writing: Writing, means: Means) => readonly Fault[];
+  readonly write: (judged: Judged, values: Values, writing: Writing, means: Means) => Promise<Written>;
+}
+
+/** Ties an act of the register to what its form gives. */
+export function signs<Given>(
+  given: (values: Values, means: Means) => Given,
+  faults: (judged: Judged, given: Given, writing: Writing, means: Means) => readonly Fault[],
+  write: (judged: Judged, given: Given, writing: Writing, means: Means) => Promise<Written>,
+): Pick<Act, 'faults' | 'write'> {
+  return {
+    faults: (judged, values, writing, means) => faults(judged, given(values, means), writing, means),
+    write: (judged, values, writing, means) => write(judged, given(values, means), writing, means),
+  };
+}
+
+/** What stands in the fields: what was written, else what each starts with. */
+export const valuesOf = (fields: readonly ActField[], written: Values): Values =>
+  Object.fromEntries(fields.map(({ name, start = '' }) => [name, (written[name] ?? start).trim()]));

@@ -1,0 +1,341 @@
+/** Every act that the register's page signs, as data. What each may and does is the register's (../../register/acts). */
+import { assigned, assignedFaults } from '../../register/acts/assigned.ts';
+import { correct, correctFaults } from '../../register/acts/correct.ts';
+import { erase, eraseFaults } from '../../register/acts/erase.ts';
+import { retire, retireFaults } from '../../register/acts/retire.ts';
+import { settle, settleFaults } from '../../register/acts/settle.ts';
+import { succeed, succeedFaults } from '../../register/acts/succeed.ts';
+import { takeOver, takeOverFaults } from '../../register/acts/takeOver.ts';
+import { ticket, ticketFaults } from '../../register/acts/ticket.ts';
+import { withdraw, withdrawFaults } from '../../register/acts/withdraw.ts';
+import type { Json } from '../../register/canonical.ts';
+import { samePerson } from '../../register/demands.ts';
+import { latest } from '../../register/order.ts';
+import { readJson } from '../../register/strictJson.ts';
+import { GivenError } from '../../trade/given.ts';
+import { spokenName } from '../people.ts';
+import { shortKey } from '../shortKey.ts';
+import type { SiteKey } from '../speak.ts';
+import { type Act, type ActField, signs, type Values } from './act.ts';
+import { settleOptions } from './branches.ts';
+import { devicesOf, keysInUse } from './devices.ts';
+import { ageText, dayOf, entryOptions, entryText, signerName } from './entries.ts';
+import { erasingOf, peopleOnRecord } from './erasing.ts';
+import type { Looking, Option } from './looking.ts';
+
+const field = (
+  { tell }: Looking,
+  name: string,
+  label: SiteKey,
+  is: ActField['is'],
+  more: { readonly hint?: SiteKey; readonly options?: readonly Option[] } = {},
+): ActField => {
+  const { hint, ...others } = more;
+  return { name, label: tell(label), is, ...others, ...(hint === undefined ? {} : { hint: tell(hint) }) };
+};
+const why = (looking: Looking): ActField =>
+  field(looking, 'why', 'drills.why', 'text', { hint: 'drills.whyHint' });
+
+const needsKey = ({ me }: Looking): SiteKey | undefined => (me === undefined ? 'drills.barKey' : undefined);
+const needsOwner = (looking: Looking): SiteKey | undefined => {
+  const { judged, me } = looking;
+  if (judged.authority.forked) return 'drills.barForked';
+  return needsKey(looking) ?? (me === judged.authority.owner ? undefined : 'drills.barOwner');
+};
+
+/** Nothing of that device stands. */
+const NONE = 'none';
+const AFTER = 'after:';
+/** The newest entries of a device that a retirement can name: more would hardly be found in a list. */
+const MOST = 60;
+
+/** What a retirement names: one entry a device, left out where nothing stands. */
+const afterOf = (values: Values): readonly string[] =>
+  Object.entries(values).flatMap(([name, id]) =>
+    name.startsWith(AFTER) && id !== NONE && id !== '' ? [id] : [],
+  );
+
+const retiring: Act = {
+  id: 'retire',
+  title: 'drills.retire',
+  button: 'drills.retireNow',
+  done: 'drills.retired',
+  bar: needsOwner,
+  fields: (looking, values) => {
+    const { judged, tell } = looking;
+    const keys = keysInUse(judged).map((key) => ({
+      value: key,
+      text: tell('drills.keyOf', { key: shortKey(key), person: signerName(key, looking) }),
+    }));
+    const devices = devicesOf(judged, values['witness'] ?? '').map(({ device, entries }): ActField => {
+      const [last] = entries;
+      const age = last === undefined ? '' : ageText(looking, last.time);
+      return {
+        name: `${AFTER}${device}`,
+        label: tell('drills.lastOf', { device, number: last?.header.seq ?? 0, age }),
+        is: 'pick',
+        start: last?.id ?? NONE,
+        options: [
+          ...entries.slice(0, MOST).map((entry) => ({ value: entry.id, text: entryText(entry, looking) })),
+          { value: NONE, text: tell('drills.noneStands') },
+        ],
+      };
+    });
+    return [
+      field(looking, 'witness', 'drills.whichKey', 'pick', { options: keys }),
+      ...devices,
+      why(looking),
+    ];
+  },
+  before: (looking, values) => {
+    const { judged, tell } = looking;
+    if ((values['witness'] ?? '') === '') return [];
+    const devices = devicesOf(judged, values['witness'] ?? '');
+    if (devices.length === 0) return [tell('drills.retireNothing')];
+    return devices.map(({ device, entries }) => {
+      const named = entries.find(({ id }) => id === values[`${AFTER}${device}`]);
+      if (named === undefined) return tell('drills.cutAll', { device, count: entries.length });
+      const cut = entries.filter(({ header }) => header.seq > named.header.seq).length;
+      return tell('drills.cutAfter', { device, number: named.header.seq, count: cut });
+    });
+  },
+  ...signs(
+    (values) => ({
+      witness: values['witness'] ?? '',
+      after: afterOf(values),
+      why: values['why'] ?? '',
+    }),
+    retireFaults,
+    retire,
+  ),
+};
+
+const succeeding: Act = {
+  id: 'succeed',
+  title: 'drills.succeed',
+  button: 'drills.succeedNow',
+  done: 'drills.succeeded',
+  bar: needsOwner,
+  fields: (looking) => [field(looking, 'next', 'drills.nextKey', 'public', { hint: 'drills.nextHint' })],
+  ...signs((values) => ({ next: values['next'] ?? '' }), succeedFaults, succeed),
+};
+
+/** The key that may take over now: of the last succession, where the ownership is not forked. */
+export function namedNext({ judged }: Looking): string | undefined {
+  const { authority, view } = judged;
+  return latest(view.order, authority.successions).at(-1)?.header.key ?? undefined;
+}
+
+const takingOver: Act = {
+  id: 'take-over',
+  title: 'drills.takeOver',
+  button: 'drills.takeOverNow',
+  done: 'drills.tookOver',
+  bar: (looking) => {
+    const { me, judged } = looking;
+    if (me !== undefined && me === judged.authority.owner) return 'drills.barIsOwner';
+    return needsKey(looking) ?? (me === namedNext(looking) ? undefined : 'drills.barNext');
+  },
+  fields: (looking) => [why(looking)],
+  before: ({ tell }) => [tell('drills.takeOverBefore')],
+  ...signs((values) => ({ why: values['why'] ?? '' }), takeOverFaults, takeOver),
+};
+
+const settling: Act = {
+  id: 'settle',
+  title: 'drills.settle',
+  button: 'drills.settleNow',
+  done: 'drills.settled',
+  bar: (looking) =>
+    needsOwner(looking) ?? (settleOptions(looking).length === 0 ? 'drills.barSettle' : undefined),
+  fields: (looking) => [
+    field(looking, 'entry', 'drills.whatStands', 'pick', { options: settleOptions(looking) }),
+    why(looking),
+  ],
+  before: ({ tell }, values) => ((values['entry'] ?? '') === '' ? [] : [tell('drills.settleBefore')]),
+  ...signs((values) => ({ entry: values['entry'] ?? '', why: values['why'] ?? '' }), settleFaults, settle),
+};
+
+/** People on record, by name, to find an entry by. */
+const personPick = (looking: Looking): ActField =>
+  field(looking, 'person', 'drills.person', 'pick', {
+    options: peopleOnRecord(looking.judged).map((id) => ({ value: id, text: nameAndId(id, looking) })),
+  });
+const nameAndId = (id: string, { names, tell }: Looking): string =>
+  names.has(id) ? tell('drills.nameId', { name: spokenName(id, names), id }) : id;
+
+/** Entries about a person that this key may speak of again: its own, or for the owner all. */
+function entriesFor(looking: Looking, person: string, kinds: readonly string[]): readonly Option[] {
+  const { judged, me } = looking;
+  const owner = me === judged.authority.owner;
+  const entries = judged.view.order.list.filter(
+    (entry) =>
+      entry.header.about === person &&
+      kinds.includes(entry.header.kind) &&
+      judged.counts(entry) &&
+      (owner || (me !== undefined && samePerson(judged.authority, me, entry.header.signer))),
+  );
+  return entryOptions(entries, looking);
+}
+
+const withdrawing: Act = {
+  id: 'withdraw',
+  title: 'drills.withdraw',
+  button: 'drills.withdrawNow',
+  done: 'drills.withdrawn',
+  bar: needsKey,
+  fields: (looking, values) => [
+    personPick(looking),
+    field(looking, 'entry', 'drills.entryPick', 'pick', {
+      hint: 'drills.entryHint',
+      options: entriesFor(looking, values['person'] ?? '', ['check', 'second', 'ticket', 'assigned']),
+    }),
+    why(looking),
+  ],
+  before: ({ tell }, values) => ((values['entry'] ?? '') === '' ? [] : [tell('drills.withdrawBefore')]),
+  ...signs(
+    (values) => ({ entry: values['entry'] ?? '', why: values['why'] ?? '' }),
+    withdrawFaults,
+    withdraw,
+  ),
+};
+
+/** The evidence as it was handed over. @throws {GivenError} no JSON */
+function evidenceOf(text: string): Json {
+  if (text === '') return null;
+  try {
+    return readJson(text);
+  } catch (error) {
+    const todo = 'give the answers file as it was handed over';
+    throw new GivenError([{ field: 'evidence', message: `not JSON (${(error as Error).message})`, todo }]);
+  }
+}
+
+const correcting: Act = {
+  id: 'correct',
+  title: 'drills.mendEvidence',
+  button: 'drills.mendNow',
+  done: 'drills.mended',
+  bar: needsKey,
+  fields: (looking, values) => [
+    personPick(looking),
+    field(looking, 'entry', 'drills.checkPick', 'pick', {
+      hint: 'drills.entryHint',
+      options: entriesFor(looking, values['person'] ?? '', ['check']),
+    }),
+    field(looking, 'evidence', 'drills.evidence', 'file', { hint: 'drills.evidenceHint' }),
+    why(looking),
+  ],
+  before: ({ tell }, values) => ((values['entry'] ?? '') === '' ? [] : [tell('drills.mendBefore')]),
+  ...signs(
+    (values) => ({
+      entry: values['entry'] ?? '',
+      evidence: evidenceOf(values['evidence'] ?? ''),
+      why: values['why'] ?? '',
+    }),
+    (judged, given, writing, { regrade }) => correctFaults(judged, given, writing, regrade),
+    (judged, given, writing, { regrade }) => correct(judged, given, writing, regrade),
+  ),
+};
+
+const erasing: Act = {
+  id: 'erase',
+  title: 'drills.erase',
+  button: 'drills.eraseNow',
+  done: 'drills.erased',
+  bar: needsOwner,
+  fields: (looking) => [personPick(looking), why(looking)],
+  before: (looking, values) => {
+    const { judged, tell } = looking;
+    const person = values['person'] ?? '';
+    if (person === '') return [];
+    const counts = { ...erasingOf(judged, person), person };
+    return [tell('drills.eraseDrops', counts), tell('drills.eraseStays', counts), tell('drills.eraseCopies')];
+  },
+  ...signs((values) => ({ person: values['person'] ?? '', why: values['why'] ?? '' }), eraseFaults, erase),
+};
+
+const tickets = ['W1', 'W2', 'W3', 'W4', 'W5', 'W6', 'W7', 'W8'];
+
+const recordingTicket: Act = {
+  id: 'ticket',
+  title: 'drills.ticket',
+  button: 'drills.ticketNow',
+  done: 'drills.ticketed',
+  bar: needsKey,
+  fields: (looking) => [
+    field(looking, 'person', 'drills.personId', 'line'),
+    field(looking, 'ticket', 'drills.ticketKind', 'pick', {
+      options: tickets.map((id) => ({ value: id, text: `${id} ${looking.speak({ say: `${id}.name` })}` })),
+    }),
+    field(looking, 'issuer', 'drills.issuer', 'line'),
+    field(looking, 'number', 'drills.number', 'line'),
+    field(looking, 'until', 'drills.until', 'line', { hint: 'drills.untilHint' }),
+  ],
+  ...signs(
+    (values) => ({
+      person: values['person'] ?? '',
+      ticket: values['ticket'] ?? '',
+      issuer: values['issuer'] ?? '',
+      number: values['number'] ?? '',
+      until: values['until'] ?? '',
+    }),
+    ticketFaults,
+    ticket,
+  ),
+};
+
+const assigning: Act = {
+  id: 'assigned',
+  title: 'drills.assigned',
+  button: 'drills.assignNow',
+  done: 'drills.assignDone',
+  bar: needsKey,
+  fields: (looking) => [
+    field(looking, 'job', 'drills.job', 'line'),
+    field(looking, 'person', 'drills.personId', 'line'),
+    field(looking, 'from', 'drills.from', 'line', { hint: 'drills.fromHint' }),
+    field(looking, 'to', 'drills.to', 'line', { hint: 'drills.fromHint' }),
+    field(looking, 'override', 'drills.override', 'text', { hint: 'drills.overrideHint' }),
+  ],
+  ...signs(
+    ({ job = '', person = '', from = '', to = '', override = '' }, { instant }) => ({
+      job,
+      person,
+      from: instant(from),
+      to: instant(to),
+      ...(override === '' ? {} : { override }),
+    }),
+    assignedFaults,
+    assigned,
+  ),
+};
+
+export const acts = {
+  retire: retiring,
+  succeed: succeeding,
+  takeOver: takingOver,
+  settle: settling,
+  withdraw: withdrawing,
+  correct: correcting,
+  erase: erasing,
+  ticket: recordingTicket,
+  assigned: assigning,
+} as const;
+
+/** Who owns it, and who may take over, in one line. */
+export function ownershipLine(looking: Looking): string {
+  const { judged, tell } = looking;
+  const { owner, forked, takeOvers } = judged.authority;
+  if (forked) return tell('drills.barForked');
+  const next = namedNext(looking);
+  const values = { owner: signerName(owner, looking), key: shortKey(owner) };
+  const line = tell('drills.ownerNow', values);
+  const [taken] = takeOvers;
+  const since = taken === undefined ? '' : ` ${tell('drills.takenOn', { day: dayOf(looking, taken.time) })}`;
+  const named =
+    next === undefined || next === owner
+      ? tell('drills.nextNone')
+      : tell('drills.nextIs', { key: shortKey(next) });
+  return `${line}${since} ${named}`;
+}

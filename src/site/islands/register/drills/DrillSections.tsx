@@ -1,0 +1,125 @@
+import { type ReactNode, useMemo } from 'react';
+import type { TaskMap } from '../../../../register/taskMap.ts';
+import { regradeWith } from '../../../../schema/regrade.ts';
+import { instantHere } from '../../../device/edge.ts';
+import type { Opened } from '../../../device/register.ts';
+import type { Means } from '../../../drills/act.ts';
+import { acts, ownershipLine } from '../../../drills/acts.ts';
+import { settleOptions } from '../../../drills/branches.ts';
+import type { Looking } from '../../../drills/looking.ts';
+import type { SiteKey, Speak, Tell } from '../../../speak.ts';
+import type { Device } from '../useDevice.ts';
+import { type PracticeGiven, usePractice } from '../usePractice.ts';
+import { ActForm } from './ActForm.tsx';
+import { Forks } from './Forks.tsx';
+import { PersonHeld } from './PersonHeld.tsx';
+import { Retention } from './Retention.tsx';
+
+export interface DrillsProps {
+  readonly device: Device & { readonly opened: Opened };
+  readonly map: TaskMap;
+  readonly practice: PracticeGiven;
+  readonly lang: string;
+  /** Address of the page with the texts of the drills. */
+  readonly drillsPage: string;
+  readonly refresh: () => Promise<void>;
+  readonly speak: Speak;
+  readonly tell: Tell;
+}
+
+/** What is done when something is lost or wrong: one part for each, with the acts that belong to it. */
+export function DrillSections(props: DrillsProps) {
+  const { device, map, lang, drillsPage, refresh, speak, tell } = props;
+  const { opened, key, people } = device;
+  const practice = usePractice(props.practice);
+  const means = useMemo((): Means => {
+    const regrade = regradeWith(() => ({ practice, language: { lang, speak } }));
+    return { regrade, instant: instantHere };
+  }, [practice, lang, speak]);
+  const looking: Looking = useMemo(
+    () => ({
+      judged: opened.judged,
+      map,
+      names: people.names,
+      me: key?.publicKey,
+      now: opened.at,
+      speak,
+      tell,
+    }),
+    [opened, map, people, key, speak, tell],
+  );
+  const form = (name: keyof typeof acts) => (
+    <ActForm act={acts[name]} device={device} looking={looking} means={means} refresh={refresh} />
+  );
+  const waiting = settleOptions(looking).length;
+  const part = (title: SiteKey, line: SiteKey, drill: string, what: ReactNode, count?: number) => (
+    <details className="opens" id={`drill-${drill}`}>
+      <summary>
+        {tell(title)}
+        {count !== undefined && count > 0 && <b>{count}</b>}
+      </summary>
+      <div>
+        <p>{tell(line)}</p>
+        <p>
+          <a className="offer" href={`${drillsPage}#${drill}`}>
+            {tell('drills.how')}
+          </a>
+        </p>
+        {what}
+      </div>
+    </details>
+  );
+  return (
+    <>
+      {part('drills.lost', 'drills.lostLine', 'lost-phone', form('retire'))}
+      {part(
+        'drills.owner',
+        'drills.ownerLine',
+        'lost-owner-key',
+        <>
+          <p className="wrap-id">{ownershipLine(looking)}</p>
+          {form('succeed')}
+          {form('takeOver')}
+        </>,
+      )}
+      {part(
+        'drills.forks',
+        'drills.forksLine',
+        'restored-backup',
+        <>
+          <Forks looking={looking} />
+          {form('settle')}
+        </>,
+        waiting,
+      )}
+      {part(
+        'drills.wrong',
+        'drills.wrongLine',
+        'withdrawn-check',
+        <>
+          {form('withdraw')}
+          {form('correct')}
+        </>,
+      )}
+      {part(
+        'drills.leaves',
+        'drills.leavesLine',
+        'person-leaves',
+        <>
+          <PersonHeld looking={looking} />
+          <Retention looking={looking} ids={people.ids} />
+          {form('erase')}
+        </>,
+      )}
+      {part(
+        'drills.records',
+        'drills.recordsLine',
+        'tickets',
+        <>
+          {form('ticket')}
+          {form('assigned')}
+        </>,
+      )}
+    </>
+  );
+}
