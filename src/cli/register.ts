@@ -9,6 +9,8 @@ import { correctVerb } from './register/verbs/correct.ts';
 import { eraseVerb } from './register/verbs/erase.ts';
 import { keyVerb } from './register/verbs/key.ts';
 import { mayVerb } from './register/verbs/may.ts';
+import { mendVerb } from './register/verbs/mend.ts';
+import { mergeVerb } from './register/verbs/merge.ts';
 import { personVerb } from './register/verbs/person.ts';
 import { retireVerb } from './register/verbs/retire.ts';
 import { secondVerb } from './register/verbs/second.ts';
@@ -37,6 +39,8 @@ const verbs = [
   eraseVerb,
   ticketVerb,
   assignedVerb,
+  mendVerb,
+  mergeVerb,
   verifyVerb,
   boardVerb,
   mayVerb,

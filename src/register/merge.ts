@@ -8,12 +8,16 @@ import type { Asked } from './judged.ts';
 import { bodyPath, chainPath, MARKER } from './paths.ts';
 
 export interface Merged {
+  /** Id of the entry that both began with. */
+  readonly begin: string;
   readonly files: RegisterFiles;
   /** Entries that the first did not hold. */
   readonly added: number;
   readonly entries: number;
   /** Bodies left out because their person is erased. */
   readonly dropped: number;
+  /** Hashes of bodies that are not to be kept, held or not. */
+  readonly gone: readonly string[];
 }
 
 /**
@@ -49,19 +53,25 @@ export function mergeRegisters(first: Held, second: Held, asked: Asked): Merged 
     problems: [],
   };
   const { erased } = judge(held, asked).view;
-  let gone = 0;
+  let left = 0;
+  const gone = new Set<string>();
   const files: Record<string, string> = { [MARKER]: markerText(begin) };
   for (const { header } of entries.values()) {
-    const text = header.body === null ? undefined : bodies.get(header.body);
-    if (header.body === null || text === undefined || hashOf(text) !== header.body) continue;
-    if (dropped.includes(header.kind) && header.about !== null && erased.has(header.about)) gone += 1;
+    if (header.body === null) continue;
+    const isGone = dropped.includes(header.kind) && header.about !== null && erased.has(header.about);
+    if (isGone) gone.add(header.body);
+    const text = bodies.get(header.body);
+    if (text === undefined || hashOf(text) !== header.body) continue;
+    if (isGone) left += 1;
     else files[bodyPath(header.body)] = text;
   }
   return {
+    begin,
     files: { ...files, ...chainFiles(entries.values()) },
     added: [...entries.keys()].filter((id) => !first.entries.has(id)).length,
     entries: entries.size,
-    dropped: gone,
+    dropped: left,
+    gone: [...gone].filter((hash) => files[bodyPath(hash)] === undefined),
   };
 }
 

@@ -8,7 +8,8 @@
 import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { contentFiles } from '../cli/contentFiles.ts';
-import { isRegister, writeFolder } from '../cli/register/folder.ts';
+import { isRegister } from '../cli/register/folder.ts';
+import { beginFolder, writeFolder } from '../cli/register/folderWrite.ts';
 import { appoint } from '../register/acts/appoint.ts';
 import { begin } from '../register/acts/begin.ts';
 import { type CheckGiven, check } from '../register/acts/check.ts';
@@ -47,7 +48,8 @@ let files: RegisterFiles = {};
 let written = 0;
 async function put(now: number, act: (writing: Writing) => Promise<Written>, signer: Signer): Promise<void> {
   const entry = await act({ signer, now, chance });
-  if (!writeFolder(folder, entry, files)) throw new Error('somebody else writes into this folder');
+  if (written === 0) beginFolder(folder, entry);
+  else if (!writeFolder(folder, entry, files)) throw new Error('somebody else writes into this folder');
   files = withWritten(files, entry);
   written += 1;
 }

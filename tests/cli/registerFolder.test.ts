@@ -3,7 +3,8 @@ import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeEach, describe, expect, test } from 'vitest';
-import { isRegister, readFolder, writeFolder } from '../../src/cli/register/folder.ts';
+import { isRegister, readFolder } from '../../src/cli/register/folder.ts';
+import { writeFolder } from '../../src/cli/register/folderWrite.ts';
 import { openRegister } from '../../src/register/register.ts';
 import { dayIn } from '../../src/schema/dayIn.ts';
 import { GivenError } from '../../src/trade/given.ts';

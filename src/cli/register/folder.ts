@@ -1,121 +1,132 @@
-/** A register's folder on disk. Everything is worked out first; only then is anything written. */
-import {
-  closeSync,
-  existsSync,
-  fsyncSync,
-  mkdirSync,
-  openSync,
-  readdirSync,
-  readFileSync,
-  statSync,
-  writeSync,
-} from 'node:fs';
-import { dirname, join } from 'node:path';
+/** Reads a register's folder on disk: whole, while others may be writing, and whatever else lies in it. */
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
 import type { RegisterFiles } from '../../register/held.ts';
-import { MARKER } from '../../register/paths.ts';
-import type { Written } from '../../register/write.ts';
+import { isChainPath, MARKER } from '../../register/paths.ts';
 import { GivenError } from '../../trade/given.ts';
+import { bytesOf, codeOf, standsAt, textOf } from './folderDisk.ts';
 
-/** Folders of a register's files below its own. */
-const FOLDERS = ['headers', 'bodies'];
+/** Folders of a register's files below its own; chains first, for a body is written before what names it. */
+export const FOLDERS = ['headers', 'bodies'];
 
-export const isRegister = (folder: string): boolean =>
-  existsSync(join(folder, MARKER)) || FOLDERS.some((name) => existsSync(join(folder, name)));
+/** The pointer of a register that is being begun, until its beginning stands. */
+export const BEGINNING = '.beginning';
+
+/** Folders in folders are read down to here. */
+const DEEPEST = 16;
+/** Reading begins anew so often when others write meanwhile. */
+const AGAIN = 8;
+
+/** Something below `headers` or `bodies` that is not read, and why. */
+export interface Left {
+  readonly file: string;
+  readonly why: string;
+}
+
+export interface ReadFolder {
+  readonly files: RegisterFiles;
+  readonly left: readonly Left[];
+}
+
+export function isRegister(folder: string): boolean {
+  if (standsAt(join(folder, MARKER)) !== undefined) return true;
+  if (!FOLDERS.some((name) => standsAt(join(folder, name)) !== undefined)) return false;
+  // What a beginning left that did not get as far as its first line is no register yet.
+  const begun = standsAt(join(folder, BEGINNING))?.isFile() === true;
+  return !begun || walk(folder, 'headers').files.length > 0;
+}
 
 /** Every file of a register by path. @throws {GivenError} the folder holds none */
-export function readFolder(folder: string): RegisterFiles {
+export const readFolder = (folder: string): RegisterFiles => readWhole(folder).files;
+
+/** Every file of a register, and what was left unread. @throws {GivenError} the folder holds no register */
+export function readWhole(folder: string): ReadFolder {
   if (!isRegister(folder)) {
     const todo = 'name the folder of a register, or begin one there';
     throw new GivenError([{ field: 'DIR', value: folder, message: 'no register is here', todo }]);
   }
+  for (let round = 1; ; round += 1) {
+    const before = tracesOf(folder);
+    const read = readOnce(folder);
+    // A line may have come with its body, or bodies gone with an erase, since the chains were read.
+    if (round === AGAIN || before === tracesOf(folder)) return read;
+  }
+}
+
+function readOnce(folder: string): ReadFolder {
   const files: Record<string, string> = {};
-  if (is('file', join(folder, MARKER))) files[MARKER] = textOf(join(folder, MARKER));
+  const left: Left[] = [];
+  const take = (path: string): void => {
+    const bytes = bytesOf(join(folder, path));
+    if (!('why' in bytes)) files[path] = textOf(bytes);
+    else if (standsAt(join(folder, path)) !== undefined) left.push({ file: path, why: bytes.why });
+  };
   for (const name of FOLDERS) {
-    if (!is('folder', join(folder, name))) continue;
-    for (const entry of readdirSync(join(folder, name), { recursive: true, withFileTypes: true })) {
-      if (!entry.isFile() || entry.name.startsWith('.')) continue;
-      const path = join(entry.parentPath, entry.name);
-      files[path.slice(join(folder, '/').length).replaceAll('\\', '/')] = textOf(path);
+    const found = walk(folder, name);
+    left.push(...found.left);
+    for (const path of found.files) take(path);
+  }
+  if (standsAt(join(folder, MARKER)) !== undefined) {
+    if (standsAt(join(folder, MARKER))?.isDirectory() !== true) take(MARKER);
+  } else {
+    const begun = bytesOf(join(folder, BEGINNING));
+    if (!('why' in begun)) files[MARKER] = textOf(begun);
+  }
+  return { files, left };
+}
+
+/** The files of chains, each with all that changes when it does. */
+function tracesOf(folder: string): string {
+  const paths = walk(folder, 'headers').files;
+  return paths.map((path) => `${path} ${traceOf(join(folder, path))}`).join('\n');
+}
+
+export function traceOf(path: string): string {
+  const found = standsAt(path);
+  return found === undefined ? '' : `${found.ino} ${found.size} ${found.mtimeMs}`;
+}
+
+/** Whether the chains on the disk are those that were read. */
+export function sameChains(folder: string, before: RegisterFiles): boolean {
+  const paths = walk(folder, 'headers').files;
+  const known = Object.keys(before).filter(isChainPath);
+  const same = (path: string): boolean => {
+    const bytes = bytesOf(join(folder, path));
+    return 'why' in bytes ? before[path] === undefined : textOf(bytes) === before[path];
+  };
+  return paths.every(same) && known.every((path) => standsAt(join(folder, path)) !== undefined);
+}
+
+/** The files below a folder of a register, by path. Links are not followed; names that begin with a dot are passed over. */
+export function walk(folder: string, top: string): { readonly files: string[]; readonly left: Left[] } {
+  const files: string[] = [];
+  const left: Left[] = [];
+  const found = standsAt(join(folder, top));
+  if (found?.isSymbolicLink()) left.push({ file: top, why: 'it is a link, and links are not followed' });
+  else if (found?.isFile()) left.push({ file: top, why: 'it is a file where a folder belongs' });
+  const open: { readonly path: string; readonly depth: number }[] =
+    found?.isDirectory() === true ? [{ path: top, depth: 1 }] : [];
+  for (let next = open.pop(); next !== undefined; next = open.pop()) {
+    const { path, depth } = next;
+    for (const entry of namesIn(join(folder, path), path, left)) {
+      const file = `${path}/${entry.name}`;
+      if (entry.name.startsWith('.')) continue;
+      if (entry.isFile()) files.push(file);
+      else if (!entry.isDirectory()) {
+        const what = entry.isSymbolicLink() ? 'a link, and links are not followed' : 'no file';
+        left.push({ file, why: `it is ${what}` });
+      } else if (depth < DEEPEST) open.push({ path: file, depth: depth + 1 });
+      else left.push({ file, why: `it lies more than ${DEEPEST} folders deep` });
     }
   }
-  return files;
+  return { files: files.sort(), left };
 }
 
-function is(what: 'file' | 'folder', path: string): boolean {
-  const found = statSync(path, { throwIfNoEntry: false });
-  return (what === 'file' ? found?.isFile() : found?.isDirectory()) === true;
-}
-
-/**
- * A file's text. Bytes that are no UTF-8 are read one a sign: no two files have one text, so none passes for what was
- * hashed or signed.
- */
-function textOf(path: string): string {
-  const bytes = readFileSync(path);
-  const text = bytes.toString('utf8');
-  return Buffer.from(text, 'utf8').equals(bytes) ? text : bytes.toString('latin1');
-}
-
-/**
- * Writes an entry: its body and marker first, so that no header ever names a body that was not written.
- *
- * @param before  the files it was worked out from
- * @returns false, with no line written, when its chain has grown since: another process signed with the same key on the
- *   same device, and a second entry of one number would be a fork
- * @throws {GivenError} nothing can be written there
- */
-export function writeFolder(folder: string, { put, append }: Written, before: RegisterFiles): boolean {
-  const at = join(folder, append.path);
-  const stands = (): boolean => (is('file', at) ? textOf(at) : undefined) === before[append.path];
-  if (!stands()) return false;
-  for (const [path, text] of Object.entries(put)) {
-    const to = join(folder, path);
-    makeFolder(folder, dirname(to));
-    // Bodies are named by their hash: one that is there already is the same.
-    if (!existsSync(to)) write(to, text, 'wx');
-  }
-  makeFolder(folder, dirname(at));
-  if (!stands()) return false;
-  write(at, append.text, 'a');
-  return true;
-}
-
-/** @throws {GivenError} nothing can be written there */
-function makeFolder(folder: string, path: string): void {
+function namesIn(path: string, told: string, left: Left[]) {
   try {
-    mkdirSync(path, { recursive: true });
+    return readdirSync(path, { withFileTypes: true });
   } catch (cause) {
-    const todo = 'name a folder that can be written to';
-    const message = `cannot be written (${(cause as Error).message})`;
-    throw new GivenError([{ field: 'DIR', value: folder, message, todo }]);
-  }
-}
-
-function write(path: string, text: string, flag: 'wx' | 'a', mode = 0o666): void {
-  const file = openSync(path, flag, mode);
-  try {
-    writeSync(file, text);
-    fsyncSync(file);
-  } finally {
-    closeSync(file);
-  }
-}
-
-/** Writes a file that only its owner reads. @throws {GivenError} there is one of that name, or no such folder */
-export function writeSecret(path: string, text: string): void {
-  try {
-    write(path, text, 'wx', 0o600);
-  } catch (cause) {
-    const there = (cause as NodeJS.ErrnoException).code === 'EEXIST';
-    throw new GivenError([
-      {
-        field: 'out',
-        value: path,
-        message: there
-          ? 'there is a file of this name, and a key is never overwritten'
-          : `cannot be written (${(cause as Error).message})`,
-        todo: 'name another file',
-      },
-    ]);
+    left.push({ file: told, why: `it cannot be read (${codeOf(cause)})` });
+    return [];
   }
 }

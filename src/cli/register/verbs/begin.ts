@@ -2,7 +2,8 @@ import { begin } from '../../../register/acts/begin.ts';
 import { dayIn } from '../../../schema/dayIn.ts';
 import { plain } from '../../envelope.ts';
 import type { Verb } from '../../verb.ts';
-import { isRegister, writeFolder } from '../folder.ts';
+import { isRegister } from '../folder.ts';
+import { beginFolder, registerIsHere } from '../folderWrite.ts';
 import { common, Options } from '../options.ts';
 import { chance, folderOf } from '../write.ts';
 
@@ -23,16 +24,12 @@ export const beginVerb: Verb = {
     const now = options.now();
     if (call.text('map') !== undefined) await options.map();
     const signer = await options.signer('owner');
-    if (isRegister(folder)) {
-      const message = 'a register is here, and is never overwritten';
-      options.faults.push({ field: 'DIR', value: folder, message, todo: 'name another folder' });
-    }
+    if (isRegister(folder)) options.faults.push(...registerIsHere(folder).faults);
     options.done();
     if (signer === undefined) throw new Error('options without a fault give a signer');
     const given = { zone: call.text('zone') ?? 'UTC', person: call.text('person') };
     const written = await begin(given, { signer, now, chance, device: call.text('device') }, dayIn);
-    if (!writeFolder(folder, written, {}))
-      throw new Error(`${written.append.path} came up while it was begun`);
+    beginFolder(folder, written);
     return { json: plain({ entry: written.entry }), exit: 0 };
   },
 };

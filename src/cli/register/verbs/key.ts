@@ -2,7 +2,7 @@ import { keyFileText, makeKey, wrapKey } from '../../../register/keyFile.ts';
 import { plain } from '../../envelope.ts';
 import { pathHere } from '../../input.ts';
 import type { Verb } from '../../verb.ts';
-import { writeSecret } from '../folder.ts';
+import { writeSecret } from '../folderWrite.ts';
 import { common, Options } from '../options.ts';
 import { chance } from '../write.ts';
 

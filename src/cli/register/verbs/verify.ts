@@ -5,7 +5,7 @@ import { dayIn } from '../../../schema/dayIn.ts';
 import { plain } from '../../envelope.ts';
 import type { Verb } from '../../verb.ts';
 import { registerSpeak } from '../content.ts';
-import { readFolder } from '../folder.ts';
+import { type Left, readWhole } from '../folder.ts';
 import { common, Options } from '../options.ts';
 import { folderOf, verify } from '../write.ts';
 
@@ -19,6 +19,13 @@ const problemsOf = (problems: readonly Problem[]): readonly object[] =>
     message: registerSpeak(say),
     ...(settled === undefined ? {} : { settled }),
   }));
+
+/** Something in the folder that is no file to read: a link, a pipe, a file too large. */
+const unreadable = ({ file, why }: Left): Problem => ({
+  file,
+  code: 'unreadable',
+  say: { say: 'registerProblem.unreadable', values: { why } },
+});
 
 export const verifyVerb: Verb = {
   name: 'verify',
@@ -36,19 +43,20 @@ export const verifyVerb: Verb = {
     if (call.text('map') !== undefined) await options.map();
     const wanted = call.text('owner');
     const owner = wanted === undefined ? undefined : options.publicKey('owner', wanted);
-    const files = options.attempt('DIR', () => readFolder(folderOf(call)));
+    const read = options.attempt('DIR', () => readWhole(folderOf(call)));
     options.done();
+    const left = (read?.left ?? []).map(unreadable);
     try {
-      const { judged } = await openRegister(files ?? {}, { verify, now, dayIn, owner });
+      const { judged } = await openRegister(read?.files ?? {}, { verify, now, dayIn, owner });
       const { authority, view, entries, signers } = judged;
-      const problems = problemsOf(judged.problems);
-      const open = judged.problems.some((p) => p.settled !== true);
+      const problems = problemsOf([...judged.problems, ...left]);
+      const open = left.length > 0 || judged.problems.some((p) => p.settled !== true);
       const result = { owner: authority.owner, begin: view.begin.id, entries, signers, problems };
       return { json: plain(result), exit: open ? 1 : 0 };
     } catch (cause) {
       if (!(cause instanceof NoRegister)) throw cause;
       const { held } = cause;
-      const problems = problemsOf([...held.problems, cause.problem]);
+      const problems = problemsOf([...held.problems, cause.problem, ...left]);
       const result = {
         owner: null,
         begin: held.marker ?? null,

@@ -1,0 +1,244 @@
+/** Single files of a register's folder: read without following links, written whole or not at all. */
+import {
+  closeSync,
+  constants,
+  fchmodSync,
+  fstatSync,
+  fsyncSync,
+  ftruncateSync,
+  lstatSync,
+  mkdirSync,
+  openSync,
+  readFileSync,
+  renameSync,
+  rmdirSync,
+  rmSync,
+  type Stats,
+  statSync,
+  writeSync,
+} from 'node:fs';
+import { dirname, join } from 'node:path';
+import { toHex } from '../../register/bytes.ts';
+import { type Fault, GivenError } from '../../trade/given.ts';
+
+/** Larger files are not read: no chain of a lifetime comes near it, and one text cannot hold much more. */
+export const LARGEST = 256 * 1024 * 1024;
+
+/** A file that is being written, under the name it has until it is whole. */
+export const isUnfinished = (name: string): boolean => /^\.writing-[0-9a-f]{16}$/.test(name);
+
+export const someHex = (bytes: number): string => toHex(crypto.getRandomValues(new Uint8Array(bytes)));
+
+/** What stands at a path, links not followed; `undefined` when nothing does. */
+export function standsAt(path: string): Stats | undefined {
+  try {
+    return lstatSync(path, { throwIfNoEntry: false });
+  } catch (cause) {
+    // A path that runs through a file, or is too long, leads to nothing; nor does one that may not be looked into.
+    if (['ENOTDIR', 'ENAMETOOLONG', 'ELOOP', 'EACCES'].includes(codeOf(cause))) return undefined;
+    throw cause;
+  }
+}
+
+export const codeOf = (cause: unknown): string => (cause as NodeJS.ErrnoException).code ?? '';
+
+/** A file's bytes, or why they are not read. A pipe is never waited for, a link never followed. */
+export function bytesOf(path: string): Buffer | { readonly why: string } {
+  let file: number;
+  try {
+    file = openSync(path, constants.O_RDONLY | (constants.O_NOFOLLOW ?? 0) | (constants.O_NONBLOCK ?? 0));
+  } catch (cause) {
+    const link = codeOf(cause) === 'ELOOP';
+    return {
+      why: link ? 'it is a link, and links are not followed' : `it cannot be opened (${codeOf(cause)})`,
+    };
+  }
+  try {
+    const found = fstatSync(file);
+    if (!found.isFile()) return { why: 'it is no file' };
+    if (found.size > LARGEST) return { why: `it is larger than ${LARGEST / 1024 / 1024} MB` };
+    return readFileSync(file);
+  } catch (cause) {
+    return { why: `it cannot be read (${codeOf(cause)})` };
+  } finally {
+    closeSync(file);
+  }
+}
+
+/**
+ * Bytes as a text. Those that are no UTF-8 are read one a sign: no two files have one text, so none passes for what was
+ * hashed or signed.
+ */
+export function textOf(bytes: Buffer): string {
+  const text = bytes.toString('utf8');
+  return Buffer.from(text, 'utf8').equals(bytes) ? text : bytes.toString('latin1');
+}
+
+/**
+ * Writes a file whole: under another name, kept on the disk, and only then under its own. What stood there before stands
+ * until then; its permissions are kept.
+ */
+export function putFile(path: string, content: string | Uint8Array): void {
+  readyFile(path, content)();
+  keepFolder(dirname(path));
+}
+
+/**
+ * Has a file ready under another name, kept on the disk; everything that may fail for want of room is done.
+ * @returns what gives it its own name
+ */
+export function readyFile(path: string, content: string | Uint8Array): Ready {
+  const before = standsAt(path);
+  if (before !== undefined && !before.isFile()) throw new NotAFile(path);
+  const unfinished = join(dirname(path), `.writing-${someHex(8)}`);
+  const forget = (): void => rmSync(unfinished, { force: true });
+  try {
+    const file = openSync(unfinished, 'wx');
+    try {
+      if (before !== undefined) fchmodSync(file, before.mode & 0o777);
+      writeAll(file, content);
+      fsyncSync(file);
+    } finally {
+      closeSync(file);
+    }
+  } catch (cause) {
+    forget();
+    throw cause;
+  }
+  const name = (): void => {
+    try {
+      renameSync(unfinished, path);
+    } catch (cause) {
+      forget();
+      throw cause;
+    }
+  };
+  return Object.assign(name, { forget });
+}
+
+/** Gives a file that is ready its name; or `forget` takes it away. */
+export type Ready = (() => void) & { readonly forget: () => void };
+
+/** Adds to the end of a file: all of it, or nothing when the disk gives out on the way. */
+export function appendFile(path: string, text: string): void {
+  const file = openSync(path, constants.O_RDWR | constants.O_APPEND | (constants.O_NOFOLLOW ?? 0));
+  try {
+    const { size } = fstatSync(file);
+    try {
+      writeAll(file, text);
+      fsyncSync(file);
+    } catch (cause) {
+      ftruncateSync(file, size);
+      throw cause;
+    }
+  } finally {
+    closeSync(file);
+  }
+}
+
+/** One call may write less than it was given. */
+function writeAll(file: number, content: string | Uint8Array): void {
+  const bytes = typeof content === 'string' ? Buffer.from(content, 'utf8') : content;
+  for (let at = 0; at < bytes.length; ) at += writeSync(file, bytes, at);
+}
+
+/** Has the disk keep the names in a folder; where a system has no such call, names are kept when it sees fit. */
+export function keepFolder(path: string): void {
+  try {
+    const folder = openSync(path, 'r');
+    try {
+      fsyncSync(folder);
+    } finally {
+      closeSync(folder);
+    }
+  } catch (cause) {
+    if (['EIO', 'ENOSPC'].includes(codeOf(cause))) throw cause;
+  }
+}
+
+/** Takes a file away. @returns whether it was there */
+export function removeFile(path: string): boolean {
+  try {
+    rmSync(path);
+    return true;
+  } catch (cause) {
+    if (codeOf(cause) === 'ENOENT') return false;
+    throw cause;
+  }
+}
+
+/**
+ * Makes a folder and those it lies in.
+ * @param links  whether a link may stand for it; for those it lies in one always may
+ * @returns those that were not there, the outermost first
+ */
+export function makeFolder(path: string, links: 'taken' | 'refused' = 'refused'): readonly string[] {
+  const found = links === 'taken' ? statSync(path, { throwIfNoEntry: false }) : standsAt(path);
+  if (found?.isDirectory() === true) return [];
+  if (found !== undefined) throw new NotAFolder(path);
+  const above = dirname(path);
+  const made = above === path ? [] : makeFolder(above, 'taken');
+  try {
+    mkdirSync(path);
+  } catch (cause) {
+    if (codeOf(cause) !== 'EEXIST') throw cause;
+    return made;
+  }
+  keepFolder(above);
+  return [...made, path];
+}
+
+/** Takes folders away that nothing came to lie in. */
+export function unmakeFolders(made: readonly string[]): void {
+  for (const path of [...made].reverse()) {
+    try {
+      rmdirSync(path);
+    } catch {
+      return; // something lies in it, and it stays with what it lies in
+    }
+  }
+}
+
+export class NotAFile extends Error {
+  constructor(path: string) {
+    super(`${path} is no file of its own`);
+    this.name = 'NotAFile';
+  }
+}
+
+export class NotAFolder extends Error {
+  constructor(path: string) {
+    super(`${path} is no folder of its own`);
+    this.name = 'NotAFolder';
+  }
+}
+
+const told: Readonly<Record<string, readonly [message: string, todo: string]>> = {
+  ENOSPC: ['the disk is full', 'make room, then do it again'],
+  EDQUOT: ['your share of the disk is full', 'make room, then do it again'],
+  EFBIG: ['a file would grow larger than is allowed here', 'raise that limit, then do it again'],
+  EROFS: ['it can only be read', 'name a folder that can be written to'],
+  EACCES: ['it may not be written by you', 'name a folder that can be written to'],
+  EPERM: ['it may not be written by you', 'name a folder that can be written to'],
+};
+
+/** What kept a folder from being written, as a fault. */
+export function unwritable(folder: string, cause: unknown): GivenError {
+  if (cause instanceof GivenError) return cause;
+  const [message, todo] = told[codeOf(cause)] ?? [
+    `it cannot be written (${(cause as Error).message})`,
+    'name a folder that can be written to',
+  ];
+  const fault: Fault = { field: 'DIR', value: folder, message, todo };
+  return new GivenError([fault]);
+}
+
+/** Runs what writes, and tells what kept it from writing as a fault. @throws {GivenError} */
+export function writingTo<T>(folder: string, work: () => T): T {
+  try {
+    return work();
+  } catch (cause) {
+    const ofSystem = codeOf(cause) !== '' || cause instanceof NotAFile || cause instanceof NotAFolder;
+    throw ofSystem ? unwritable(folder, cause) : cause;
+  }
+}

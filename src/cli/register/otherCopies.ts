@@ -1,0 +1,74 @@
+/** The copies of a register that are to be joined with another: folders, or registers in one file. */
+import { realpathSync, statSync } from 'node:fs';
+import { readBundle } from '../../register/bundle.ts';
+import { type Held, holdFiles, type RegisterFiles } from '../../register/held.ts';
+import type { Verify } from '../../register/keys.ts';
+import { type Fault, GivenError } from '../../trade/given.ts';
+import { pathHere } from '../input.ts';
+import { registerSpeak } from './content.ts';
+import { isRegister, readWhole } from './folder.ts';
+import { bytesOf, textOf } from './folderDisk.ts';
+
+const FIELD = 'OTHER';
+
+export interface OtherCopy {
+  /** As it was named. */
+  readonly name: string;
+  readonly held: Held;
+}
+
+/** What stands in a copy. @throws {GivenError} it is no register */
+export function filesOfCopy(name: string): RegisterFiles {
+  const path = pathHere(name);
+  const found = statSync(path, { throwIfNoEntry: false });
+  if (found?.isDirectory() === true) {
+    if (!isRegister(path)) throw refused(name, 'no register is here', 'name a copy of the register');
+    const { files, left } = readWhole(path);
+    for (const { file, why } of left) tell(name, file, `not read: ${why}`);
+    return files;
+  }
+  if (found === undefined) throw refused(name, 'nothing is there', 'name a copy of the register');
+  // A link that somebody names is one that he wants followed; it leads to a file here.
+  const bytes = found.isFile() ? bytesOf(realpathSync(path)) : { why: 'it is neither file nor folder' };
+  if ('why' in bytes) throw refused(name, bytes.why, 'name a copy of the register');
+  try {
+    return readBundle(textOf(bytes).replace(/^\uFEFF/, ''));
+  } catch (cause) {
+    if (!(cause instanceof GivenError)) throw cause;
+    const message = (f: Fault): string => (f.field === '' ? f.message : `${f.field}: ${f.message}`);
+    throw new GivenError(
+      cause.faults.map((f) => ({ field: FIELD, value: name, message: message(f), todo: f.todo })),
+    );
+  }
+}
+
+/** Reads copies, checks every signature, and tells what of them is not taken. @throws {GivenError} with all faults */
+export async function readCopies(names: readonly string[], verify: Verify): Promise<readonly OtherCopy[]> {
+  const copies: OtherCopy[] = [];
+  const faults: Fault[] = [];
+  for (const name of names) {
+    try {
+      copies.push({ name, held: await holdFiles(filesOfCopy(name), verify) });
+    } catch (cause) {
+      if (!(cause instanceof GivenError)) throw cause;
+      faults.push(...cause.faults);
+    }
+  }
+  if (faults.length > 0) throw new GivenError(faults);
+  return copies;
+}
+
+/** Tells, beside the result, what of a copy is altered or cannot be read: it is not taken. */
+export function tellNotTaken({ name, held }: OtherCopy): void {
+  for (const { file, line, say } of held.problems) {
+    tell(name, line === undefined ? file : `${file} line ${line}`, `not taken: ${registerSpeak(say)}`);
+  }
+}
+
+export function refused(name: string, message: string, todo: string): GivenError {
+  return new GivenError([{ field: FIELD, value: name, message, todo }]);
+}
+
+function tell(name: string, where: string, what: string): void {
+  process.stderr.write(`${name}: ${where}: ${what}\n`);
+}
