@@ -41,6 +41,7 @@ export function appointmentsOf(
   };
   const { signer, about: owner } = view.begin.header;
   if (owner !== null) bind(signer, owner);
+  const retiredBy = Map.groupBy(retirements, (r) => r.key);
   for (const p of view.list) {
     const { kind, key, about } = p.header;
     if (kind !== 'appoint' || !counts(p) || !byOwner(p)) continue;
@@ -52,7 +53,7 @@ export function appointmentsOf(
     const stranger = bound !== undefined && !bound.has(about);
     bind(key, about);
     if (stranger) refusals.add(p, refusal('not-appointed', 'bound'));
-    else if (retirements.some((r) => r.key === key && view.order.isPast(p, r.entry))) {
+    else if (retiredBy.get(key)?.some((r) => view.order.isPast(p, r.entry))) {
       refusals.add(p, refusal('after-retirement', 'retired-appointed'));
     } else {
       const state = bodyState(view, p);

@@ -16,15 +16,14 @@ export function authorityOf(view: View, lost: ReadonlySet<string>): Authority {
   const { isPast, mayKnow } = view.order;
   const refusals = new Refusals();
   const counts = (p: Placed): boolean => !refusals.has(p) && !lost.has(p.id);
-  const states = new Map(view.list.map((p) => [p.id, bodyState(view, p)]));
   const body = <K extends BodyKind>(p: Placed, kind: K): BodyState<K> =>
-    (p.header.kind === kind ? (states.get(p.id) ?? bodyState(view, p)) : { state: 'none' }) as BodyState<K>;
+    (p.header.kind === kind ? bodyState(view, p) : { state: 'none' }) as BodyState<K>;
 
   const ownership = ownershipOf(view, lost, refusals);
   const { byOwner } = ownership;
   for (const p of view.list) {
-    const state = states.get(p.id);
-    if (state?.state === 'unreadable') refusals.add(p, misread(state.why));
+    const state = bodyState(view, p);
+    if (state.state === 'unreadable') refusals.add(p, misread(state.why));
     if (ownerKinds.includes(p.header.kind) && !byOwner(p)) {
       refusals.add(p, refusal('not-appointed', 'not-owner'));
     }
@@ -34,15 +33,17 @@ export function authorityOf(view: View, lost: ReadonlySet<string>): Authority {
     .map((p) => retirementOf(view.order, p));
   const { appointments, persons } = appointmentsOf(view, ownership, retirements, counts, refusals);
 
+  const retiredBy = Map.groupBy(retirements, (r) => r.key);
   for (const p of view.list) {
-    if (byOwner(p) && !witnessKinds.includes(p.header.kind)) continue;
-    const cuts = retirements.filter((r) => r.key === p.header.signer && !r.stands.has(p.id));
+    const own = retiredBy.get(p.header.signer);
+    if (own === undefined || (byOwner(p) && !witnessKinds.includes(p.header.kind))) continue;
+    const cuts = own.filter((r) => !r.stands.has(p.id));
     const known = cuts.some((r) => isPast(r.entry, p));
     if (cuts.length > 0) refusals.add(p, refusal('after-retirement', 'retired', known));
   }
-  const appointed = (p: Placed): readonly Appointment[] =>
-    appointments.filter((a) => a.key === p.header.signer && mayKnow(p, a.entry));
-  const isWitness = (p: Placed): boolean => appointed(p).length > 0;
+  const byKey = Map.groupBy(appointments, (a) => a.key);
+  const ofSigner = (p: Placed): readonly Appointment[] => byKey.get(p.header.signer) ?? [];
+  const isWitness = (p: Placed): boolean => ofSigner(p).some((a) => mayKnow(p, a.entry));
   const authority: Authority = {
     ...ownership,
     appointments,
@@ -52,7 +53,7 @@ export function authorityOf(view: View, lost: ReadonlySet<string>): Authority {
     body,
     isWitness,
     hasStanding: (p) => (byOwner(p) || isWitness(p)) && refusals.byId.get(p.id)?.code !== 'after-retirement',
-    appointedFor: (p, task, on) => appointed(p).filter((a) => covers(a, task, on)),
+    appointedFor: (p, task, on) => ofSigner(p).filter((a) => covers(a, task, on) && mayKnow(p, a.entry)),
   };
   for (const p of view.list) if (counts(p)) refusals.add(p, demanded(p, view, authority));
   return authority;

@@ -1,5 +1,5 @@
 import type { Say } from '../trade/answer.ts';
-import type { Bodies, Variant } from './bodies.ts';
+import type { Variant } from './bodies.ts';
 import { byText } from './bytes.ts';
 import { type Check, checksOf, type Regrade } from './checks.ts';
 import type { Day } from './days.ts';
@@ -7,6 +7,7 @@ import type { Judged, SignerRow } from './judged.ts';
 import type { Placed } from './order.ts';
 import { isOnRecord, type On, rankOf, type Stands, standingOf, type Why } from './standing.ts';
 import { isHeading, isTicket, type MapTask, monthsOf, type TaskMap } from './taskMap.ts';
+import { type Ticket, ticketsOn } from './tickets.ts';
 
 export interface VariantRow extends Stands {
   readonly variant: Variant;
@@ -15,17 +16,10 @@ export interface TaskRow extends Stands {
   /** By variant text. */
   readonly variants: readonly VariantRow[];
 }
-export interface TicketRow {
-  readonly ticket: string;
-  readonly issuer: string;
-  readonly number: string;
-  readonly until: Day;
-  readonly entry: string;
-}
 export interface PersonRow {
   readonly id: string;
   readonly erased?: true;
-  readonly tickets: readonly TicketRow[];
+  readonly tickets: readonly Ticket[];
   /** Every task of the map, headings too, outside tickets not. */
   readonly tasks: Readonly<Record<string, TaskRow>>;
 }
@@ -80,26 +74,30 @@ function personRow(id: string, checks: readonly Check[], judged: Judged, asked: 
   const unsure: Why | undefined =
     missing === undefined ? undefined : { code: '?', say: { say: 'registerWhy.body' }, entry: missing.id };
   const tasks = asked.map.tasks.filter((t) => !isTicket(t.id));
+  const seen = Map.groupBy(
+    checks.filter((c) => c.body.on <= asked.on),
+    (c) => c.body.task,
+  );
   const single = new Map(
     tasks
       .filter((t) => !isHeading(t))
       .map((task): [string, TaskRow] => {
         const months = asked.months?.[task.id] ?? monthsOf(task);
         const at: On = { judged, task, on: asked.on, months, unsure };
-        return [task.id, erased ? { ...nothing, variants: [] } : taskRow(checks, at)];
+        return [task.id, erased ? { ...nothing, variants: [] } : taskRow(seen.get(task.id) ?? [], at)];
       }),
   );
   const row = (t: MapTask): TaskRow => single.get(t.id) ?? headingRow(t, single);
   return {
     id,
     ...(erased ? { erased } : {}),
-    tickets: erased ? [] : ticketsOf(id, judged),
+    tickets: erased ? [] : ticketsOn(judged, id),
     tasks: Object.fromEntries(tasks.map((t) => [t.id, row(t)])),
   };
 }
 
-function taskRow(checks: readonly Check[], at: On): TaskRow {
-  const seen = checks.filter((c) => c.body.task === at.task.id && c.body.on <= at.on);
+/** @param seen  the person's checks of the task that count, up to the day */
+function taskRow(seen: readonly Check[], at: On): TaskRow {
   const variants = [...Map.groupBy(seen, (c) => c.variantKey)]
     .filter(([, list]) => list.some((c) => isOnRecord(c, at)))
     .sort(([a], [b]) => byText(a, b))
@@ -125,20 +123,6 @@ function lowest(list: readonly Stands[]): Stands {
 
 const allEntries = (list: readonly Stands[]): readonly string[] =>
   [...new Set(list.flatMap((s) => s.entries))].sort(byText);
-
-/** Outside tickets on record: of several of one kind the last that was not taken back. */
-function ticketsOf(person: string, judged: Judged): readonly TicketRow[] {
-  const counting = judged.view.list.filter((p) => judged.counts(p));
-  const gone = new Set(counting.filter((p) => p.header.kind === 'withdraw').flatMap((p) => p.header.target));
-  const last = new Map<string, TicketRow>();
-  for (const p of counting) {
-    const state = judged.authority.body(p, 'ticket');
-    if (p.header.about !== person || state.state !== 'held' || gone.has(p.id)) continue;
-    const { ticket, issuer, number, until }: Bodies['ticket'] = state.body;
-    last.set(ticket, { ticket, issuer, number, until, entry: p.id });
-  }
-  return [...last.values()].sort((a, b) => byText(a.ticket, b.ticket));
-}
 
 function notesOf(judged: Judged): readonly Say[] {
   const { authority, view } = judged;

@@ -1,11 +1,11 @@
 import type { Say } from '../trade/answer.ts';
 import type { Bodies, Variant } from './bodies.ts';
 import { byText } from './bytes.ts';
-import type { Json } from './canonical.ts';
+import { canonical, type Json } from './canonical.ts';
 import type { Day } from './days.ts';
 import type { Judged } from './judged.ts';
 import { latest, type Placed } from './order.ts';
-import { fullVariant, revisionOn, type TaskMap, taskOf, variantText } from './taskMap.ts';
+import { fullVariant, type MapTask, revisionOn, type TaskMap, taskOf, variantText } from './taskMap.ts';
 
 /**
  * Grades evidence again from its sheet's seed: whether it passes, for this person and task. Passed in, for grading is
@@ -50,12 +50,10 @@ export function checksOf(
   regrade: Regrade | undefined,
 ): ReadonlyMap<string, readonly Check[]> {
   const { view, authority } = judged;
-  const counting = view.list.filter((p) => judged.counts(p));
+  const kinds = kindsOf(view.list.filter(judged.counts));
   const ofKind = (kind: string): ReadonlyMap<string, Placed[]> =>
-    Map.groupBy(
-      counting.filter((p) => p.header.kind === kind),
-      (p) => p.header.target[0] ?? '',
-    );
+    Map.groupBy(kinds.get(kind) ?? [], (p) => p.header.target[0] ?? '');
+  const tasks = tasksOf(map);
   const dayOf = (p: Placed): Day => view.dayIn(view.zone, p.entered);
   const withdrawals = ofKind('withdraw');
   const withdrawn = (id: string): Withdrawn | undefined => {
@@ -65,14 +63,15 @@ export function checksOf(
   const secondsOf = ofKind('second');
   const corrections = ofKind('correct');
 
-  const checks = counting.flatMap((entry): readonly Check[] => {
+  const checks = (kinds.get('check') ?? []).flatMap((entry): readonly Check[] => {
     const { about } = entry.header;
     const state = authority.body(entry, 'check');
-    if (entry.header.kind !== 'check' || state.state !== 'held' || about === null) return [];
+    if (state.state !== 'held' || about === null) return [];
     const { body } = state;
-    const task = taskOf(map, body.task);
-    if (task === undefined) return [];
-    const variant = fullVariant(task, body.variant);
+    const known = tasks(body.task);
+    if (known === undefined) return [];
+    const { task } = known;
+    const variant = known.variantOf(body.variant);
     const seconds = (secondsOf.get(entry.id) ?? []).map(
       (s): Second => ({
         entry: s,
@@ -90,8 +89,7 @@ export function checksOf(
         entry,
         body,
         person: about,
-        variant,
-        variantKey: variantText(variant),
+        ...variant,
         revision: Math.min(body.revision, revisionOn(task, body.on)),
         withdrawn: withdrawn(entry.id),
         seconds,
@@ -100,6 +98,37 @@ export function checksOf(
     ];
   });
   return Map.groupBy(checks, (c) => c.person);
+}
+
+const kindsOf = (list: readonly Placed[]): ReadonlyMap<string, readonly Placed[]> =>
+  Map.groupBy(list, (p) => p.header.kind);
+
+type Way = Pick<Check, 'variant' | 'variantKey'>;
+
+/** Tasks of a map by id, and their ways, each worked out once: many checks are of few. */
+function tasksOf(
+  map: TaskMap,
+): (id: string) => { readonly task: MapTask; variantOf(given: Variant): Way } | undefined {
+  const known = new Map(
+    map.tasks.map((t) => {
+      const task = taskOf(map, t.id);
+      if (task === undefined) return [t.id, undefined];
+      const ways = new Map<string, Way>();
+      const variantOf = (given: Variant): Way => {
+        const text = canonical(given);
+        const way = ways.get(text) ?? wayOf(task, given);
+        ways.set(text, way);
+        return way;
+      };
+      return [t.id, { task, variantOf }];
+    }),
+  );
+  return (id) => known.get(id);
+}
+
+function wayOf(task: MapTask, given: Variant): Way {
+  const variant = fullVariant(task, given);
+  return { variant, variantKey: variantText(variant) };
 }
 
 function unsureAppointment(judged: Judged, entry: Placed, { task, on }: Bodies['check']): Say | undefined {

@@ -1,4 +1,4 @@
-import { chainBack, latest, type Placed } from './order.ts';
+import { latest, numbered, type Order, type Placed } from './order.ts';
 import type { Authority } from './rights.ts';
 import type { View } from './view.ts';
 
@@ -14,18 +14,23 @@ export interface Fork {
 /** Which branch of a fork an entry is on; `undefined` when it is on none. */
 export function branchOf(fork: Fork, p: Placed): Placed | undefined {
   if (p.chain !== fork.chain || p.header.seq < fork.seq) return undefined;
-  for (const q of chainBack(p)) if (q.header.seq === fork.seq) return fork.branches.find((b) => b === q);
-  return undefined;
+  const q = numbered(p, fork.seq);
+  return fork.branches.find((b) => b === q);
 }
 
 export function forksOf(view: View): readonly Fork[] {
-  const groups = Map.groupBy(view.list, (p) => `${p.chain}.${p.header.seq}`);
-  return [...groups.values()]
-    .filter((g) => g.length > 1)
-    .map((branches) => {
-      const [first] = branches as [Placed];
-      return { chain: first.chain, signer: first.header.signer, seq: first.header.seq, branches };
-    });
+  const firsts = new Map<string, Map<number, Placed>>();
+  const groups = new Map<Placed, Placed[]>();
+  for (const p of view.list) {
+    const chain = firsts.get(p.chain) ?? new Map<number, Placed>();
+    firsts.set(p.chain, chain);
+    const first = chain.get(p.header.seq);
+    if (first === undefined) chain.set(p.header.seq, p);
+    else groups.set(first, [...(groups.get(first) ?? [first]), p]);
+  }
+  return [...groups]
+    .sort(([a], [b]) => a.rank - b.rank)
+    .map(([{ chain, header }, branches]) => ({ chain, signer: header.signer, seq: header.seq, branches }));
 }
 
 /** How a fork stands: settled, and then which branch counts for nothing. */
@@ -74,13 +79,31 @@ export function settleForks(
 
 /** Everything on a branch that lost, by id. */
 export function lostEntries(view: View, states: readonly ForkState[]): ReadonlySet<string> {
-  const lost = new Set<string>();
-  for (const { fork, lost: branches } of states) {
-    if (branches.length === 0) continue;
-    for (const p of view.list) {
-      const branch = branchOf(fork, p);
-      if (branch !== undefined && branches.includes(branch)) lost.add(p.id);
-    }
+  return onBranches(
+    view.list,
+    states.map(({ fork, lost }) => ({ ...fork, branches: lost })),
+  );
+}
+
+/**
+ * Ids of everything on these branches: an entry is on them when the one before it is, or when it begins one. Only where
+ * a chain skips numbers is every fork gone through.
+ * @param list  in order
+ */
+export function onBranches(list: Order['list'], forks: readonly Fork[]): ReadonlySet<string> {
+  const on = new Set<string>();
+  const begins = new Set(forks.flatMap((f) => f.branches));
+  if (begins.size === 0) return on;
+  const byChain = Map.groupBy(forks, (f) => f.chain);
+  for (const p of list) {
+    const own = byChain.get(p.chain);
+    if (own === undefined) continue;
+    const { before } = p;
+    const is =
+      before?.header.seq === p.header.seq - 1
+        ? begins.has(p) || on.has(before.id)
+        : own.some((f) => branchOf(f, p) !== undefined);
+    if (is) on.add(p.id);
   }
-  return lost;
+  return on;
 }

@@ -1,6 +1,7 @@
 import type { Day } from './days.ts';
 import { type Citation, chainOf } from './header.ts';
 import { latest, type Placed } from './order.ts';
+import type { Retirement } from './retirement.ts';
 import type { Authority } from './rights.ts';
 import type { View } from './view.ts';
 
@@ -33,7 +34,7 @@ export function gapsOf(view: View, authority: Authority, settled: ReadonlySet<st
   return [...found.values()].map(({ cited, by }) => {
     const first = by.find(authority.hasStanding);
     const speaks = first ?? (by[0] as Placed);
-    const cutBy = cuts(view, authority, cited);
+    const cutBy = cuts(authority, cited);
     const inPast = cutBy.some((c) => by.some((p) => p === c || view.order.isPast(c, p)));
     return {
       cited,
@@ -47,20 +48,14 @@ export function gapsOf(view: View, authority: Authority, settled: ReadonlySet<st
 }
 
 /** Retirements and take-overs under which a missing entry would count for nothing. */
-function cuts(view: View, authority: Authority, cited: Citation): readonly Placed[] {
+function cuts(authority: Authority, cited: Citation): readonly Placed[] {
   if (authority.owners.includes(cited.signer)) return [];
-  return authority.retirements
-    .filter((r) => r.key === cited.signer && !needed(view, r.stands, cited))
-    .map((r) => r.entry);
+  return authority.retirements.filter((r) => r.key === cited.signer && !needed(r, cited)).map((r) => r.entry);
 }
 
 /** Whether a missing entry lies in its chain before something that stands. */
-function needed(view: View, stands: ReadonlySet<string>, cited: Citation): boolean {
-  return [...stands].some((id) => {
-    const p = view.order.byId.get(id);
-    return p !== undefined && p.chain === chainOf(cited) && p.header.seq > cited.seq;
-  });
-}
+const needed = ({ upTo }: Retirement, cited: Citation): boolean =>
+  (upTo.get(chainOf(cited)) ?? 0) > cited.seq;
 
 /** Settlements of single entries (missing, back-dated): by target, unless two that do not know each other name one. */
 export function settledTargets(view: View, settles: readonly Placed[]): ReadonlySet<string> {

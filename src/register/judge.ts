@@ -2,8 +2,8 @@ import type { Say } from '../trade/answer.ts';
 import { authorityOf } from './authority.ts';
 import { isKnownKind } from './bodies.ts';
 import { byText } from './bytes.ts';
-import type { Day } from './days.ts';
-import { branchOf, type ForkState, forksOf, lostEntries, settleForks } from './forks.ts';
+import type { Day, DayIn } from './days.ts';
+import { type ForkState, forksOf, lostEntries, onBranches, settleForks } from './forks.ts';
 import { type Gap, gapsOf, settledTargets } from './gaps.ts';
 import type { Entry, Held } from './held.ts';
 import { AHEAD, type Asked, type Judged, NoRegister, type SignerRow } from './judged.ts';
@@ -16,18 +16,23 @@ import { bodyState, type View } from './view.ts';
  * Judges what a folder holds. Same entries, same answer: order of files and lines does not matter.
  * @throws {NoRegister} no readable `begin` is held
  */
-export function judge(held: Held, asked: Asked): Judged {
+export function judge(held: Held, given: Asked): Judged {
+  const asked = { ...given, dayIn: remembered(given.dayIn) };
   const { begin, strangers } = partOf(held, asked.owner);
   const own = arrange([...held.entries.values()].filter((e) => !strangers.has(e.id)));
   const start = own.byId.get(begin.id) as Placed;
   const rootless = own.list.filter((p) => p !== start && !own.isPast(p, start) && !p.holed);
-  const order = rootless.length === 0 ? own : arrange(own.list.filter((p) => !rootless.includes(p)));
+  const cutOff = new Set(rootless);
+  const order = rootless.length === 0 ? own : arrange(own.list.filter((p) => !cutOff.has(p)));
   const foreign = [...strangers.values(), ...rootless];
 
   const whole = viewOf(held, order, begin, asked, { knownOn: undefined, erased: new Set() });
-  const erased = erasedIn(whole);
-  const view = viewOf(held, order, begin, asked, { knownOn: asked.knownOn, erased });
-  const all = settle(view);
+  const everything = settle(whole);
+  const erased = erasedIn(whole, everything);
+  const { knownOn } = asked;
+  const isWhole = knownOn === undefined && erased.size === 0;
+  const view = isWhole ? whole : viewOf(held, order, begin, asked, { knownOn, erased });
+  const all = isWhole ? everything : settle(view);
   const counted = new Set(view.list.map((p) => p.id));
   const { authority, forks, settled, lost } = all;
   const counts = (p: Placed): boolean => counted.has(p.id) && !authority.voids.has(p.id) && !lost.has(p.id);
@@ -64,6 +69,23 @@ export function judge(held: Held, asked: Asked): Judged {
   return { ...judged, problems: listProblems(judged, foreign, settled, asked.owner) };
 }
 
+/** The same days, each worked out once: a calendar is slow to ask. */
+function remembered(dayIn: DayIn): DayIn {
+  const zones = new Map<string, Map<number, Day>>();
+  const days = new Map<Day, Day>();
+  return (zone, instant) => {
+    const known = zones.get(zone) ?? new Map<number, Day>();
+    zones.set(zone, known);
+    const found = known.get(instant);
+    if (found !== undefined) return found;
+    const day = dayIn(zone, instant);
+    const one = days.get(day) ?? day;
+    days.set(one, one);
+    known.set(instant, one);
+    return one;
+  };
+}
+
 /** The beginning that a folder belongs to, and the entries of other registers in it. */
 function partOf(held: Held, owner: string | undefined): { begin: Entry; strangers: Map<string, Entry> } {
   const begins = [...held.entries.values()].filter((e) => e.header.kind === 'begin');
@@ -94,8 +116,7 @@ function viewOf(
   return { ...bare, zone, list };
 }
 
-function erasedIn(whole: View): ReadonlySet<string> {
-  const { authority, lost } = settle(whole);
+function erasedIn(whole: View, { authority, lost }: Settled): ReadonlySet<string> {
   const acts = whole.list.filter(
     (p) => p.header.kind === 'erase' && !authority.voids.has(p.id) && !lost.has(p.id),
   );
@@ -116,9 +137,9 @@ interface Settled {
  */
 function settle(view: View): Settled {
   const found = forksOf(view);
+  const before = authorityOf(view, new Set());
   let settles: readonly Placed[] = [];
   for (let round = 0; ; round++) {
-    const before = authorityOf(view, new Set());
     const forks = settleForks(view, before, found, settles);
     const lost = lostEntries(view, forks);
     const authority = lost.size === 0 ? before : authorityOf(view, lost);
@@ -145,7 +166,10 @@ function doubtsOf(
   gaps: readonly Gap[],
   settled: ReadonlySet<string>,
 ): (p: Placed) => Say | undefined {
-  const open = forks.filter((f) => !f.settled).map((f) => f.fork);
+  const open = onBranches(
+    view.order.list,
+    forks.filter((f) => !f.settled).map((f) => f.fork),
+  );
   const ended = new Set(gaps.filter((g) => g.settled || g.cut).map((g) => g.cited.id));
   for (const id of settled) ended.add(id);
   const holed = new Set<string>();
@@ -157,7 +181,7 @@ function doubtsOf(
   }
   return (p) => {
     if (isBackDated(p) && !settled.has(p.id)) return { say: 'registerWhy.back-dated' };
-    if (open.some((f) => branchOf(f, p) !== undefined)) return { say: 'registerWhy.fork' };
+    if (open.has(p.id)) return { say: 'registerWhy.fork' };
     return holed.has(p.id) ? { say: 'registerWhy.hole' } : undefined;
   };
 }

@@ -18,6 +18,8 @@ export interface Placed extends Entry, Place {
   readonly holed: boolean;
   /** Whether an entry before it in its own chain is lacking. */
   readonly broken: boolean;
+  /** The entries of its stretch: `row[step]` is itself. */
+  readonly row: readonly Placed[];
 }
 
 export interface Order {
@@ -32,8 +34,6 @@ export interface Order {
    * it is not said besides that its signer knew nothing.
    */
   mayKnow(later: Placed, earlier: Placed): boolean;
-  /** The nearest of an entry and those before it in its chain with a number, as `chainBack` would come upon it. */
-  numbered(from: Placed, seq: number): Placed | undefined;
 }
 
 /** Every citation of an entry: the one before it in its chain, then what it has seen. */
@@ -88,7 +88,7 @@ function place(drafts: Draft[], byId: ReadonlyMap<string, Draft>): Order {
       (a.entered as number) - (b.entered as number) || a.depth - b.depth || byText(a.entry.id, b.entry.id),
   );
   const reach = new Reach();
-  const stretches: Placed[][] = [];
+  const rows: Placed[][] = [];
   const lost: ReadonlyMap<string, number>[] = [];
   const list: Placed[] = [];
   for (const draft of sorted) {
@@ -103,6 +103,8 @@ function place(drafts: Draft[], byId: ReadonlyMap<string, Draft>): Order {
       follows,
     );
     const linked = own === undefined ? prev === null : follows !== undefined && !own.broken;
+    const row = rows[at.stretch] ?? [];
+    rows[at.stretch] = row;
     const { id, header, signature, time, file, line } = entry;
     const placed: Placed = {
       ...{ id, header, signature, time, file, line },
@@ -114,12 +116,12 @@ function place(drafts: Draft[], byId: ReadonlyMap<string, Draft>): Order {
       lacks,
       holed,
       broken: !linked,
+      row,
     };
     draft.placed = placed;
     list.push(placed);
     lost.push(draft.lost);
-    if (at.step === 0) stretches.push([placed]);
-    else stretches[at.stretch]?.push(placed);
+    row.push(placed);
   }
   const isPast = (later: Placed, earlier: Placed): boolean => reach.knows(later, earlier);
   const mayKnow = (later: Placed, earlier: Placed): boolean =>
@@ -128,17 +130,7 @@ function place(drafts: Draft[], byId: ReadonlyMap<string, Draft>): Order {
       later !== earlier &&
       !isPast(earlier, later) &&
       earlier.entered <= later.entered);
-  const numbered = (from: Placed, seq: number): Placed | undefined => {
-    for (let p: Placed | undefined = from; p !== undefined; ) {
-      const stretch = stretches[p.stretch] as Placed[];
-      // Along a stretch numbers go up by one.
-      const step = p.step - (p.header.seq - seq);
-      if (step >= 0 && step <= p.step) return stretch[step];
-      p = stretch[0]?.before;
-    }
-    return undefined;
-  };
-  return { list, byId: new Map(list.map((p) => [p.id, p])), isPast, mayKnow, numbered };
+  return { list, byId: new Map(list.map((p) => [p.id, p])), isPast, mayKnow };
 }
 
 /** Time entered and depth of an entry and its past, the past first; without recursion, for chains are long. */
@@ -197,4 +189,14 @@ export function latest(order: Order, among: readonly Placed[]): readonly Placed[
 /** An entry and those before it in its chain, as far as they are held. */
 export function* chainBack(from: Placed): Generator<Placed> {
   for (let p: Placed | undefined = from; p !== undefined; p = p.before) yield p;
+}
+
+/** The nearest of an entry and those before it in its chain that has a number: what `chainBack` comes upon first. */
+export function numbered(from: Placed, seq: number): Placed | undefined {
+  for (let p: Placed | undefined = from; p !== undefined; p = p.row[0]?.before) {
+    // Along a stretch numbers go up by one.
+    const step = p.step - (p.header.seq - seq);
+    if (step >= 0 && step <= p.step) return p.row[step];
+  }
+  return undefined;
 }

@@ -1,8 +1,10 @@
 import type { Say } from '../trade/answer.ts';
 import { byText } from './bytes.ts';
-import { bySeen, type Check, comesAfter, type Withdrawn } from './checks.ts';
+import { bySeen, type Check, type Withdrawn } from './checks.ts';
 import { addMonths, type Day, nextDay } from './days.ts';
+import type { Gap } from './gaps.ts';
 import type { Judged } from './judged.ts';
+import { latest } from './order.ts';
 import type { MapTask } from './taskMap.ts';
 
 export const standings = ['not shown', 'practice only', 'show again', 'shown'] as const;
@@ -68,11 +70,28 @@ export const isOnRecord = (check: Check, at: On): boolean =>
  */
 export function standingOf(checks: readonly Check[], at: On): Stands {
   const good = checks.filter((c) => isGood(c, at));
-  const last = good.filter((c) => !good.some((d) => comesAfter(at.judged, d, c)));
-  const outcomes = last.sort((a, b) => byText(a.entry.id, b.entry.id)).map((c) => withShowing(c, checks, at));
+  const outcomes = lastOf(good, at.judged)
+    .sort((a, b) => byText(a.entry.id, b.entry.id))
+    .map((c) => withShowing(c, checks, at));
   const [first, ...rest] = outcomes;
   if (first === undefined) return withoutShowing(checks, at);
   return rest.reduce((low, s) => (rankOf(s.standing) < rankOf(low.standing) ? s : low), first);
+}
+
+/** Those that no other comes after: of the last day, and of that day not in another's past. */
+function lastOf(good: readonly Check[], { view }: Judged): Check[] {
+  const day = good
+    .map((c) => c.body.on)
+    .sort(byText)
+    .at(-1);
+  const ofDay = good.filter((c) => c.body.on === day);
+  const last = new Set(
+    latest(
+      view.order,
+      ofDay.map((c) => c.entry),
+    ),
+  );
+  return ofDay.filter((c) => last.has(c.entry));
 }
 
 function withShowing(showing: Check, checks: readonly Check[], at: On): Stands {
@@ -163,13 +182,27 @@ function doubt(showing: Check, at: On): readonly Reason[] {
     whys.push({ code: '?', say: { say: 'registerWhy.second-doubt' }, entry: unsureSecond.entry.id });
   }
   if (unsure !== undefined) whys.push(unsure);
-  for (const { cited, until, cut, settled, heard } of judged.gaps) {
-    if (cut || settled || !heard || showing.body.on > until || !mightSign(judged, cited.signer, task.id))
-      continue;
-    whys.push({ code: '?', say: { say: 'registerWhy.gap' }, entry: cited.id });
-    break;
-  }
+  const gap = gapsFor(judged, task.id).find(({ until }) => showing.body.on <= until);
+  if (gap !== undefined) whys.push({ code: '?', say: { say: 'registerWhy.gap' }, entry: gap.cited.id });
   return whys.slice(0, 1).map((why) => ({ since: null, why }));
+}
+
+const knownGaps = new WeakMap<Judged, Map<string, readonly Gap[]>>();
+
+/** Missing entries that may have been about a task; of several the first that reaches to a day speaks for it. */
+function gapsFor(judged: Judged, task: string): readonly Gap[] {
+  const known = knownGaps.get(judged) ?? new Map<string, readonly Gap[]>();
+  knownGaps.set(judged, known);
+  let furthest = '';
+  const gaps =
+    known.get(task) ??
+    judged.gaps.filter(({ cited, until, cut, settled, heard }) => {
+      const speaks = !cut && !settled && heard && until > furthest && mightSign(judged, cited.signer, task);
+      if (speaks) furthest = until;
+      return speaks;
+    });
+  known.set(task, gaps);
+  return gaps;
 }
 
 /** Whether an entry of this signer that nobody holds could have been about the task. */

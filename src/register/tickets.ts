@@ -2,6 +2,7 @@ import type { Bodies } from './bodies.ts';
 import { byText } from './bytes.ts';
 import type { Day } from './days.ts';
 import type { Judged } from './judged.ts';
+import type { Placed } from './order.ts';
 
 /** An outside ticket on record: looked at, never assessed; good to the end of `until`. */
 export interface Ticket {
@@ -13,11 +14,32 @@ export interface Ticket {
 }
 
 /** A person's tickets by their ids: of several of one kind the last that was not taken back; nobody's who is erased. */
-export function ticketsOn(judged: Judged, person: string): readonly Ticket[] {
-  const counting = judged.view.list.filter((p) => p.header.about === person && judged.counts(p));
-  const gone = new Set(counting.filter((p) => p.header.kind === 'withdraw').flatMap((p) => p.header.target));
+export const ticketsOn = (judged: Judged, person: string): readonly Ticket[] =>
+  ticketsOf(judged).get(person) ?? [];
+
+type ByPerson = ReadonlyMap<string, readonly Ticket[]>;
+const known = new WeakMap<Judged, ByPerson>();
+
+/** Everybody's tickets, by person. */
+function ticketsOf(judged: Judged): ByPerson {
+  const found = known.get(judged) ?? readTickets(judged);
+  known.set(judged, found);
+  return found;
+}
+
+function readTickets(judged: Judged): ByPerson {
+  const told = judged.view.list.filter(
+    ({ header }) => (header.kind === 'ticket' || header.kind === 'withdraw') && header.about !== null,
+  );
+  const people = Map.groupBy(told.filter(judged.counts), (p) => p.header.about as string);
+  return new Map([...people].map(([person, entries]) => [person, lastOf(judged, entries)]));
+}
+
+/** @param entries  one person's tickets and what was taken back of his, in order */
+function lastOf(judged: Judged, entries: readonly Placed[]): readonly Ticket[] {
+  const gone = new Set(entries.filter((p) => p.header.kind === 'withdraw').flatMap((p) => p.header.target));
   const last = new Map<string, Ticket>();
-  for (const p of counting) {
+  for (const p of entries) {
     if (p.header.kind !== 'ticket' || gone.has(p.id)) continue;
     const state = judged.authority.body(p, 'ticket');
     if (state.state !== 'held') continue;

@@ -1,6 +1,7 @@
 import { type Bodies, type BodyKind, bodyFault, dropped, hasBody } from './bodies.ts';
 import type { Json } from './canonical.ts';
 import type { DayIn } from './days.ts';
+import type { Header } from './header.ts';
 import type { Held } from './held.ts';
 import type { Order, Placed } from './order.ts';
 import { readJson } from './strictJson.ts';
@@ -31,6 +32,23 @@ export function bodyState(view: Pick<View, 'held' | 'erased'>, entry: Placed): B
   if (about !== null && view.erased.has(about) && dropped.includes(kind)) return { state: 'erased' };
   const text = view.held.bodies.get(body);
   if (text === undefined) return { state: view.held.alteredBodies.has(body) ? 'altered' : 'missing' };
+  const read = readOf(view.held);
+  const found = read.get(entry.header) ?? readBody(kind, text);
+  read.set(entry.header, found);
+  return found;
+}
+
+/** Bodies as read, by the header that names them: each is asked for many times over. */
+type Read = Map<Header, BodyState>;
+const readBodies = new WeakMap<Held['bodies'], Read>();
+
+function readOf({ bodies }: Held): Read {
+  const read = readBodies.get(bodies) ?? new Map<Header, BodyState>();
+  readBodies.set(bodies, read);
+  return read;
+}
+
+function readBody(kind: BodyKind, text: string): BodyState {
   let value: Json;
   try {
     value = readJson(text);
@@ -38,6 +56,7 @@ export function bodyState(view: Pick<View, 'held' | 'erased'>, entry: Placed): B
     return { state: 'unreadable', why: (error as Error).message };
   }
   const why = bodyFault(kind, value);
-  if (why !== undefined) return { state: 'unreadable', why };
-  return { state: 'held', body: value as unknown as Bodies[BodyKind] };
+  return why === undefined
+    ? { state: 'held', body: value as unknown as Bodies[BodyKind] }
+    : { state: 'unreadable', why };
 }

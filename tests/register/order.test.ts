@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { hashOf } from '../../src/register/bytes.ts';
 import type { Citation, Header } from '../../src/register/header.ts';
 import type { Entry } from '../../src/register/held.ts';
-import { arrange, chainBack, latest, type Placed } from '../../src/register/order.ts';
+import { arrange, chainBack, latest, numbered, type Placed } from '../../src/register/order.ts';
 import { Reach } from '../../src/register/reach.ts';
 import { model } from './orderModel.ts';
 
@@ -75,7 +75,7 @@ describe('order', () => {
             expect(order.mayKnow(p, q), `${i} may know ${k}`).toBe(mayKnow(wanted[k] as never));
           }
           for (let seq = 0; seq <= p.header.seq + 2; seq++) {
-            expect(order.numbered(p, seq)).toBe([...chainBack(p)].find((q) => q.header.seq === seq));
+            expect(numbered(p, seq)).toBe([...chainBack(p)].find((q) => q.header.seq === seq));
           }
         }
       }),
@@ -86,7 +86,7 @@ describe('order', () => {
     fc.assert(
       fc.property(history, fc.array(roll, { maxLength: 12 }), (entries, picks) => {
         const order = arrange(entries);
-        const among = picks.flatMap((i): readonly Placed[] => order.list[i % 40] ?? []);
+        const among = picks.map((i) => order.list[i % 40]).filter((p): p is Placed => p !== undefined);
         const known = (p: Placed): boolean => among.some((q) => order.isPast(q, p));
         expect(latest(order, among)).toEqual(among.filter((p) => !known(p)));
       }),
