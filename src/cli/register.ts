@@ -1,5 +1,6 @@
 /** `trayhand register …`: signed entries about what people were seen to do, and the board that follows from them. */
 import { asWritten } from './register/options.ts';
+import { answerVerb } from './register/verbs/answer.ts';
 import { appointVerb } from './register/verbs/appoint.ts';
 import { assignedVerb } from './register/verbs/assigned.ts';
 import { beginVerb } from './register/verbs/begin.ts';
@@ -14,7 +15,9 @@ import { mergeVerb } from './register/verbs/merge.ts';
 import { personVerb } from './register/verbs/person.ts';
 import { retireVerb } from './register/verbs/retire.ts';
 import { secondVerb } from './register/verbs/second.ts';
+import { setVerb } from './register/verbs/set.ts';
 import { settleVerb } from './register/verbs/settle.ts';
+import { signVerb } from './register/verbs/sign.ts';
 import { succeedVerb } from './register/verbs/succeed.ts';
 import { takeOverVerb } from './register/verbs/takeOver.ts';
 import { tasksVerb } from './register/verbs/tasks.ts';
@@ -29,6 +32,9 @@ const verbs = [
   beginVerb,
   appointVerb,
   checkVerb,
+  setVerb,
+  answerVerb,
+  signVerb,
   secondVerb,
   withdrawVerb,
   correctVerb,

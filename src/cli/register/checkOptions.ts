@@ -26,14 +26,17 @@ export const checkOptions = {
 
 /** What the options say was seen; what cannot be read is a fault, and left out. */
 export function checkGivenOf(options: Options): CheckGiven {
-  const { call } = options;
   const person = options.need('person', 'give the id of who did it');
   const task = options.need('task', 'give the id of the task');
+  return { person, task, ...sawOf(options), evidence: evidenceOf(options) };
+}
+
+/** The same without who, which task and the evidence. */
+export function sawOf(options: Options): Omit<CheckGiven, 'person' | 'task' | 'evidence'> {
+  const { call } = options;
   const outcome = options.need('outcome', 'write shown or not-yet') as CheckGiven['outcome'];
   const on = options.day('on', true) ?? '';
   return {
-    person,
-    task,
     outcome,
     on,
     variant: variantAsked(options),
@@ -43,7 +46,6 @@ export function checkGivenOf(options: Options): CheckGiven {
     stopped: call.has('stopped'),
     revision: revisionOf(options),
     measured: measuredOf(options),
-    evidence: evidenceOf(options),
   };
 }
 

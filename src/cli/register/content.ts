@@ -4,6 +4,8 @@
  */
 import may from '../../../content/words/en/may.json' with { type: 'json' };
 import words from '../../../content/words/en/register.json' with { type: 'json' };
+import type { Practice } from '../../practice/sheet.ts';
+import type { Language } from '../../practice/words.ts';
 import type { Demands } from '../../register/acts/ownStanding.ts';
 import type { Json } from '../../register/canonical.ts';
 import type { Regrade } from '../../register/checks.ts';
@@ -43,13 +45,19 @@ export async function siteRegrade(files: RegisterFiles, given?: Json): Promise<R
     ([path, text]) => isBodyPath(path) && text.includes('"evidence":') && !text.includes('"evidence":null'),
   );
   if (!kept && given === undefined) return undefined;
+  const { regradeWith } = await import('../../schema/regrade.ts');
+  const load = await sitePractice();
+  return regradeWith(load);
+}
+
+/** What draws and grades the site's own sheets; read when it is called for. */
+export async function sitePractice(): Promise<() => { practice: Practice; language: Language }> {
   const { readLibrary } = await import('../../schema/library.ts');
   const { practiceOf } = await import('../../schema/practice.ts');
-  const { regradeWith } = await import('../../schema/regrade.ts');
   const { speaker } = await import('../../schema/words.ts');
-  return regradeWith(() => {
+  return () => {
     const { library } = readLibrary(contentFiles().filter((f) => !f.path.startsWith('content/demo/')));
     const speak = speaker(library.words.get('en') ?? new Map());
     return { practice: practiceOf(library), language: { lang: 'en', speak } };
-  });
+  };
 }

@@ -58,7 +58,11 @@ export class Options {
   /** Takes the faults of fields that have none so far: what was read wrong is not told of twice. */
   takeNew(cause: unknown): void {
     if (!(cause instanceof GivenError)) throw cause;
-    this.faults.push(...cause.faults.filter((f) => this.isGood(nameOf(f))));
+    this.takeNewFaults(cause.faults);
+  }
+
+  takeNewFaults(faults: readonly Fault[]): void {
+    this.faults.push(...faults.filter((f) => this.isGood(nameOf(f))));
   }
 
   /** Whether nothing was wrong with some options so far. */
@@ -183,7 +187,7 @@ export function fileText(field: string, file: string): string {
   }
 }
 
-function jsonFile(field: string, file: string): Json {
+export function jsonFile(field: string, file: string): Json {
   const text = fileText(field, file);
   try {
     return readJson(text.replace(/^\uFEFF/, ''));
