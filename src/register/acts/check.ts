@@ -1,4 +1,4 @@
-import { type Fault, GivenError } from '../../trade/given.ts';
+import type { Fault } from '../../trade/given.ts';
 import { covers } from '../appointments.ts';
 import {
   type Help,
@@ -18,6 +18,7 @@ import { type Day, isDay } from '../days.ts';
 import type { Judged } from '../judged.ts';
 import { fullVariant, isHeading, revisionOn, type TaskMap, taskOf, variantFaults } from '../taskMap.ts';
 import { fault, refuseIf, type Writing, type Written, writeEntry, writerFaults } from '../write.ts';
+import { evidenceFaults } from './evidence.ts';
 import { personFaults, taskFaults } from './faults.ts';
 import { type Demands, ownStandingFaults } from './ownStanding.ts';
 
@@ -77,7 +78,10 @@ export function checkFaults(
     }
   }
   faults.push(...ownStandingFaults(judged, given, map, writing, regrade, demands));
-  faults.push(...evidenceFaults(given, regrade));
+  const { evidence = null } = given;
+  if (evidence !== null) {
+    faults.push(...evidenceFaults(evidence, given, regrade, 'sign not-yet, or set a new sheet'));
+  }
   return faults.filter((f) => f !== undefined);
 }
 
@@ -165,27 +169,4 @@ function signerFaults({ authority }: Judged, given: CheckGiven, { signer }: Writ
     faults.push(fault('key', publicKey, message, 'have the owner appoint this key first'));
   }
   return faults;
-}
-
-/** With a sheet that does not pass, nothing was shown. */
-function evidenceFaults(given: CheckGiven, regrade: Regrade | undefined): readonly Fault[] {
-  const { evidence, outcome } = given;
-  if (evidence === undefined || evidence === null) return [];
-  if (regrade === undefined) {
-    return [fault('evidence', undefined, 'nothing here can grade it again', 'leave it out')];
-  }
-  try {
-    if (regrade(evidence, { person: given.person, task: given.task }) || outcome !== 'shown') return [];
-    return [
-      fault(
-        'evidence',
-        undefined,
-        'graded again, the answers do not pass',
-        'sign not-yet, or set a new sheet',
-      ),
-    ];
-  } catch (error) {
-    if (!(error instanceof GivenError)) throw error;
-    return error.faults.map((f) => ({ ...f, field: f.field === '' ? 'evidence' : `evidence.${f.field}` }));
-  }
 }

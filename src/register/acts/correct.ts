@@ -1,11 +1,12 @@
-import { type Fault, GivenError } from '../../trade/given.ts';
+import type { Fault } from '../../trade/given.ts';
 import type { Json } from '../canonical.ts';
 import type { Regrade } from '../checks.ts';
 import type { Judged } from '../judged.ts';
 import type { Placed } from '../order.ts';
 import { fault, refuseIf, type Writing, type Written, writeEntry, writerFaults } from '../write.ts';
-import { namedOf, whyFaults } from './faults.ts';
-import { amendFaults } from './withdraw.ts';
+import { evidenceFaults } from './evidence.ts';
+import { whyFaults } from './faults.ts';
+import { amendFaults, namedOf } from './named.ts';
 
 export interface CorrectGiven {
   /** Id of a check. */
@@ -27,12 +28,12 @@ export function correctFaults(
   if (found.entry === undefined) faults.push(...found.faults);
   else {
     faults.push(...amendFaults(judged, found.entry, writing));
-    faults.push(...evidenceFaultsFor(judged, found.entry, evidence, regrade));
+    faults.push(...answersFaults(judged, found.entry, evidence, regrade));
   }
   return [...faults, ...whyFaults(why)];
 }
 
-function evidenceFaultsFor(
+function answersFaults(
   judged: Judged,
   check: Placed,
   evidence: Json,
@@ -46,18 +47,8 @@ function evidenceFaultsFor(
     ];
   }
   if (evidence === null) return [fault('evidence', null, 'no answers', 'give the answers to the sheet')];
-  if (regrade === undefined) {
-    return [fault('evidence', undefined, 'nothing here can grade it again', 'sign where it can be graded')];
-  }
-  const { task, outcome } = state.body;
-  try {
-    if (regrade(evidence, { person, task }) || outcome !== 'shown') return [];
-  } catch (error) {
-    if (!(error instanceof GivenError)) throw error;
-    return error.faults.map((f) => ({ ...f, field: f.field === '' ? 'evidence' : `evidence.${f.field}` }));
-  }
-  const message = 'graded again, the answers do not pass, and the check says shown';
-  return [fault('evidence', undefined, message, 'withdraw the check, and have it shown again')];
+  const todo = 'withdraw the check, and have it shown again';
+  return evidenceFaults(evidence, { ...state.body, person }, regrade, todo);
 }
 
 /** Replaces the evidence of a check, nothing else; what was there stays readable. @throws {GivenError} */

@@ -2,7 +2,8 @@ import type { Fault } from '../../trade/given.ts';
 import type { Judged } from '../judged.ts';
 import type { Placed } from '../order.ts';
 import { fault, refuseIf, type Writing, type Written, writeEntry, writerFaults } from '../write.ts';
-import { isAppointed, keyFaults, named, ownerFaults, whyFaults } from './faults.ts';
+import { isAppointed, keyFaults, ownerFaults, whyFaults } from './faults.ts';
+import { named } from './named.ts';
 
 export interface RetireGiven {
   /** Public key of the witness, 64 hexadecimal digits. */

@@ -5,7 +5,8 @@ import type { Judged } from '../judged.ts';
 import type { Placed } from '../order.ts';
 import { isHeading, type TaskMap, taskOf } from '../taskMap.ts';
 import { fault, refuseIf, type Writing, type Written, writeEntry, writerFaults } from '../write.ts';
-import { namedOf, ownFaults } from './faults.ts';
+import { ownFaults } from './faults.ts';
+import { isWithdrawn, namedOf } from './named.ts';
 
 export interface SecondGiven {
   /** Id of the check that the second witness saw himself. */
@@ -62,13 +63,6 @@ function checkFaultsFor(judged: Judged, check: Placed, map: TaskMap, writing: Wr
     faults.push(fault('key', publicKey, message, 'have the owner appoint this key first'));
   }
   return faults;
-}
-
-/** Whether a withdrawal that counts names an entry. */
-export function isWithdrawn(judged: Judged, id: string): boolean {
-  return judged.view.list.some(
-    (p) => p.header.kind === 'withdraw' && p.header.target[0] === id && judged.counts(p),
-  );
 }
 
 /** Signs "I saw it myself" under a check. @throws {GivenError} with all faults */

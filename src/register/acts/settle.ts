@@ -13,7 +13,8 @@ import {
   writeEntry,
   writerFaults,
 } from '../write.ts';
-import { idFaults, ownerFaults, ownFaults, whyFaults } from './faults.ts';
+import { ownerFaults, ownFaults, whyFaults } from './faults.ts';
+import { idFaults } from './named.ts';
 
 export interface SettleGiven {
   /** Id of an entry on the branch that stands, of one that is lost for good, or of a back-dated one that is taken. */

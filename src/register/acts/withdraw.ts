@@ -1,10 +1,8 @@
 import type { Fault } from '../../trade/given.ts';
-import { samePerson } from '../demands.ts';
 import type { Judged } from '../judged.ts';
-import type { Placed } from '../order.ts';
 import { fault, refuseIf, type Writing, type Written, writeEntry, writerFaults } from '../write.ts';
-import { isAppointed, isOwner, namedOf, ownFaults, whyFaults } from './faults.ts';
-import { isWithdrawn } from './second.ts';
+import { whyFaults } from './faults.ts';
+import { amendFaults, isWithdrawn, namedOf } from './named.ts';
 
 export interface WithdrawGiven {
   /** Id of a check, a second, a ticket or an entry of who was sent where. */
@@ -28,18 +26,6 @@ export function withdrawFaults(
     }
   }
   return [...faults, ...whyFaults(why)];
-}
-
-/** An entry is amended by the owner or by whoever signed it, with any key of his that is appointed; never by its person. */
-export function amendFaults(judged: Judged, entry: Placed, writing: Writing): readonly Fault[] {
-  const { publicKey } = writing.signer;
-  const faults: Fault[] = [...ownFaults(judged, 'entry', entry.id, entry.header.about, writing)];
-  const own = samePerson(judged.authority, publicKey, entry.header.signer) && isAppointed(judged, publicKey);
-  if (!own && !isOwner(judged, writing)) {
-    const message = 'neither the owner’s key nor one of the witness who signed that entry';
-    faults.push(fault('key', publicKey, message, 'have the owner sign, or who signed the entry'));
-  }
-  return faults;
 }
 
 /** Takes an entry back, for good. @throws {GivenError} with all faults */
