@@ -1,6 +1,7 @@
 /** The copies of a register that are to be joined with another: folders, or registers in one file. */
 import { realpathSync, statSync } from 'node:fs';
 import { readBundle } from '../../register/bundle.ts';
+import { byText } from '../../register/bytes.ts';
 import { type Held, holdFiles, type RegisterFiles } from '../../register/held.ts';
 import type { Verify } from '../../register/keys.ts';
 import { type Fault, GivenError } from '../../trade/given.ts';
@@ -58,11 +59,17 @@ export async function readCopies(names: readonly string[], verify: Verify): Prom
   return copies;
 }
 
+/** So much of one copy is told of line by line. */
+const TOLD = 100;
+
 /** Tells, beside the result, what of a copy is altered or cannot be read: it is not taken. */
 export function tellNotTaken({ name, held }: OtherCopy): void {
-  for (const { file, line, say } of held.problems) {
+  const problems = held.problems.toSorted((a, b) => byText(a.file, b.file) || (a.line ?? 0) - (b.line ?? 0));
+  for (const { file, line, say } of problems.slice(0, TOLD)) {
     tell(name, line === undefined ? file : `${file} line ${line}`, `not taken: ${registerSpeak(say)}`);
   }
+  const more = problems.length - TOLD;
+  if (more > 0) tell(name, `${more} more`, 'not taken: see what register verify says of it');
 }
 
 export function refused(name: string, message: string, todo: string): GivenError {
