@@ -2,7 +2,7 @@
 import type { Fault } from '../../trade/given.ts';
 import { isHex } from '../bytes.ts';
 import { samePerson } from '../demands.ts';
-import type { Judged } from '../judged.ts';
+import { AHEAD, type Judged } from '../judged.ts';
 import type { Placed } from '../order.ts';
 import { fault, type Writing, willKnow } from '../write.ts';
 import { isAppointed, isOwner, ownFaults } from './faults.ts';
@@ -43,12 +43,12 @@ export function named(judged: Judged, field: string, id: string, writing: Writin
   if (judged.authority.voids.get(id)?.code === 'after-retirement') {
     return no('a retirement or a take-over cut this entry off: it counts for nothing', 'name another entry');
   }
+  if (entry.entered > writing.now + AHEAD) {
+    return no('the time of this entry has not come', 'set the clock right, or sign later');
+  }
   if (!willKnow(judged, writing, entry)) {
     if (!judged.authority.hasStanding(entry)) {
       return no('nobody with standing signed this entry: it counts for nothing', 'name another entry');
-    }
-    if (entry.entered > writing.now) {
-      return no('the time of this entry has not come', 'set the clock right, or sign later');
     }
     return no(
       'it is on a branch that this device’s own chain does not follow',
