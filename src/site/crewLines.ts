@@ -53,6 +53,9 @@ export interface EntryLink {
   readonly href: string | undefined;
 }
 
+/** Id of an entry's row on the sheet of the person it is about. */
+export const entryAnchor = (short: string): string => `e-${short}`;
+
 export function entryLink(source: Pick<CrewSource, 'judged' | 'links'>, id: string): EntryLink {
   const short = shortKey(id);
   const about = source.judged.view.order.byId.get(id)?.header.about ?? undefined;

@@ -7,8 +7,8 @@ import type { Bodies } from '../register/bodies.ts';
 import type { Json } from '../register/canonical.ts';
 import type { Placed } from '../register/order.ts';
 import { fullVariant, taskOf } from '../register/taskMap.ts';
-import { type CrewSource, witnessOf } from './crewLines.ts';
-import { dayText } from './dates.ts';
+import { type CrewSource, entryAnchor, witnessOf } from './crewLines.ts';
+import { dayText, shortDay } from './dates.ts';
 import { speakDays } from './days.ts';
 import { shortKey } from './shortKey.ts';
 import type { SiteKey } from './speak.ts';
@@ -36,8 +36,6 @@ export interface EntryRow {
   readonly lists: readonly { readonly name: string; readonly lines: readonly string[] }[];
 }
 
-export const entryAnchor = (short: string): string => `e-${short}`;
-
 /** Entries about a person as known, the last first; those that count for nothing are among them and say so. */
 export function entryRows(source: CrewSource, person: string): readonly EntryRow[] {
   const about = source.judged.view.list.filter(({ header }) => header.about === person);
@@ -63,7 +61,7 @@ function entryRow(source: CrewSource, entry: Placed, about: readonly Placed[]): 
     anchor: entryAnchor(shortKey(id)),
     what: told.what,
     seen: told.seen ?? '',
-    entered: dayText(tell, judged.view.dayIn(judged.view.zone, entry.entered)),
+    entered: shortDay(tell, judged.view.dayIn(judged.view.zone, entry.entered)),
     by,
     byName,
     holds: holdsOf(source, entry, about),
@@ -200,7 +198,7 @@ function checkTold(body: Bodies['check'], source: CrewSource, entry: Placed): To
       way === ''
         ? tell('entryRow.check', { task: body.task, outcome: did })
         : tell('entryRow.checkWay', { task: body.task, way, outcome: did }),
-    seen: dayText(tell, body.on),
+    seen: shortDay(tell, body.on),
     facts: [
       tell('entryRow.revision', { revision: body.revision }),
       tell('entryRow.sightLine', {

@@ -12,3 +12,10 @@ export const variantText = (task: MapTask, variant: Variant, speak: Speak): stri
   Object.keys(task.variants)
     .map((pair) => valueName(pair, variant[pair] ?? task.variants[pair]?.[0] ?? '', speak))
     .join(', ');
+
+/** Values that are not the plain ones, in words. */
+export const otherThanPlain = (task: MapTask, variant: Variant, speak: Speak): readonly string[] =>
+  Object.entries(task.variants).flatMap(([pair, [plain]]) => {
+    const value = variant[pair] ?? plain;
+    return value === undefined || value === plain ? [] : [valueName(pair, value, speak)];
+  });

@@ -3,8 +3,9 @@
  * why, and the entries it rests on. What board, person sheet and task sheet are made of. Pure.
  */
 import type { PersonRow, TaskRow } from '../register/board.ts';
+import type { Variant } from '../register/bodies.ts';
 import { rankOf, type Stands } from '../register/standing.ts';
-import { isHeading, type MapTask } from '../register/taskMap.ts';
+import { isHeading, type MapTask, taskOf } from '../register/taskMap.ts';
 import {
   type CrewSource,
   type EntryLink,
@@ -15,10 +16,10 @@ import {
   showingOf,
   witnessOf,
 } from './crewLines.ts';
-import { dayText } from './dates.ts';
+import { dayText, shortDay } from './dates.ts';
 import { speakDays } from './days.ts';
 import { type StateKey, stateOf } from './states.ts';
-import { variantText } from './variants.ts';
+import { otherThanPlain, variantText } from './variants.ts';
 
 export interface Way {
   /** Its variant, or which part of a heading it is; empty where the task is done one way. */
@@ -37,6 +38,8 @@ export interface Way {
   readonly since: string;
   /** Last day that the showing is or was good. */
   readonly until: string;
+  /** Seen and until as columns write them. */
+  readonly short: { readonly seen: string; readonly until: string };
   readonly entries: readonly EntryLink[];
 }
 
@@ -46,26 +49,30 @@ interface Named {
   readonly stands: Stands;
 }
 
-/** What is on record, one a variant; of a heading one a part and variant. A task with nothing on record is one. */
-function namedOf({ speak }: CrewSource, task: MapTask, row: PersonRow, map: readonly MapTask[]): Named[] {
-  const of = (one: MapTask, whole: string): Named[] => {
+/**
+ * What is on record, one a variant; of a heading one a part and variant. A task with nothing on record is one. A part
+ * names only what is not plain: the rest stands on its own sheet.
+ */
+function namedOf({ map, speak }: CrewSource, task: MapTask, row: PersonRow): readonly Named[] {
+  const of = (one: MapTask, name: (variant: Variant) => string): readonly Named[] => {
     const stands = row.tasks[one.id] as TaskRow;
-    const name = (way: string) => [whole, way].filter((text) => text !== '').join(', ');
     return stands.variants.length === 0
-      ? [{ name: whole, stands }]
-      : stands.variants.map((way) => ({ name: name(variantText(one, way.variant, speak)), stands: way }));
+      ? [{ name: isHeading(task) ? one.id : '', stands }]
+      : stands.variants.map((way) => ({ name: name(way.variant), stands: way }));
   };
-  if (!isHeading(task)) return of(task, '');
+  if (!isHeading(task)) return of(task, (variant) => variantText(task, variant, speak));
   return task.parts.flatMap((id) => {
-    const part = map.find((one) => one.id === id);
-    return part === undefined ? [] : of(part, id);
+    const part = taskOf(map, id);
+    return part === undefined
+      ? []
+      : of(part, (variant) => [id, ...otherThanPlain(part, variant, speak)].join(', '));
   });
 }
 
 /** The way that a task's standing comes from first, then the others by standing, lowest first. */
 export function waysOnRecord(source: CrewSource, task: MapTask, row: PersonRow): readonly [Way, ...Way[]] {
   const { standing, since, until } = row.tasks[task.id] as TaskRow;
-  const named = namedOf(source, task, row, source.map.tasks);
+  const named = namedOf(source, task, row);
   const governs = ({ stands }: Named) =>
     stands.standing === standing && stands.since === since && stands.until === until;
   const first = named.find(governs) ?? (named[0] as Named);
@@ -82,7 +89,8 @@ function wayOf(source: CrewSource, { name, stands }: Named, row: PersonRow): Way
   const witness = seen === undefined ? undefined : witnessOf(source, seen.entry);
   const whys = stands.why.map(({ say }) => speakDays(say, speak, tell));
   const why = row.erased === true ? [tell('crew.erased')] : whys.length > 0 ? whys : reasonOf(source, stands);
-  const day = (text: string | null | undefined) => (typeof text === 'string' ? dayText(tell, text) : '');
+  const day = (text: string | null | undefined, as = dayText) =>
+    typeof text === 'string' ? as(tell, text) : '';
   return {
     name,
     state,
@@ -92,8 +100,12 @@ function wayOf(source: CrewSource, { name, stands }: Named, row: PersonRow): Way
     by: witness?.short ?? '',
     byName: witness?.name ?? '',
     seen: day(seen?.body.on),
-    since: stands.since === seen?.body.on ? '' : day(stands.since),
+    since:
+      whys.some((text) => text.includes(day(stands.since))) || stands.since === seen?.body.on
+        ? ''
+        : day(stands.since),
     until: day(stands.until),
+    short: { seen: day(seen?.body.on, shortDay), until: day(stands.until, shortDay) },
     entries: stands.entries.map((id) => entryLink(source, id)),
   };
 }
@@ -109,5 +121,12 @@ export function wayText({ tell }: Pick<CrewSource, 'tell'>, way: Way): string {
     way.until === '' ? '' : tell('crew.goodTo', { day: way.until }),
   ];
   const line = facts.filter((text) => text !== '').join(', ');
+  return way.name === '' ? line : tell('standing.way', { name: way.name, line });
+}
+
+/** The same for a narrow column: how it stands, why, whose mark, until when. */
+export function shortWay({ tell }: Pick<CrewSource, 'tell'>, way: Way): string {
+  const until = way.short.until === '' ? '' : tell('crew.goodTo', { day: way.short.until });
+  const line = [way.word, ...way.why, way.by, until].filter((text) => text !== '').join(', ');
   return way.name === '' ? line : tell('standing.way', { name: way.name, line });
 }

@@ -34,10 +34,10 @@ function Reasons({ may }: { readonly may: MayView }) {
 /** A job's questions about one person: the first answered large, the others beside it. */
 export function JobAsked({ asked, tell }: { readonly asked: Asked; readonly tell: Tell }) {
   return (
-    <>
+    <div className="may-asked">
       <MayAnswer may={asked.first} />
       <AlsoAsked list={asked.others} job={asked.job} tell={tell} />
-    </>
+    </div>
   );
 }
 

@@ -1,7 +1,8 @@
+import type { ReactNode } from 'react';
 import type { Tell } from '../../speak.ts';
 import type { StandGroup, StandRow } from '../../standRows.ts';
 import type { Way } from '../../ways.ts';
-import { wayText } from '../../ways.ts';
+import { shortWay } from '../../ways.ts';
 import { EntryLinks } from './EntryLinks.tsx';
 import { Mark } from './Mark.tsx';
 
@@ -48,13 +49,18 @@ function Row({ row, tell }: { readonly row: StandRow; readonly tell: Tell }) {
     <li className="stand" id={anchor}>
       <Mark state={lowest.state} text={lowest.mark} />
       <a className="stand-name" href={href}>
-        <b>{code}</b> {name === code ? '' : name}
+        <span>
+          <b>{code}</b> {name === code ? '' : name}
+        </span>
       </a>
       <div className="stand-ways">
         <WayLine way={lowest} tell={tell} />
         {others.map((way) => (
           <p key={way.name}>
-            <strong>{wayText({ tell }, way)}.</strong> <EntryLinks entries={way.entries} />
+            <Reason strong={way.state === 'show-again'}>
+              {tell('standing.reason', { reason: shortWay({ tell }, way) })}
+            </Reason>{' '}
+            <EntryLinks entries={way.entries} />
           </p>
         ))}
       </div>
@@ -68,12 +74,12 @@ function Row({ row, tell }: { readonly row: StandRow; readonly tell: Tell }) {
       </span>
       <span className="stand-seen">
         {lowest.seen !== '' && (
-          <Day long={tell('standing.seenShort', { day: lowest.seen })} day={lowest.seen} />
+          <Day long={tell('standing.seenShort', { day: lowest.short.seen })} day={lowest.short.seen} />
         )}
       </span>
       <span className="stand-until">
         {lowest.until !== '' && (
-          <Day long={tell('standing.untilShort', { day: lowest.until })} day={lowest.until} />
+          <Day long={tell('standing.untilShort', { day: lowest.short.until })} day={lowest.short.until} />
         )}
       </span>
     </li>
@@ -100,8 +106,15 @@ function WayLine({ way, tell }: { readonly way: Way; readonly tell: Tell }) {
   return (
     <p>
       {way.name !== '' && `${end(way.name)} `}
-      {why !== '' && <strong>{end(why.charAt(0).toUpperCase() + why.slice(1))} </strong>}
+      {why !== '' && <Reason strong={way.state === 'show-again'}>{end(capital(why))} </Reason>}
       <EntryLinks entries={way.entries} />
     </p>
   );
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** What speaks against a showing stands out. */
+function Reason({ strong, children }: { readonly strong: boolean; readonly children: ReactNode }) {
+  return strong ? <strong>{children}</strong> : children;
 }
