@@ -1,8 +1,8 @@
-/** A QR code (ISO/IEC 18004) of a text, as a picture. Fetched only when somebody asks for one. */
+/** A QR code (ISO/IEC 18004) of a text, as a picture. Fetched once a page stands. */
 import { encodeQR } from 'qr';
 
 /**
- * The longest text that is put in one code: version 25, 117 modules a side, at the lowest correction. On a phone 360 px
+ * The longest text that is put in one code, more than twice the answers to the longest sheet: version 25, 117 modules a side, at the lowest correction. On a phone 360 px
  * wide that is 2.6 px a module, which a phone still reads off a screen; a longer text goes by link or file.
  */
 export const LONGEST_CODE = 1200;

@@ -1,4 +1,6 @@
-/** Reading a code from a picture that was taken of it, on this device: the picture goes nowhere. */
+/** Reading a code from a picture that was taken of it, on this device: the picture goes nowhere. Fetched once a page stands. */
+
+import { decodeQR } from 'qr/decode.js';
 
 /** Sides, in px, that a picture is brought down to before it is looked at; the first that shows a code is taken. */
 const SIDES = [1200, 800, 2000, 500];
@@ -14,7 +16,7 @@ const MOST_BYTES = 64_000_000;
  */
 export async function codeIn(picture: Blob): Promise<string | undefined> {
   if (picture.size > MOST_BYTES) throw new TypeError('too large');
-  const [{ decodeQR }, bitmap] = await Promise.all([import('qr/decode.js'), opened(picture)]);
+  const bitmap = await opened(picture);
   try {
     const longest = Math.max(bitmap.width, bitmap.height);
     // No side larger than the picture itself, and the picture itself where it is smaller than the first.

@@ -21,6 +21,7 @@ import { HandedEntry } from './HandedEntry.tsx';
 import { HandedOver } from './HandedOver.tsx';
 import { LookOver } from './LookOver.tsx';
 import { ReadySheet } from './ReadySheet.tsx';
+import { useDrawer } from './useCodes.ts';
 import { type PracticeGiven, usePractice } from './usePractice.ts';
 
 interface Props extends PracticeGiven {
@@ -47,6 +48,7 @@ export default function AnswerSheet({ lang, words, sheets, families, world, witn
   // How the answers leave this device, as far as this visit of the page knows.
   const [how, setHow] = useState<'file' | 'code'>();
   const top = useRef<HTMLHeadingElement>(null);
+  useDrawer();
   useEffect(() => {
     const bringBack = async () => {
       const own = (await ownSheet()) ?? null;

@@ -1,5 +1,5 @@
 import type { Tell } from '../../speak.ts';
-import { useLater } from '../useLater.ts';
+import { useDrawer } from './useCodes.ts';
 
 interface Props {
   readonly text: string;
@@ -8,11 +8,9 @@ interface Props {
   readonly tell: Tell;
 }
 
-const drawer = () => import('../../code.ts');
-
-/** A text as a code to be photographed: black on white in any look. Its drawing is fetched when one is shown. */
+/** A text as a code to be photographed: black on white in any look. */
 export function Code({ text, label, tell }: Props) {
-  const drawing = useLater(drawer);
+  const drawing = useDrawer();
   if (drawing === null) return null;
   const svg = drawing.codeSvg(text);
   if (svg === undefined) return <p className="note">{tell('handing.codeLong')}</p>;

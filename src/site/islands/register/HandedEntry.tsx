@@ -8,6 +8,7 @@ import { Refused } from '../Refused.tsx';
 import { TextField } from '../TextField.tsx';
 import { useDoing } from './Doing.tsx';
 import { FileEntry } from './FileEntry.tsx';
+import { useReader } from './useCodes.ts';
 
 interface Props {
   /** What is wanted. */
@@ -26,6 +27,7 @@ interface Props {
  */
 export function HandedEntry({ mark, label, hint, wrong, onText, tell }: Props) {
   const [link, setLink] = useState('');
+  useReader();
   const pasted = useDoing(tell);
   const addressed = useDoing(tell);
   const take = async (text: string, came: 'text' | 'link' | 'code') => {

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { shortKey } from '../../shortKey.ts';
 import type { Tell } from '../../speak.ts';
 import { HandOut } from './HandOut.tsx';
+import { useDrawer } from './useCodes.ts';
 
 interface Props {
   readonly publicKey: string;
@@ -11,6 +12,7 @@ interface Props {
 /** The public half of this device's key for the owner's device: as text, link and code. This page takes it there. */
 export function KeyOut({ publicKey, tell }: Props) {
   const [shown, setShown] = useState(false);
+  useDrawer();
   const key = shortKey(publicKey);
   return (
     <details className="opens" onToggle={(event) => setShown(event.currentTarget.open)}>

@@ -13,6 +13,7 @@ import { Arrow } from '../Arrow.tsx';
 import { DrawFigures } from '../practice/DrawFigures.tsx';
 import { TextField } from '../TextField.tsx';
 import { HandOut } from './HandOut.tsx';
+import { useDrawer } from './useCodes.ts';
 
 interface Props {
   readonly lang: string;
@@ -43,6 +44,7 @@ export default function SetSheet({ lang, words, sheets, families, numbers, world
   const [tried, setTried] = useState(false);
   const [shown, setShown] = useState(false);
   const form = useRef<HTMLFormElement>(null);
+  useDrawer();
   // What was written before script came is taken over; a bench number is offered where none was.
   useEffect(() => {
     const before = new FormData(form.current ?? undefined);
