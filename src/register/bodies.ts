@@ -99,6 +99,10 @@ const fields: Readonly<Record<BodyKind, Readonly<Record<string, shape.Shape>>>> 
   assigned: { job: shape.text, from: shape.text, to: shape.text, override: shape.orNull(shape.text) },
 };
 
+const shapes = Object.fromEntries(
+  Object.entries(fields).map(([kind, of]) => [kind, shape.record({ salt: shape.hex(16), ...of })]),
+) as Readonly<Record<BodyKind, shape.Shape>>;
+
 export const hasBody = (kind: string): kind is BodyKind => Object.hasOwn(fields, kind);
 
 /** Kinds without a body that this version knows. */
@@ -110,7 +114,7 @@ export const dropped: readonly string[] = ['check', 'second', 'ticket', 'assigne
 
 /** Says what keeps a value from being the body of an entry of this kind; `undefined` when nothing does. */
 export function bodyFault(kind: BodyKind, value: Json): string | undefined {
-  const found = shape.record({ salt: shape.hex(16), ...fields[kind] })(value);
+  const found = shapes[kind](value);
   if (found !== undefined || kind !== 'check') return found;
   const { stopped, outcome } = value as unknown as Bodies['check'];
   return stopped && outcome !== 'not-yet' ? 'stopped: only with not-yet' : undefined;

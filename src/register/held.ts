@@ -1,8 +1,9 @@
 import type { Say } from '../trade/answer.ts';
 import { byText, hashOf } from './bytes.ts';
-import { canonical, type Json, type JsonObject } from './canonical.ts';
-import { type Header, headerFault, idOf, lineOf, signedBytes } from './header.ts';
+import { canonical, type JsonObject } from './canonical.ts';
+import type { Header } from './header.ts';
 import type { Verify } from './keys.ts';
+import { altered, type BadLine, readLine, type SignedLine } from './lines.ts';
 import { claimedHash, isBodyPath, isChainPath, MARKER } from './paths.ts';
 import * as shape from './shapes.ts';
 import { readJson } from './strictJson.ts';
@@ -59,29 +60,60 @@ export interface Held {
   readonly problems: readonly Problem[];
 }
 
-/** Reads every line and body, and checks every signature. Nothing in a folder can make this throw. */
-export async function holdFiles(files: RegisterFiles, verify: Verify): Promise<Held> {
+/** What says of a line that its signature was found good: its id, which comes from its bytes, and the signature. */
+export const verifiedKey = ({ id, signature }: Pick<Entry, 'id' | 'signature'>): string => id + signature;
+
+/**
+ * Reads every line and body, and checks every signature. Nothing in a folder can make this throw.
+ * @param known  lines by `verifiedKey` whose signatures were found good before: they are not checked again
+ */
+export async function holdFiles(
+  files: RegisterFiles,
+  verify: Verify,
+  known: ReadonlySet<string> = new Set(),
+): Promise<Held> {
   const problems: Problem[] = [];
   const entries = new Map<string, Entry>();
   const torn = new Set<string>();
   const paths = Object.keys(files).sort(byText);
+  const chains = paths.filter(isChainPath);
 
-  const lines = paths.filter(isChainPath).flatMap((file) => {
+  for (const file of chains) {
     const text = files[file] as string;
     const whole = text.lastIndexOf('\n') + 1;
-    if (whole < text.length) {
-      torn.add(file);
-      const line = text.slice(0, whole).split('\n').length;
-      problems.push({ file, line, code: 'torn-tail', say: { say: 'registerProblem.torn-tail' } });
-    }
-    const texts = text.slice(0, whole).split('\n').slice(0, -1);
-    return texts.map((line, i) => ({ file, line: i + 1, text: line }));
-  });
-  const read = await Promise.all(lines.map((line) => readLine(line, verify)));
-  for (const found of read) {
-    if ('code' in found) problems.push(found);
-    else if (better(found, entries.get(found.id))) entries.set(found.id, found);
+    if (whole === text.length) continue;
+    torn.add(file);
+    const line = text.slice(0, whole).split('\n').length;
+    problems.push({ file, line, code: 'torn-tail', say: { say: 'registerProblem.torn-tail' } });
   }
+  const texts = new Map<string, string>();
+  const one = (text: string): string => {
+    const held = texts.get(text) ?? text;
+    texts.set(held, held);
+    return held;
+  };
+  const isGood = (read: SignedLine): boolean | Promise<boolean> =>
+    known.has(verifiedKey(read)) || verify(read.header.signer, read.bytes, read.signature);
+  const take = ({ file, line, read }: Read, good: boolean): void => {
+    if ('code' in read || !good) {
+      problems.push({ file, line, ...('code' in read ? read : altered('signature')) });
+      return;
+    }
+    const { id, header, signature } = read;
+    const entry: Entry = { id, header, signature, time: Date.parse(header.time), file, line };
+    if (better(entry, entries.get(id))) entries.set(id, entry);
+  };
+  // While the engine is at the signatures of one batch the next is read; never is more than that in hand.
+  let before: Promise<void> | undefined;
+  for (const lines of batches(linesIn(chains, files), 500)) {
+    const reads = lines.map((l): Read => ({ file: l.file, line: l.line, read: readLine(l.text, one) }));
+    const good = Promise.all(reads.map(({ read }) => 'code' in read || isGood(read)));
+    await before;
+    before = good.then((all) => {
+      for (const [i, read] of reads.entries()) take(read, all[i] === true);
+    });
+  }
+  await before;
 
   const bodies = new Map<string, string>();
   const alteredBodies = new Set<string>();
@@ -107,34 +139,29 @@ interface Line {
   readonly line: number;
   readonly text: string;
 }
-
-async function readLine({ file, line, text }: Line, verify: Verify): Promise<Entry | Problem> {
-  const unreadable = (why: string): Problem => ({
-    file,
-    line,
-    code: 'unreadable',
-    say: { say: 'registerProblem.unreadable', values: { why } },
-  });
-  let value: Json;
-  try {
-    value = readJson(text);
-  } catch (error) {
-    return unreadable((error as Error).message);
-  }
-  const wrong = lineShape(value);
-  if (wrong !== undefined) return unreadable(wrong);
-  const { header, signature } = value as unknown as { header: Header; signature: string };
-  const fault = headerFault(header as unknown as Json);
-  if (fault !== undefined) return unreadable(fault);
-  if (lineOf(header, signature) !== text)
-    return { file, line, code: 'altered', say: { say: 'registerProblem.altered-form' } };
-  if (!(await verify(header.signer, signedBytes(header), signature))) {
-    return { file, line, code: 'altered', say: { say: 'registerProblem.altered-signature' } };
-  }
-  return { id: idOf(header), header, signature, time: Date.parse(header.time), file, line };
+interface Read extends Omit<Line, 'text'> {
+  readonly read: SignedLine | BadLine;
 }
 
-const lineShape = shape.record({ header: shape.anything, signature: shape.hex(64) });
+/** Whole lines of all chains' files. */
+function* linesIn(chains: readonly string[], files: RegisterFiles): Generator<Line> {
+  for (const file of chains) {
+    const texts = (files[file] as string).split('\n').slice(0, -1);
+    for (const [i, text] of texts.entries()) yield { file, line: i + 1, text };
+  }
+}
+
+function* batches<T>(items: Iterable<T>, size: number): Generator<readonly T[]> {
+  let batch: T[] = [];
+  for (const item of items) {
+    batch.push(item);
+    if (batch.length < size) continue;
+    yield batch;
+    batch = [];
+  }
+  if (batch.length > 0) yield batch;
+}
+
 const markerShape = shape.record({ v: shape.oneOf(1), begin: shape.hex(32) });
 
 export const markerText = (begin: string): string => canonical({ v: 1, begin });

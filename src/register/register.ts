@@ -1,4 +1,4 @@
-import { type Held, holdFiles, type RegisterFiles } from './held.ts';
+import { type Held, holdFiles, type RegisterFiles, verifiedKey } from './held.ts';
 import { judge } from './judge.ts';
 import type { Asked, Judged } from './judged.ts';
 import type { Verify } from './keys.ts';
@@ -8,16 +8,27 @@ export interface Register {
   readonly files: RegisterFiles;
   readonly held: Held;
   readonly judged: Judged;
+  /** What to hand over as `known` when the same register, or one grown from it, is opened again. */
+  readonly verified: ReadonlySet<string>;
 }
 
 /**
  * Opens a register: reads every file, checks every signature, judges every entry.
+ * @param asked.known  `verified` of an earlier opening: those signatures are not checked again. Ids are always worked
+ *                     out from the bytes, so a set that is stale or lost costs time and nothing else
  * @throws {NoRegister} no beginning is in these files
  */
 export async function openRegister(
   files: RegisterFiles,
-  asked: Asked & { verify: Verify },
+  asked: Asked & { verify: Verify; known?: ReadonlySet<string> | undefined },
 ): Promise<Register> {
-  const held = await holdFiles(files, asked.verify);
-  return { files, held, judged: judge(held, asked) };
+  const held = await holdFiles(files, asked.verify, asked.known);
+  return {
+    files,
+    held,
+    judged: judge(held, asked),
+    get verified() {
+      return new Set([...held.entries.values()].map(verifiedKey));
+    },
+  };
 }

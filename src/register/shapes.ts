@@ -75,18 +75,19 @@ export const sorted =
   };
 
 /** An object with exactly these fields. */
-export const record =
-  (fields: Readonly<Record<string, Shape>>): Shape =>
-  (v) => {
+export const record = (fields: Readonly<Record<string, Shape>>): Shape => {
+  const wanted = Object.entries(fields);
+  return (v) => {
     if (!isObject(v)) return 'wants an object';
     for (const name of Object.keys(v)) if (!Object.hasOwn(fields, name)) return `${name}: no such field`;
-    for (const [name, shape] of Object.entries(fields)) {
+    for (const [name, shape] of wanted) {
       if (!Object.hasOwn(v, name)) return `${name}: missing`;
       const found = shape(v[name] as Json);
       if (found !== undefined) return `${name}: ${found}`;
     }
     return undefined;
   };
+};
 
 /** An object whose members all have one shape. */
 export const table =
