@@ -22,11 +22,12 @@ interface Props {
   readonly onCarry: () => void;
   readonly onAnother: () => void;
   readonly secondPage: string;
+  readonly ownPage: string;
   readonly tell: Tell;
 }
 
 /** After the signature: the entry's short id, where the person stands now, and the way off this device. */
-export function Signed({ signed, top, onCarry, onAnother, secondPage, tell }: Props) {
+export function Signed({ signed, top, onCarry, onAnother, secondPage, ownPage, tell }: Props) {
   const { entry, person, task, state, why, days, second } = signed;
   return (
     <>
@@ -52,9 +53,14 @@ export function Signed({ signed, top, onCarry, onAnother, secondPage, tell }: Pr
         </button>
       </div>
       <p className="way">
-        <button type="button" className="as-link" onClick={onAnother}>
+        <button type="button" className="as-link offer" onClick={onAnother}>
           {tell('witness.another')}
         </button>
+      </p>
+      <p>
+        <a className="offer" href={ownPage}>
+          {tell('look.toOwn')}
+        </a>
       </p>
     </>
   );

@@ -1,21 +1,15 @@
 import { useMemo, useRef, useState } from 'react';
 import { check, checkFaults } from '../../../register/acts/check.ts';
 import type { Demands } from '../../../register/acts/ownStanding.ts';
-import { boardOf } from '../../../register/board.ts';
 import { personId } from '../../../register/shapes.ts';
 import type { TaskMap } from '../../../register/taskMap.ts';
 import { GivenError } from '../../../trade/given.ts';
-import { speakDays } from '../../days.ts';
 import { chance } from '../../device/edge.ts';
 import { saveFile } from '../../device/files.ts';
 import { withoutSecret } from '../../device/keys.ts';
-import { carryOff, ownRegister } from '../../device/register.ts';
+import { carryOff } from '../../device/register.ts';
 import { signHere } from '../../device/sign.ts';
-import { marksOf, spokenName } from '../../people.ts';
-import { faultsFrom } from '../../refusals.ts';
-import { shortKey } from '../../shortKey.ts';
 import { speaker, teller, type WordTable } from '../../speak.ts';
-import { stateOf } from '../../states.ts';
 import { tried } from '../../tried.ts';
 import {
   bars,
@@ -30,18 +24,19 @@ import {
   stillOpen,
   type WitnessTask,
 } from '../../witness.ts';
-import { Refused } from '../Refused.tsx';
 import { useLater } from '../useLater.ts';
 import { Answers } from './Answers.tsx';
 import { useDoing } from './Doing.tsx';
-import { Guard } from './Guard.tsx';
 import { HowDone } from './HowDone.tsx';
+import { lacking } from './lacking.tsx';
 import { loadGrader } from './loadGrader.ts';
 import { MeasuredRows } from './MeasuredRows.tsx';
+import { meOn } from './me.ts';
 import { emptyPassphrase } from './Passphrase.tsx';
 import { Points } from './Points.tsx';
 import { Signed, type SignedEntry } from './Signed.tsx';
 import { SignSection } from './SignSection.tsx';
+import { standsNow } from './stands.ts';
 import { useDevice } from './useDevice.ts';
 import { type PracticeGiven, usePractice } from './usePractice.ts';
 import { WhoAndTask } from './WhoAndTask.tsx';
@@ -55,6 +50,7 @@ interface Props extends PracticeGiven {
   readonly answerPage: string;
   readonly registerPage: string;
   readonly secondPage: string;
+  readonly ownPage: string;
   /** Address above the paper sheets, one a task. */
   readonly paperPage: string;
 }
@@ -62,7 +58,7 @@ interface Props extends PracticeGiven {
 /** What a witness saw, put together and signed: one entry of the register on this device. */
 export default function Witness(props: Props) {
   const { lang, words, tasks, demands, sheets, families, world } = props;
-  const { answerPage, registerPage, secondPage, paperPage } = props;
+  const { answerPage, registerPage, secondPage, ownPage, paperPage } = props;
   const speak = useMemo(() => speaker(words), [words]);
   const tell = useMemo(() => teller(words), [words]);
   const language = useMemo(() => ({ lang, speak }), [lang, speak]);
@@ -88,36 +84,13 @@ export default function Witness(props: Props) {
   }, [saw, grader, practice, language]);
   const grade = graded?.good === true ? graded.value : undefined;
 
-  if (failed !== undefined) return <Refused faults={faultsFrom(failed, tell)} tell={tell} />;
-  if (device === undefined) return <p role="status">{tell('register.reading')}</p>;
-  if (device.answering !== undefined)
-    return <Guard sheet={device.answering} answerPage={answerPage} tell={tell} />;
+  const lacks = lacking({ device, failed, answerPage, registerPage, tell });
+  if (lacks !== undefined || device?.key === undefined || device.opened === undefined) return lacks;
   const { key, opened, people } = device;
-  if (key === undefined || opened === undefined) {
-    const lacks = key === undefined ? 'noKey' : 'noRegister';
-    return (
-      <div className="nothing">
-        <p>
-          <strong>{tell(`witness.${lacks}`)}</strong>
-        </p>
-        <p>{tell(`witness.${lacks}Line`)}</p>
-        <p>
-          <a className="offer" href={registerPage}>
-            {tell('witness.toRegister')}
-          </a>
-        </p>
-      </div>
-    );
-  }
   const { judged } = opened;
-  const { view, authority } = judged;
+  const { view } = judged;
   const today = view.dayIn(view.zone, opened.at);
-  const [mine] = authority.persons.get(key.publicKey) ?? [];
-  const me = mine === undefined ? shortKey(key.publicKey) : spokenName(mine, people.names);
-  const known = [
-    ...new Set([...people.ids, ...view.list.flatMap((entry) => entry.header.about ?? [])]),
-  ].sort();
-  const initials = mine === undefined ? '?' : (marksOf([...known, mine], people.names).get(mine) ?? mine);
+  const { me, initials, known } = meOn(judged, key, people);
   const now: Saw = saw.on === '' ? { ...saw, on: today } : saw;
   const barred = bars(now, task, grade);
   const outcome = outcomeOf(now, barred);
@@ -144,21 +117,8 @@ export default function Witness(props: Props) {
       const entry = await signHere(key, passphrase, (register, how) =>
         check(register, given, map, how, again, demands),
       );
-      const after = await ownRegister();
-      if (after !== undefined) {
-        const board = boardOf(after.judged, { on: today, map, people: [given.person], regrade: again });
-        const stands = board.people.find(({ id }) => id === given.person)?.tasks[given.task];
-        const why = stands?.why[0];
-        setSigned({
-          entry,
-          person: spokenName(given.person, people.names),
-          task: `${given.task} ${speak({ say: `${given.task}.name` })}`,
-          state: tell(`state.${stateOf(stands?.standing ?? 'not shown')}`),
-          why: why === undefined ? '' : speakDays(why.say, speak, tell),
-          days: seenEntered(now, today, tell),
-          second: why?.code === '2',
-        });
-      }
+      const about = { entry, person: given.person, task: given.task, days: seenEntered(now, today, tell) };
+      setSigned(await standsNow({ ...about, today, map, regrade: again, names: people.names, speak, tell }));
       return '';
     });
     if (!good) return;
@@ -178,6 +138,7 @@ export default function Witness(props: Props) {
         onCarry={() => void carry()}
         onAnother={() => setSigned(undefined)}
         secondPage={secondPage}
+        ownPage={ownPage}
         tell={tell}
       />
     );
