@@ -12,6 +12,7 @@ import type { Carried } from '../drills/carried.ts';
 import { type LastNumbers, raised } from '../drills/joined.ts';
 import { now } from './edge.ts';
 import { openStore } from './store.ts';
+import { keepLines, knownLines } from './verified.ts';
 import { dayIn, verify } from './verify.ts';
 
 /** A register as opened, and the moment it was opened at: what is written next is written at that moment. */
@@ -24,7 +25,10 @@ export async function ownRegister(knownOn?: Day): Promise<Opened | undefined> {
   const files = await (await openStore()).get('register', 'files');
   if (files === undefined) return undefined;
   const at = now();
-  return { ...(await openRegister(files, { now: at, dayIn, verify, knownOn })), at };
+  const known = await knownLines();
+  const opened = { ...(await openRegister(files, { now: at, dayIn, verify, knownOn, known })), at };
+  keepLines(opened.verified, known);
+  return opened;
 }
 
 /**
