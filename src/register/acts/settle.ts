@@ -13,7 +13,7 @@ import {
   writeEntry,
   writerFaults,
 } from '../write.ts';
-import { ownerFaults, ownFaults, whyFaults } from './faults.ts';
+import { isOwner, ownerFaults, ownFaults, whyFaults } from './faults.ts';
 import { idFaults } from './named.ts';
 
 export interface SettleGiven {
@@ -70,7 +70,7 @@ function ownForkFaults(judged: Judged, fork: Fork, { id }: Placed, writing: Writ
 
 /** A settlement that is itself in doubt ends no doubt. */
 function chainFaults(judged: Judged, writing: Writing): readonly Fault[] {
-  if (doubtOfChain(judged, writing) === undefined) return [];
+  if (!isOwner(judged, writing) || doubtOfChain(judged, writing) === undefined) return [];
   const device = deviceOf(writing);
   const message = `the chain of ${device} is itself in doubt (a fork or a hole in it), and settles nothing`;
   return [fault('device', device, message, 'sign on another device of the owner')];

@@ -20,6 +20,10 @@ export function takeOverFaults(judged: Judged, { why }: TakeOverGiven, writing: 
     faults.push(
       fault('key', publicKey, message, authority.forked ? 'begin a register anew' : 'ask the owner to sign'),
     );
+  } else if (publicKey === authority.owner) {
+    faults.push(
+      fault('key', publicKey, 'this key is the owner’s already', 'sign with the key that takes over'),
+    );
   } else {
     const last = latest(view.order, authority.successions).at(-1);
     if (last === undefined) {

@@ -66,6 +66,7 @@ const judged = (f: Fault, { draft, signer }: Tried, before: Judged): boolean => 
     /^the second witness is/,
     /^the key is bound/,
     /^the owner named no key/,
+    /^this key is the owner’s already/,
     /^not the key that the owner named/,
   ].some((p) => p.test(message));
 };

@@ -233,7 +233,7 @@ describe('succeed and take over', () => {
     await b.succeed(next);
     await b.succeed(later);
     expect(await say(next, taken)).toEqual(['key: not the key that the owner named last']);
-    expect(await say(owner, taken)).toEqual(['key: not the key that the owner named last']);
+    expect(await say(owner, taken)).toEqual(['key: this key is the owner’s already']);
     expect(await say(later, (j, w) => takeOver(j, { why: '' }, w))).toEqual(['why: says nothing']);
     expect(await say(later, taken)).toEqual([]);
     expect((await b.judged()).authority.owner).toBe(later.publicKey);
