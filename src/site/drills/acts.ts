@@ -22,6 +22,7 @@ import { devicesOf, keysInUse } from './devices.ts';
 import { ageText, dayOf, entryOptions, entryText, signerName } from './entries.ts';
 import { erasingOf, peopleOnRecord } from './erasing.ts';
 import type { Looking, Option } from './looking.ts';
+import { tickets } from './tickets.ts';
 
 const field = (
   { tell }: Looking,
@@ -254,8 +255,6 @@ const erasing: Act = {
   },
   ...signs((values) => ({ person: values['person'] ?? '', why: values['why'] ?? '' }), eraseFaults, erase),
 };
-
-const tickets = ['W1', 'W2', 'W3', 'W4', 'W5', 'W6', 'W7', 'W8'];
 
 const recordingTicket: Act = {
   id: 'ticket',
