@@ -94,8 +94,10 @@ export async function holdFiles(
   };
   const isGood = (read: SignedLine): boolean | Promise<boolean> =>
     known.has(verifiedKey(read)) || verify(read.header.signer, read.bytes, read.signature);
+  const bad = new Counted();
   const take = ({ file, line, read }: Read, good: boolean): void => {
     if ('code' in read || !good) {
+      if (bad.count(file) > MOST_TOLD) return;
       problems.push({ file, line, ...('code' in read ? read : altered('signature')) });
       return;
     }
@@ -105,7 +107,11 @@ export async function holdFiles(
   };
   // While the engine is at the signatures of one batch the next is read; never is more than that in hand.
   let before: Promise<void> | undefined;
-  for (const lines of batches(linesIn(chains, files), 500)) {
+  const toRead = linesIn(chains, files, ({ file, text }) => {
+    // Past those that are told of, what cannot be a line is counted without being read.
+    return bad.of(file) < MOST_TOLD || mayBeLine(text) || bad.count(file) === 0;
+  });
+  for (const lines of batches(toRead, 500)) {
     const reads = lines.map((l): Read => ({ file: l.file, line: l.line, read: readLine(l.text, one) }));
     const good = Promise.all(reads.map(({ read }) => 'code' in read || isGood(read)));
     await before;
@@ -114,6 +120,11 @@ export async function holdFiles(
     });
   }
   await before;
+  for (const [file, n] of bad) {
+    if (n <= MOST_TOLD) continue;
+    const why = `${n - MOST_TOLD} further lines are like those before`;
+    problems.push({ file, code: 'unreadable', say: { say: 'registerProblem.unreadable', values: { why } } });
+  }
 
   const bodies = new Map<string, string>();
   const alteredBodies = new Set<string>();
@@ -143,11 +154,38 @@ interface Read extends Omit<Line, 'text'> {
   readonly read: SignedLine | BadLine;
 }
 
-/** Whole lines of all chains' files. */
-function* linesIn(chains: readonly string[], files: RegisterFiles): Generator<Line> {
+/** So many bad lines of one file are told of one by one: garbage by the megabyte is not worth a row a line. */
+const MOST_TOLD = 1000;
+
+/** Every line of this format begins and ends so, and none is shorter: its hashes and signature alone are longer. */
+const mayBeLine = (text: string): boolean =>
+  text.length > 300 && text.startsWith('{"header":{') && text.endsWith('"}');
+
+/** How many there are of each file. */
+class Counted extends Map<string, number> {
+  of(file: string): number {
+    return this.get(file) ?? 0;
+  }
+  count(file: string): number {
+    this.set(file, this.of(file) + 1);
+    return this.of(file);
+  }
+}
+
+/** Whole lines of all chains' files that are to be read. */
+function* linesIn(
+  chains: readonly string[],
+  files: RegisterFiles,
+  isToRead: (line: Line) => boolean,
+): Generator<Line> {
   for (const file of chains) {
-    const texts = (files[file] as string).split('\n').slice(0, -1);
-    for (const [i, text] of texts.entries()) yield { file, line: i + 1, text };
+    const text = files[file] as string;
+    let from = 0;
+    for (let line = 1, end = text.indexOf('\n'); end >= 0; line += 1, end = text.indexOf('\n', from)) {
+      const one = { file, line, text: text.slice(from, end) };
+      from = end + 1;
+      if (isToRead(one)) yield one;
+    }
   }
 }
 
