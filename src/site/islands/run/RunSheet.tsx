@@ -23,14 +23,14 @@ import { Findings } from './Findings.tsx';
 import { KeptRuns } from './KeptRuns.tsx';
 import { LayOut } from './LayOut.tsx';
 import { Legs } from './Legs.tsx';
-import { Share } from './Share.tsx';
 import { SharedRun } from './SharedRun.tsx';
 import { useRuns } from './useRuns.ts';
 import { useSharedRun } from './useSharedRun.ts';
 import { type Draft, useWorkedRun } from './useWorkedRun.ts';
 
-/** Neither is asked for in the first moments of a page. */
+/** None is asked for in the first moments of a page. */
 const standsPart = () => import('./Stands.tsx').then(({ Stands }) => Stands);
+const sharePart = () => import('./Share.tsx').then(({ Share }) => Share);
 const cardPart = () => import('./JobCard.tsx').then(({ JobCard }) => JobCard);
 
 interface Props {
@@ -54,6 +54,7 @@ export default function RunSheet({ words, data, examples, children }: Props) {
   const [draft, setDraft] = useState<Draft | null>(null);
   const Stands = useLater(standsPart);
   const Card = useLater(cardPart);
+  const Share = useLater(sharePart);
   const [today, setToday] = useState('');
   useEffect(() => setToday(new Date(now()).toISOString().slice(0, 10)), []);
 
@@ -260,21 +261,23 @@ export default function RunSheet({ words, data, examples, children }: Props) {
           />
         )}
         {!runs.stays && <p className="nothing">{tell('yourRun.notKept')}</p>}
-        <Share
-          file={file}
-          json={async () => {
-            const { runFileJson } = await import('../../../schema/runFile.ts');
-            const whole = runFileJson(file) as { readonly run: unknown };
-            return { file: whole, run: whole.run };
-          }}
-          onRead={async (json) => {
-            const given = await read(json);
-            if (!('v' in given)) return given;
-            show(given);
-            return [];
-          }}
-          tell={tell}
-        />
+        {Share !== null && (
+          <Share
+            file={file}
+            json={async () => {
+              const { runFileJson } = await import('../../../schema/runFile.ts');
+              const whole = runFileJson(file) as { readonly run: unknown };
+              return { file: whole, run: whole.run };
+            }}
+            onRead={async (json) => {
+              const given = await read(json);
+              if (!('v' in given)) return given;
+              show(given);
+              return [];
+            }}
+            tell={tell}
+          />
+        )}
         <KeptRuns
           kept={runs.kept}
           open={runs.open}
