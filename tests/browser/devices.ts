@@ -45,7 +45,7 @@ export class Devices {
   }
 
   go(page: Page, path: string) {
-    return page.goto(`${this.site.url}en/${path}/`, { waitUntil: 'networkidle' });
+    return page.goto(`${this.site.url}en/${path}/`, { waitUntil: 'load' });
   }
 
   /** Presses what saves a file, and keeps it. */

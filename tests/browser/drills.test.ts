@@ -225,8 +225,8 @@ describe('forks, gaps, clocks', () => {
     await book.check(kd, 'P2', 'T05', '2026-01-01');
     const early = await book.raw(
       kd,
-      { seq: 1, prev: await headOf(book, kd), time: '2025-12-30T12:00:00.000Z', about: 'P2' },
-      { ...plain, task: 'T06', on: '2025-12-30' },
+      { seq: 1, prev: await headOf(book, kd), time: '2026-01-01T06:00:00.000Z', about: 'P2' },
+      { ...plain, task: 'T06', on: '2026-01-01' },
     );
     book.remove(book.file(lz));
     const page = await desk(book.files, owner, 'office-2');
@@ -272,9 +272,11 @@ function answersFile(person: string, task: string): string {
   const speak = speaker(library.words.get('en') ?? new Map());
   const sheet = practice.sheets.get('measure-and-mark');
   if (sheet === undefined) throw new Error('the sheet of this drill is gone');
-  const answers = sheetDraws(sheet, 4711, practice).map(
-    ({ draw }) => keyOf(draw, practice.world, { lang: 'en', speak }).answers,
-  );
+  const answers = sheetDraws(sheet, 4711, practice).map(({ draw }) => ({
+    family: draw.family.id,
+    seed: draw.seed,
+    answers: keyOf(draw, practice.world, { lang: 'en', speak }).answers,
+  }));
   const head = { v: 1, kind: 'answers', sheet: sheet.id, bench: 4711, person, task, device: 'p-phone' };
   return JSON.stringify({ ...head, answers });
 }
@@ -390,7 +392,7 @@ describe('the browser’s storage, and seven days', () => {
     const book = await Book.staffed();
     const start = Date.parse('2026-03-02T09:00:00Z');
     const page = await desk(book.files, kd, 'kd-desk', start);
-    expect(await page.getByText('never carried off').count()).toBe(0);
+    expect(await page.getByText('signed here and never carried off').count()).toBe(0);
     await open(page, 'tickets');
     const ticket = form(page, 'Record an outside ticket');
     await ticket.getByLabel('The person’s id').fill('P1');
@@ -487,7 +489,7 @@ describe('the key', () => {
     const seal = async (now: string, to: string) => {
       await page.getByLabel('Passphrase that opens it now').fill(now);
       await page.getByLabel('The new passphrase').fill(to);
-      await page.getByLabel('The same once more').last().fill(to);
+      await page.locator('#seal-again').fill(to);
     };
     await seal('not this one at all', 'a long enough one');
     await page.getByRole('button', { name: 'Change it on this device' }).click();

@@ -38,6 +38,11 @@ export function ActForm({ act, device, looking, means, refresh }: Props) {
   const fields = act.fields(looking, valuesOf(first, written));
   const values = valuesOf(fields, written);
   const names = fields.map(({ name }) => name);
+  /** A fault of a part, `evidence.person`, stands beside its field. */
+  const faults = doing.faults.map((fault) => {
+    const [root = ''] = fault.field.split(/[.[]/);
+    return names.includes(root) ? { ...fault, field: root } : fault;
+  });
 
   const sign = (event: FormEvent) => {
     event.preventDefault();
@@ -47,11 +52,11 @@ export function ActForm({ act, device, looking, means, refresh }: Props) {
       .run(async () => {
         // Before the key is opened: a wrong passphrase hides nothing else that is wrong.
         const looks = { signer: withoutSecret(key), now: opened.at, chance };
-        const faults = [
+        const wrong = [
           ...act.faults(opened.judged, values, looks, means),
           ...emptyPassphrase(passphrase, tell),
         ];
-        if (faults.length > 0) throw new GivenError(faults);
+        if (wrong.length > 0) throw new GivenError(wrong);
         const entry = await signHere(key, passphrase, (judged, writing) =>
           act.write(judged, values, writing, means),
         );
@@ -84,7 +89,7 @@ export function ActForm({ act, device, looking, means, refresh }: Props) {
                 onValue={(value) => setWritten((all) => ({ ...all, [field.name]: value }))}
                 looking={looking}
               >
-                <Refused faults={doing.faults} fields={[field.name]} tell={tell} />
+                <Refused faults={faults} fields={[field.name]} tell={tell} />
               </Field>
             ))}
           </div>
@@ -105,7 +110,7 @@ export function ActForm({ act, device, looking, means, refresh }: Props) {
               {tell(act.button)} <Arrow />
             </button>
           </div>
-          <Came doing={doing} without={[...names, 'passphrase']} tell={tell} />
+          <Came doing={{ ...doing, faults }} without={[...names, 'passphrase']} tell={tell} />
         </form>
       )}
     </section>
