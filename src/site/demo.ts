@@ -15,7 +15,9 @@ import { type CrewView, crewView } from './crew.ts';
 import { type CrewLinks, entryAnchor } from './crewLines.ts';
 import { mayView } from './mayView.ts';
 import { pageAt } from './paths.ts';
+import { spokenName } from './people.ts';
 import { type Asked, sourceOf } from './personView.ts';
+import { tasksOf } from './standRows.ts';
 import { type Lang, speakerOf, tellerOf } from './words.ts';
 
 const files = import.meta.glob<string>('../../content/demo/register/**/*', {
@@ -86,6 +88,22 @@ export async function demoBoard(library: Library, lang: Lang): Promise<CrewView>
 export async function demoPeople(library: Library, lang: Lang): Promise<readonly string[]> {
   const { source } = await demoCrew(library, lang);
   return source.board.people.map(({ id }) => id);
+}
+
+/** The same with what each goes by in a box, the name, and how much is shown. */
+export async function demoNamed(library: Library, lang: Lang) {
+  const { source } = await demoCrew(library, lang);
+  const { board, marks, names, tell } = source;
+  return board.people.map((row) => {
+    const [shown] = tasksOf(source, row);
+    const of = shown?.rows.length ?? 0;
+    return {
+      id: row.id,
+      short: marks.get(row.id) ?? row.id,
+      name: spokenName(row.id, names),
+      line: row.erased === true ? tell('crew.erased') : tell('person.shownCount', { count: of }),
+    };
+  });
 }
 
 /** Whether a person may do what the demo's job needs: what is not a yes stands first. */

@@ -33,7 +33,7 @@ test.each([
   ['demo.json', (t: string) => t.replace('"p-05"', '"p-55"'), ['demo.json crew[4]']],
   ['jobs.json', (t: string) => t.replace('"T11"', '"T16"'), ['jobs.json jobs[0].needs[3].task']],
   ['jobs.json', (t: string) => t.replace('"hands": 3', '"hands": 0'), ['jobs.json jobs[0].hands']],
-  ['jobs.json', (t: string) => t.replace('"p-15"', '"p-16"'), ['jobs.json people[11].id']],
+  ['jobs.json', (t: string) => t.replace('"p-15"', '"p-55"'), ['jobs.json people[11].id']],
   [
     'jobs.json',
     (t: string) => t.replace('"task": "T07",', '"task": "T07", "variant": {"width": "12"},'),
