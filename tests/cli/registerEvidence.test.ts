@@ -108,3 +108,24 @@ test('another person’s answers, or for another task, are no evidence', async (
   const task = await check('HV', 'not-yet', answersFile('HV', 0, 'T06'));
   expect([task.exit, task.one.errors.map((e) => e.field)]).toEqual([2, ['--evidence.task']]);
 });
+
+test('evidence is put right: answers that pass take the place of others, answers that do not are refused', async () => {
+  const { one } = await call('board', dir, '--on', '2026-02-10', '--at', '2026-03-01T00:00:00Z');
+  const people = one.result['people'] as { id: string; tasks: Record<string, { entries: string[] }> }[];
+  const [entry = ''] = people.find((p) => p.id === 'DM')?.tasks['T05']?.entries ?? [];
+  const correct = (evidence: string) =>
+    call(
+      'correct',
+      dir,
+      ...['--key', at('w.json'), '--entry', entry, '--evidence', evidence, '--why', 'the wrong file'],
+      ...['--at', '2026-02-03T18:00:00Z'],
+    );
+  const before = everything();
+  const refused = await correct(answersFile('DM', 1));
+  expect([refused.exit, refused.one.errors.map((e) => e.field)]).toEqual([2, ['--evidence']]);
+  const other = await correct(answersFile('EI', 0));
+  expect([other.exit, other.one.errors.map((e) => e.field)]).toEqual([2, ['--evidence.person']]);
+  expect(everything()).toEqual(before);
+  expect((await correct(answersFile('DM', 0))).exit).toBe(0);
+  expect((await call('verify', dir, '--at', '2026-03-01T00:00:00Z')).exit).toBe(0);
+});

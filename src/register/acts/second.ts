@@ -1,5 +1,6 @@
 import type { Fault } from '../../trade/given.ts';
 import { covers } from '../appointments.ts';
+import type { Regrade } from '../checks.ts';
 import { samePerson } from '../demands.ts';
 import type { Judged } from '../judged.ts';
 import type { Placed } from '../order.ts';
@@ -7,6 +8,7 @@ import { isHeading, type TaskMap, taskOf } from '../taskMap.ts';
 import { fault, refuseIf, type Writing, type Written, writeEntry, writerFaults } from '../write.ts';
 import { ownFaults } from './faults.ts';
 import { isWithdrawn, namedOf } from './named.ts';
+import { type Demands, ownStandingFaults } from './ownStanding.ts';
 
 export interface SecondGiven {
   /** Id of the check that the second witness saw himself. */
@@ -15,19 +17,25 @@ export interface SecondGiven {
 
 /**
  * Every fault that keeps a second witness from signing; empty when he may.
- * @param map  tells headings, which nobody shows; a task that it does not know is no fault
+ * @param map      tells headings, which nobody shows; a task that it does not know is no fault
+ * @param regrade  grades the evidence of his own checks again, where the site demands that he is shown himself
+ * @param demands  what the site asks of a witness beyond his appointment; nothing when left out
  */
 export function secondFaults(
   judged: Judged,
   { entry: id }: SecondGiven,
   map: TaskMap,
   writing: Writing,
+  regrade?: Regrade,
+  demands?: Demands,
 ): readonly Fault[] {
   const found = namedOf(['check'], judged, 'entry', id, writing);
-  return [
-    ...writerFaults(judged, writing),
-    ...(found.entry === undefined ? found.faults : checkFaultsFor(judged, found.entry, map, writing)),
-  ];
+  const faults: Fault[] = [...writerFaults(judged, writing)];
+  if (found.entry === undefined) return [...faults, ...found.faults];
+  faults.push(...checkFaultsFor(judged, found.entry, map, writing));
+  const state = judged.authority.body(found.entry, 'check');
+  if (state.state !== 'held') return faults;
+  return [...faults, ...ownStandingFaults(judged, state.body, map, writing, regrade, demands)];
 }
 
 function checkFaultsFor(judged: Judged, check: Placed, map: TaskMap, writing: Writing): readonly Fault[] {
@@ -65,14 +73,16 @@ function checkFaultsFor(judged: Judged, check: Placed, map: TaskMap, writing: Wr
   return faults;
 }
 
-/** Signs "I saw it myself" under a check. @throws {GivenError} with all faults */
+/** Signs "I saw it myself" under a check; takes what `secondFaults` takes. @throws {GivenError} with all faults */
 export async function second(
   judged: Judged,
   given: SecondGiven,
   map: TaskMap,
   writing: Writing,
+  regrade?: Regrade,
+  demands?: Demands,
 ): Promise<Written> {
-  refuseIf(secondFaults(judged, given, map, writing));
+  refuseIf(secondFaults(judged, given, map, writing, regrade, demands));
   const { about } = judged.view.order.byId.get(given.entry)?.header ?? {};
   if (about === undefined) throw new RangeError('an entry without a fault is held');
   return writeEntry(judged, { kind: 'second', about, target: [given.entry], body: { saw: true } }, writing);

@@ -113,6 +113,23 @@ describe('second', () => {
     expect(await say(lz, seconded())).toEqual(['key: this key is retired']);
   });
 
+  test('by a witness who is shown in it himself, where the site demands that', async () => {
+    const seen = await b.on('2026-02-05').check(kd, 'DM', 'T3', '2026-02-05');
+    const demanding =
+      (from: string): Act =>
+      (j, w) =>
+        second(j, { entry: seen }, map, w, undefined, { ownStanding: { T3: from } });
+    const not = 'key: the witness’s own standing in T3 on 2026-02-05 is not shown';
+    expect(await say(lz, demanding('2026-02-05'))).toEqual([not]);
+    expect(await say(lz, demanding('2026-02-06'))).toEqual([]);
+    const own = await b.check(kd, 'LZ', 'T3', '2026-02-05');
+    expect(await say(lz, demanding('2026-02-05'))).toEqual([
+      expect.stringContaining('no second witness yet'),
+    ]);
+    await b.second(mt, 'LZ', own);
+    expect(await say(lz, demanding('2026-02-05'))).toEqual([]);
+  });
+
   test('everything that is wrong is said at once', async () => {
     await b.retire(kd, 'KD', [check]);
     expect(await say(kd, seconded())).toEqual([

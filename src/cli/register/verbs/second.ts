@@ -1,5 +1,6 @@
 import { second } from '../../../register/acts/second.ts';
 import type { Verb } from '../../verb.ts';
+import { siteRegrade } from '../content.ts';
 import { common, Options } from '../options.ts';
 import { folderOf, write } from '../write.ts';
 
@@ -17,10 +18,11 @@ export const secondVerb: Verb = {
     const options = new Options(call);
     const now = options.now();
     const map = await options.map();
+    const demands = await options.demands();
     const entry = options.need('entry', 'write the whole id of the check');
     const signer = await options.signer('key');
-    return write(folderOf(call), options, signer, now, ({ judged }, writing) =>
-      second(judged, { entry }, map, writing),
+    return write(folderOf(call), options, signer, now, async ({ files, judged }, writing) =>
+      second(judged, { entry }, map, writing, await siteRegrade(files), demands),
     );
   },
 };
