@@ -10,7 +10,8 @@ import { type Written, withWritten } from '../../register/write.ts';
 import { GivenError } from '../../trade/given.ts';
 import type { Carried } from '../drills/carried.ts';
 import { type LastNumbers, raised } from '../drills/joined.ts';
-import { now } from './edge.ts';
+import { askToKeep, now } from './edge.ts';
+import { keepLastNumbers, lastNumbers } from './lastNumbers.ts';
 import { openStore } from './store.ts';
 import { keepLines, knownLines } from './verified.ts';
 import { dayIn, verify } from './verify.ts';
@@ -63,6 +64,8 @@ export async function keepFiles(before: RegisterFiles | undefined, after: Regist
   }
   await change.store.put(after, 'files');
   await change.done;
+  // Asked once, when there is first something to lose.
+  if (before === undefined) void askToKeep().catch(() => undefined);
 }
 
 /** The register as one file, and that it was carried off now. */
@@ -75,6 +78,7 @@ export async function carryOff(): Promise<{ readonly name: string; readonly text
   await kept.store.put(moment, 'carried');
   await kept.store.put(JSON.stringify(raised({}, opened.judged.signers)), 'carriedNumbers');
   await kept.done;
+  keepLastNumbers(view.begin.id, raised(lastNumbers(view.begin.id), opened.judged.signers));
   const day = view.dayIn(view.zone, opened.at);
   return { name: `register-${view.begin.id.slice(0, 8)}-${day}.json`, text: bundleText(opened.files) };
 }

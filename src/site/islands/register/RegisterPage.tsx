@@ -74,7 +74,6 @@ export default function RegisterPage({ lang, words, map, practice, drillsPage, a
       <p>
         {tell('drills.lead')} <a href={drillsPage}>{tell('drills.texts')}</a>
       </p>
-      <Gone drillsPage={drillsPage} tell={tell} />
       {opened !== undefined &&
         answering === undefined &&
         (Drills === null ? (
@@ -91,6 +90,7 @@ export default function RegisterPage({ lang, words, map, practice, drillsPage, a
             tell={tell}
           />
         ))}
+      <Gone drillsPage={drillsPage} tell={tell} />
     </>
   );
 }

@@ -37,6 +37,7 @@ export function ActForm({ act, device, looking, means, refresh }: Props) {
   const first = act.fields(looking, written);
   const fields = act.fields(looking, valuesOf(first, written));
   const values = valuesOf(fields, written);
+  const before = act.before?.(looking, values) ?? [];
   const names = fields.map(({ name }) => name);
   /** A fault of a part, `evidence.person`, stands beside its field. */
   const faults = doing.faults.map((fault) => {
@@ -93,11 +94,13 @@ export function ActForm({ act, device, looking, means, refresh }: Props) {
               </Field>
             ))}
           </div>
-          {act.before?.(looking, values).map((line) => (
-            <p className="before-signing" key={line}>
-              {line}
-            </p>
-          ))}
+          {before.length > 0 && (
+            <div className="says">
+              {before.map((line) => (
+                <p key={line}>{line}</p>
+              ))}
+            </div>
+          )}
           <Passphrase
             id={`${id}-pass`}
             label={tell('register.pass')}
