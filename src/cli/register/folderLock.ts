@@ -31,7 +31,7 @@ const FORGOTTEN = 600_000;
 /** A holder touches its lock at least this often while it writes, ms. */
 const TOUCH = 10_000;
 /** What is made and not yet written after this long will never be, ms. */
-const UNWRITTEN = 5_000;
+const UNWRITTEN = 1_000;
 
 /** A lock that is held. */
 export interface Lock {

@@ -1,3 +1,4 @@
+import { byText } from '../../../register/bytes.ts';
 import type { Problem } from '../../../register/held.ts';
 import { NoRegister } from '../../../register/judged.ts';
 import { openRegister } from '../../../register/register.ts';
@@ -12,13 +13,16 @@ import { folderOf, verify } from '../write.ts';
 const { at, map } = common;
 
 const problemsOf = (problems: readonly Problem[]): readonly object[] =>
-  problems.map(({ file, line, code, say, settled }) => ({
+  sorted(problems).map(({ file, line, code, say, settled }) => ({
     file,
     ...(line === undefined ? {} : { line }),
     code,
     message: registerSpeak(say),
     ...(settled === undefined ? {} : { settled }),
   }));
+
+const sorted = (problems: readonly Problem[]): readonly Problem[] =>
+  problems.toSorted((a, b) => byText(a.file, b.file) || (a.line ?? 0) - (b.line ?? 0));
 
 /** Something in the folder that is no file to read: a link, a pipe, a file too large. */
 const unreadable = ({ file, why }: Left): Problem => ({
