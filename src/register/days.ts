@@ -27,11 +27,15 @@ export function isDay(value: unknown): value is Day {
   return d >= 1 && d <= lastOf(y, m);
 }
 
+/** The last day that a text of ten signs can be: days compare as texts, so that none comes after it. */
+export const LAST_DAY: Day = '9999-12-31';
+
 /** `months` later, held back to the month's last day: 31 January + 1 month = the last of February. */
 export function addMonths(day: Day, months: number): Day {
   const [y, m, d] = parts(day);
   const count = y * 12 + (m - 1) + months;
   const [year, month] = [Math.floor(count / 12), (count % 12) + 1];
+  if (year > 9999) return LAST_DAY;
   return dayText(year, month, Math.min(d, lastOf(year, month)));
 }
 

@@ -4,7 +4,7 @@ import { type Fault, GivenError } from '../trade/given.ts';
 import type { Variant } from './bodies.ts';
 import { byText } from './bytes.ts';
 import { bySeen, type Check, checksOf, comesAfter, type Regrade } from './checks.ts';
-import { addMonths, type Day, nextDay, writeInstant } from './days.ts';
+import { addMonths, type Day, LAST_DAY, nextDay, writeInstant } from './days.ts';
 import type { Judged } from './judged.ts';
 import { personId } from './shapes.ts';
 import { isOnRecord, notYetStands, type On, type Stands, standingOf, type Why } from './standing.ts';
@@ -121,10 +121,14 @@ interface Span {
   readonly last: Day;
 }
 
-const daysOf = ({ view }: Judged, { from, to }: MayAsked): Span => ({
-  first: view.dayIn(view.zone, from),
-  last: view.dayIn(view.zone, to - 1),
-});
+function daysOf({ view }: Judged, { from, to }: MayAsked): Span {
+  // The last hours of the year 9999 are those of a day of five digits in zones ahead of UTC.
+  const day = (instant: number): Day => {
+    const found = view.dayIn(view.zone, instant);
+    return found.length > LAST_DAY.length ? LAST_DAY : found;
+  };
+  return { first: day(from), last: day(to - 1) };
+}
 
 /** Against it, not enough for it, for it, or said besides. */
 type Weight = 'against' | 'lacking' | 'for' | 'beside';

@@ -376,6 +376,14 @@ describe('days of the register’s zone', () => {
   });
 });
 
+test('to the end of the calendar: a showing good for ages lasts, one that is not does not', async () => {
+  const b = await Book.staffed('Pacific/Kiritimati');
+  await b.on('2026-02-03').check(kd, 'DM', 'T2', '2026-02-03');
+  const span = { from: '2026-02-04T00:00:00Z', to: '9999-12-31T23:59:59.999Z' };
+  expect(short(await ask(b, span))).toBe('no time shown');
+  expect(short(await ask(b, { ...span, months: { T2: 8333 * 12 } }))).toBe('yes shown');
+});
+
 describe('questions that cannot be asked', () => {
   const faults = (more: Partial<MayAsked>) =>
     mayFaults({ person: 'DM', task: 'T2', from: at('2026-02-02'), to: at('2026-02-03'), ...more }, map).map(
