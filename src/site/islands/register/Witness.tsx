@@ -74,7 +74,12 @@ export default function Witness(props: Props) {
   const [signed, setSigned] = useState<SignedEntry>();
   const doing = useDoing(tell);
   const top = useRef<HTMLElement>(null);
-  const change = (part: Partial<Saw>) => setSaw((old) => ({ ...old, ...part }));
+  // Until a day is written it is today's; once it is, an emptied field stays empty.
+  const [dayWritten, setDayWritten] = useState(false);
+  const change = (part: Partial<Saw>) => {
+    if (part.on !== undefined) setDayWritten(true);
+    setSaw((old) => ({ ...old, ...part }));
+  };
 
   const task = tasks.find(({ id }) => id === saw.task);
   const graded = useMemo(() => {
@@ -91,7 +96,7 @@ export default function Witness(props: Props) {
   const { view } = judged;
   const today = view.dayIn(view.zone, opened.at);
   const { me, initials, known } = meOn(judged, key, people);
-  const now: Saw = saw.on === '' ? { ...saw, on: today } : saw;
+  const now: Saw = dayWritten ? saw : { ...saw, on: today };
   const barred = bars(now, task, grade);
   const outcome = outcomeOf(now, barred);
   const open = stillOpen(now, task, outcome);
@@ -123,6 +128,7 @@ export default function Witness(props: Props) {
     });
     if (!good) return;
     setSaw(nothingSeen);
+    setDayWritten(false);
     await refresh();
     requestAnimationFrame(() => top.current?.focus());
   };
