@@ -1,6 +1,7 @@
 /** What somebody handed over, however it came: the text of a file, a link, or what a code says. */
+
+import { type Mark, unpacked } from '../schema/link.ts';
 import { GivenError } from '../trade/given.ts';
-import { type Mark, unpacked } from './link.ts';
 import type { Tell } from './speak.ts';
 
 const refused = (message: string, todo: string): GivenError =>

@@ -10,6 +10,7 @@ import { contentFiles } from '../../src/cli/contentFiles.ts';
 import { keyOf } from '../../src/practice/key.ts';
 import { sheetDraws } from '../../src/practice/sheet.ts';
 import { readLibrary } from '../../src/schema/library.ts';
+import { packed } from '../../src/schema/link.ts';
 import { practiceOf } from '../../src/schema/practice.ts';
 import { speaker } from '../../src/schema/words.ts';
 import { codeSvg } from '../../src/site/code.ts';
@@ -91,9 +92,10 @@ async function write(page: Page, group: string, text: string): Promise<void> {
   await feet.press('Tab');
 }
 
+const draws = sheetDraws(sheet, bench, practice);
+
 /** Answers every draw, right. */
 async function answerAll(page: Page): Promise<void> {
-  const draws = sheetDraws(sheet, bench, practice);
   for (const [i, { draw }] of draws.entries()) {
     await page.getByRole('heading', { name: `Draw ${i + 1} of 6` }).waitFor();
     const { answers } = keyOf(draw, practice.world, language);
@@ -201,10 +203,7 @@ describe.each(['light', 'dark'] as const)('two phones in the %s look, pictures b
     await page.getByRole('button', { name: 'Begin the register' }).click();
     await page.getByText('Every signature holds').waitFor();
     await takePicture(page, shot);
-    await page
-      .getByText(`Key ${digits?.slice(0, 8)}`)
-      .last()
-      .waitFor();
+    await page.getByText(`Key ${digits?.slice(0, 8)}.`, { exact: true }).waitFor();
     await page.getByLabel('The witness’s id').fill('p-01');
     await page.locator('#appoint-pass').fill(phrase);
     await page.getByRole('button', { name: 'Sign the appointment' }).click();
@@ -280,7 +279,6 @@ describe('a picture that does not do', () => {
   });
 
   test('a code of ours that belongs on another page', async () => {
-    const { packed } = await import('../../src/site/link.ts');
     await takePicture(
       learner.page,
       await codeOf(`${site.url}en/witness/${await packed('answers', { v: 1 })}`),
@@ -289,7 +287,6 @@ describe('a picture that does not do', () => {
   });
 
   test('a code of a set sheet with something wrong in it', async () => {
-    const { packed } = await import('../../src/site/link.ts');
     const set = { v: 1, kind: 'set', sheet: 'measure-and-mark', bench: 0, person: apprentice, task: 'T05' };
     await takePicture(learner.page, await codeOf(`${site.url}en/answer/${await packed('set', set)}`));
     await learner.page.getByText('this is no bench number').waitFor();

@@ -7,6 +7,7 @@ import { contentFiles } from '../../src/cli/contentFiles.ts';
 import { keyOf } from '../../src/practice/key.ts';
 import { sheetDraws } from '../../src/practice/sheet.ts';
 import { readLibrary } from '../../src/schema/library.ts';
+import { packed } from '../../src/schema/link.ts';
 import { practiceOf } from '../../src/schema/practice.ts';
 import { speaker } from '../../src/schema/words.ts';
 import { type Printed, trayhand } from './command.ts';
@@ -70,7 +71,7 @@ const sign = (answers: string, outcome: string, ...more: string[]) =>
   );
 
 beforeAll(async () => {
-  for (const key of ['o', 'w', 'x']) await call('key', '--out', at(`${key}.json`));
+  await Promise.all(['o', 'w', 'x'].map((key) => call('key', '--out', at(`${key}.json`))));
   await call('begin', dir, '--owner', at('o.json'), '--at', '2026-01-01T12:00:00Z');
   const appoint = (key: string, person: string, tasks: string, on: string) =>
     call(
@@ -79,7 +80,7 @@ beforeAll(async () => {
     );
   await appoint('w', 'KD', 'T05', '2026-01-10');
   await appoint('x', 'LZ', 'T06', '2026-01-01');
-});
+}, 60_000);
 
 describe('set', () => {
   test('makes a set file, prints what it holds, and writes no entry', async () => {
@@ -88,6 +89,7 @@ describe('set', () => {
     expect(made.exit).toBe(0);
     expect(made.one.result).toEqual({
       file: at('set.json'),
+      link: await packed('set', read(at('set.json'))),
       sheet: 'measure-and-mark',
       number: 5,
       bench: 12,
@@ -161,7 +163,13 @@ describe('answer', () => {
   test('makes an answers file of every place', async () => {
     const made = await answer('set.json', right, 'all.json', '--device', 'dm-phone');
     const head = { sheet: 'measure-and-mark', bench: 12, person: 'DM', task: 'T05', device: 'dm-phone' };
-    expect(made.one.result).toEqual({ file: at('all.json'), ...head, draws: 6, answered: 6 });
+    expect(made.one.result).toEqual({
+      file: at('all.json'),
+      link: await packed('answers', read(at('all.json'))),
+      ...head,
+      draws: 6,
+      answered: 6,
+    });
     expect(read(at('all.json'))).toEqual({ v: 1, kind: 'answers', ...head, answers: carried });
   });
 
@@ -203,6 +211,17 @@ describe('answer', () => {
     expect(['x1', 'x2', 'x3', 'x4', 'x5'].filter((name) => existsSync(at(`${name}.json`)))).toEqual([]);
   });
 
+  test('a file with the link does as well; one that is not whole, or of something else, is refused', async () => {
+    const link = `https://pages.example/en/answer/${await packed('set', read(at('set.json')))}`;
+    writeFileSync(at('link.txt'), `${link}\n`);
+    expect((await answer('link.txt', right, 'linked.json', '--device', 'dm-phone')).exit).toBe(0);
+    expect(read(at('linked.json'))).toEqual(read(at('all.json')));
+    writeFileSync(at('cut.txt'), link.slice(0, -5));
+    expect(fields(await answer('cut.txt', right, 'x6.json'))).toEqual(['FILE']);
+    writeFileSync(at('answers.txt'), await packed('answers', read(at('all.json'))));
+    expect(fields(await answer('answers.txt', right, 'x7.json'))).toEqual(['FILE']);
+  });
+
   test('a file that is there is never overwritten', async () => {
     expect(fields(await answer('set.json', {}, 'set.json'))).toEqual(['--out']);
   });
@@ -226,7 +245,7 @@ describe('sign', () => {
   });
 
   test('is a check with the answers as its evidence, and stands on the board', async () => {
-    const signed = await sign('all.json', 'shown', '--person', 'DM', '--task', 'T05');
+    const signed = await sign('answers.txt', 'shown', '--person', 'DM', '--task', 'T05');
     expect(signed.one).toMatchObject({
       ok: true,
       result: { entry: expect.stringMatching(/^[0-9a-f]{64}$/) },

@@ -9,11 +9,11 @@ import { MOST_BENCHES, type SetFile, sheetDraws } from '../../src/practice/sheet
 import { readAnswersFile, readSetFile } from '../../src/practice/sheetFiles.ts';
 import { makeKey, publicKeyText, readPublicFile } from '../../src/register/keyFile.ts';
 import { readLibrary } from '../../src/schema/library.ts';
+import { LONGEST_LINK, marks, packed, unpacked } from '../../src/schema/link.ts';
 import { practiceOf } from '../../src/schema/practice.ts';
 import { speaker } from '../../src/schema/words.ts';
 import { codeSvg, LONGEST_CODE } from '../../src/site/code.ts';
 import { handedText } from '../../src/site/handed.ts';
-import { LONGEST_LINK, marks, packed, unpacked } from '../../src/site/link.ts';
 import { answersFile } from '../../src/site/sheetFiles.ts';
 import { teller } from '../../src/site/speak.ts';
 import { formatLength, fromInches } from '../../src/trade/length.ts';

@@ -1,13 +1,15 @@
 import { type AnswersFile, regradeSheet, type SetFile, sheetPlaces } from '../../../practice/sheet.ts';
 import { readSetFile } from '../../../practice/sheetFiles.ts';
 import { deviceName } from '../../../register/shapes.ts';
+import { packed } from '../../../schema/link.ts';
 import { GivenError } from '../../../trade/given.ts';
 import { plain } from '../../envelope.ts';
 import type { Verb } from '../../verb.ts';
 import { answersGiven } from '../answersGiven.ts';
 import { sitePractice } from '../content.ts';
+import { handedFile } from '../handed.ts';
 import { outOf, writeNew } from '../newFile.ts';
-import { common, jsonFile, Options } from '../options.ts';
+import { common, Options } from '../options.ts';
 
 const { at, map } = common;
 /** Device of answers that were given without a page, where none is named. */
@@ -25,14 +27,14 @@ export const answerVerb: Verb = {
     map,
   },
   manual: () => [
-    'FILE: what "register set" made. A draw or an ask that is left out is blank.',
-    'Comes back: file, sheet, bench, person, task, device, draws, answered (draws with an answer).',
+    'FILE: what "register set" made, or a file with its link. A draw or an ask that is left out is blank.',
+    'Comes back: file, link (to be put behind the address of the witness’s page), sheet, bench, person, task, device, draws, answered (draws with an answer).',
   ],
   run: async (call) => {
     const options = new Options(call);
     options.now();
     if (call.text('map') !== undefined) await options.map();
-    const set = setOf(options);
+    const set = await setOf(options);
     options.need('answers', 'name the file of the answers');
     const given = call.text('answers') === '' ? undefined : options.json('answers');
     const device = call.text('device') ?? DEVICE;
@@ -49,15 +51,22 @@ export const answerVerb: Verb = {
     writeNew(path, file);
     const { sheet, bench, person, task, answers } = file;
     const answered = answers.filter((entry) => Object.keys(entry.answers).length > 0).length;
-    const result = { file: path, sheet, bench, person, task, device, draws: answers.length, answered };
+    const link = await packed('answers', file);
+    const result = { file: path, link, sheet, bench, person, task, device, draws: answers.length, answered };
     return { json: plain(result), exit: 0 };
   },
 };
 
 /** The set file. Its faults stand at `FILE`, as `FILE.bench`. */
-function setOf(options: Options): SetFile | undefined {
+async function setOf(options: Options): Promise<SetFile | undefined> {
   const [word = ''] = options.call.words;
-  return options.attempt('FILE', () => within('FILE', () => readSetFile(jsonFile('', word))));
+  try {
+    const json = await handedFile('FILE', word, 'set');
+    return within('FILE', () => readSetFile(json));
+  } catch (cause) {
+    options.take('FILE', cause);
+    return undefined;
+  }
 }
 
 async function fileOf(

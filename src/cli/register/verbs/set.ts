@@ -1,5 +1,6 @@
 import { MOST_BENCHES, type SetFile, type Sheet } from '../../../practice/sheet.ts';
 import { mayWitness, setFaults } from '../../../register/acts/set.ts';
+import { packed } from '../../../schema/link.ts';
 import { plain } from '../../envelope.ts';
 import type { Verb } from '../../verb.ts';
 import { sitePractice } from '../content.ts';
@@ -24,7 +25,10 @@ export const setVerb: Verb = {
     task: { value: 'ID', line: 'which of the sheet’s tasks (the first that the key is appointed for)' },
     ...common,
   },
-  manual: () => ['Comes back: file, sheet, number, bench, person, task, draws (how many).'],
+  manual: () => [
+    'Comes back: file, link (to be put behind the address of the page that answers it), sheet, number, bench,',
+    'person, task, draws (how many).',
+  ],
   run: async (call) => {
     const options = new Options(call);
     const now = options.now();
@@ -55,8 +59,9 @@ export const setVerb: Verb = {
     const set: SetFile = { v: 1, kind: 'set', sheet: sheet.id, bench, person, task };
     writeNew(path, set);
     const draws = sheet.families.reduce((sum, part) => sum + part.draws, 0);
+    const link = await packed('set', set);
     return {
-      json: plain({ file: path, sheet: sheet.id, number: sheet.number, bench, person, task, draws }),
+      json: plain({ file: path, link, sheet: sheet.id, number: sheet.number, bench, person, task, draws }),
       exit: 0,
     };
   },

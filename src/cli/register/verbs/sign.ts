@@ -1,10 +1,12 @@
 import type { AnswersFile } from '../../../practice/sheet.ts';
 import { readAnswersFile } from '../../../practice/sheetFiles.ts';
 import { check } from '../../../register/acts/check.ts';
+import type { Json } from '../../../register/canonical.ts';
 import { GivenError } from '../../../trade/given.ts';
 import type { Verb } from '../../verb.ts';
 import { checkOptions, sawOf } from '../checkOptions.ts';
 import { siteRegrade } from '../content.ts';
+import { handedFile } from '../handed.ts';
 import { common, Options } from '../options.ts';
 import { folderOf, write } from '../write.ts';
 
@@ -32,7 +34,7 @@ export const signVerb: Verb = {
     const now = options.now();
     const map = await options.map();
     const demands = await options.demands();
-    const evidence = answersOf(options);
+    const evidence = await answersOf(options);
     const saw = sawOf(options);
     const signer = await options.signer('key');
     return write(folderOf(call), options, signer, now, async ({ files, judged }, writing) => {
@@ -53,12 +55,13 @@ export const signVerb: Verb = {
 };
 
 /** The answers in `--answers`, which `--person` and `--task` may not contradict. */
-function answersOf(options: Options) {
-  options.need('answers', 'name the file of the answers');
-  const json = options.call.text('answers') === '' ? undefined : options.json('answers');
-  if (json === undefined) return undefined;
+async function answersOf(options: Options) {
+  const path = options.need('answers', 'name the file of the answers');
+  if (path === '') return undefined;
+  let json: Json;
   let file: AnswersFile;
   try {
+    json = await handedFile('', path, 'answers');
     file = readAnswersFile(json);
   } catch (cause) {
     options.takeNew(below(cause));

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { LONGEST_LINK, type Mark, packed } from '../../link.ts';
+import { LONGEST_LINK, type Mark, packed } from '../../../schema/link.ts';
 import type { Tell } from '../../speak.ts';
 import { LinkOut } from '../LinkOut.tsx';
 import { Code } from './Code.tsx';

@@ -1,7 +1,7 @@
 import { type FormEvent, useEffect, useRef, useState } from 'react';
+import type { Mark } from '../../../schema/link.ts';
 import { readFile } from '../../device/files.ts';
 import { handedText, pictureText } from '../../handed.ts';
-import type { Mark } from '../../link.ts';
 import type { Tell } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
 import { Refused } from '../Refused.tsx';

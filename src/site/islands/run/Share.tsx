@@ -1,9 +1,9 @@
 import { useState } from 'react';
 import type { RunFile } from '../../../run/edit/file.ts';
+import { LONGEST_LINK, packed } from '../../../schema/link.ts';
 import type { Fault } from '../../../trade/given.ts';
 import { GivenError } from '../../../trade/given.ts';
 import { saveFile } from '../../device/files.ts';
-import { LONGEST_LINK, packed } from '../../link.ts';
 import { fileName } from '../../run/fileName.ts';
 import type { Tell } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';

@@ -1,8 +1,8 @@
 /** A run that came in the address of the page. */
 import { useEffect, useState } from 'react';
 import type { RunFile } from '../../../run/edit/file.ts';
+import { unpacked } from '../../../schema/link.ts';
 import type { Fault } from '../../../trade/given.ts';
-import { unpacked } from '../../link.ts';
 import { faultWords } from '../../run/said.ts';
 import type { Tell } from '../../speak.ts';
 
