@@ -87,6 +87,13 @@ export function witnessOf(
 export const showingOf = (asked: CrewSource, stands: Stands) =>
   checksOf(asked, stands).find(({ body }) => body.outcome === 'shown');
 
+/** Second witnesses that it rests on. */
+export const secondsOf = (asked: CrewSource, { entries }: Stands): readonly Placed[] =>
+  entries.flatMap((id) => {
+    const entry = entryOf(asked, id);
+    return entry?.header.kind === 'second' ? [entry] : [];
+  });
+
 /** What was seen last. */
 export const lastOf = (asked: CrewSource, stands: Stands) => checksOf(asked, stands)[0];
 

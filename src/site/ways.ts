@@ -13,6 +13,7 @@ import {
   lastOf,
   markOf,
   reasonOf,
+  secondsOf,
   showingOf,
   witnessOf,
 } from './crewLines.ts';
@@ -30,7 +31,7 @@ export interface Way {
   readonly mark: string;
   /** What speaks against a showing, the one that governs first; how it was practised; what is missing. */
   readonly why: readonly string[];
-  /** Witness of the showing, or of what was seen last: the mark he goes by, and his name. */
+  /** Witness of the showing, or of what was seen last, then the second where there is one: marks they go by, and names. */
   readonly by: string;
   readonly byName: string;
   readonly seen: string;
@@ -86,7 +87,9 @@ function wayOf(source: CrewSource, { name, stands }: Named, row: PersonRow): Way
   const { speak, tell } = source;
   const state = stateOf(stands.standing);
   const seen = showingOf(source, stands) ?? lastOf(source, stands);
-  const witness = seen === undefined ? undefined : witnessOf(source, seen.entry);
+  const witnesses = [...(seen === undefined ? [] : [seen.entry]), ...secondsOf(source, stands)].map((entry) =>
+    witnessOf(source, entry),
+  );
   const whys = stands.why.map(({ say }) => speakDays(say, speak, tell));
   const why = row.erased === true ? [tell('crew.erased')] : whys.length > 0 ? whys : reasonOf(source, stands);
   const day = (text: string | null | undefined, as = dayText) =>
@@ -97,8 +100,8 @@ function wayOf(source: CrewSource, { name, stands }: Named, row: PersonRow): Way
     word: tell(`state.${state}`),
     mark: markOf(source, stands),
     why,
-    by: witness?.short ?? '',
-    byName: witness?.name ?? '',
+    by: witnesses.map(({ short }) => short).join(' '),
+    byName: witnesses.map(({ name }) => name).join(', '),
     seen: day(seen?.body.on),
     since:
       whys.some((text) => text.includes(day(stands.since))) || stands.since === seen?.body.on

@@ -7,7 +7,7 @@ import { EntryLinks } from './EntryLinks.tsx';
 export function MayAnswer({ may, live = false }: { readonly may: MayView; readonly live?: boolean }) {
   return (
     <>
-      <div className="answer" role={live ? 'status' : undefined}>
+      <div className="answer under" role={live ? 'status' : undefined}>
         <p className="label">{may.label}</p>
         <p className="huge">{may.word}</p>
       </div>

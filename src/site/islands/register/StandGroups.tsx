@@ -105,7 +105,7 @@ function WayLine({ way, tell }: { readonly way: Way; readonly tell: Tell }) {
   const why = [...way.why, since].filter((text) => text !== '').join(', ');
   return (
     <p>
-      {way.name !== '' && `${end(way.name)} `}
+      {way.name !== '' && `${end(capital(way.name))} `}
       {why !== '' && <Reason strong={way.state === 'show-again'}>{end(capital(why))} </Reason>}
       <EntryLinks entries={way.entries} />
     </p>
