@@ -1,4 +1,3 @@
-import type { Say } from '../trade/answer.ts';
 import { type Fault, GivenError } from '../trade/given.ts';
 import { hashOf, isHex, toHex } from './bytes.ts';
 import { canonical, type JsonObject } from './canonical.ts';
@@ -19,7 +18,7 @@ import type { RegisterFiles } from './held.ts';
 import type { Judged } from './judged.ts';
 import type { Chance } from './keyFile.ts';
 import type { Signer } from './keys.ts';
-import { chainBack, isBackDated, type Placed } from './order.ts';
+import { chainBack, type Placed } from './order.ts';
 import { bodyPath, chainPath } from './paths.ts';
 import { deviceName } from './shapes.ts';
 
@@ -165,16 +164,17 @@ export function willKnow(judged: Judged, writing: Writing, entry: Placed): boole
 }
 
 /**
- * Why the chain that an entry written now goes on from is in doubt (an open fork, a hole); `undefined` when it is not.
- * A time set back is an entry's own affair and is not handed on.
+ * Whether an entry written now would be in doubt for the chain that it goes on from: on a branch of an open fork, or
+ * behind a hole.
  */
-export function doubtOfChain(judged: Judged, writing: Writing): Say | undefined {
+export function chainInDoubt(judged: Judged, writing: Writing): boolean {
   const head = ownHead(judged, chainOf({ signer: writing.signer.publicKey, device: deviceOf(writing) }));
-  if (head === undefined) return undefined;
-  return [...chainBack(head)]
-    .filter((p) => !isBackDated(p))
-    .map((p) => judged.doubt(p))
-    .find((d) => d !== undefined);
+  if (head === undefined) return false;
+  if (judged.forks.some(({ fork, settled }) => !settled && branchOf(fork, head) !== undefined)) return true;
+  const ended = new Set(judged.gaps.filter((g) => g.settled || g.cut).map((g) => g.cited.id));
+  return [...chainBack(head)].some(({ before, header: { prev, seq } }) =>
+    before === undefined ? prev !== null && !ended.has(prev) : before.header.seq !== seq - 1,
+  );
 }
 
 /** What the next entry of a chain would follow. */

@@ -4,8 +4,8 @@ import { chainOf } from '../header.ts';
 import type { Judged } from '../judged.ts';
 import { isBackDated, type Placed } from '../order.ts';
 import {
+  chainInDoubt,
   deviceOf,
-  doubtOfChain,
   fault,
   refuseIf,
   type Writing,
@@ -39,16 +39,18 @@ export function settleFaults(
 
 function entryFaults(judged: Judged, id: string, writing: Writing): readonly Fault[] {
   const entry = judged.view.list.find((p) => p.id === id);
+  // An id may be both: cited as what it is not, it is missing there.
+  const missing = judged.gaps.some((g) => g.cited.id === id);
+  const todo = 'see "register verify" for what may be settled';
   if (entry === undefined) {
-    if (judged.gaps.some((g) => g.cited.id === id)) return chainFaults(judged, writing);
-    const message = 'neither an entry here nor one that is missing';
-    return [fault('entry', id, message, 'see "register verify" for what may be settled')];
+    if (missing) return chainFaults(judged, writing);
+    return [fault('entry', id, 'neither an entry here nor one that is missing', todo)];
   }
   const own = ownFaults(judged, 'entry', id, entry.header.about, writing);
   const forks = judged.forks.map((f) => f.fork).filter((f) => branchOf(f, entry) !== undefined);
-  if (forks.length === 0 && !isBackDated(entry)) {
+  if (forks.length === 0 && !missing && !isBackDated(entry)) {
     const message = 'nothing to settle: on no branch of a fork, not missing, not back-dated';
-    return [...own, fault('entry', id, message, 'see "register verify" for what may be settled')];
+    return [...own, fault('entry', id, message, todo)];
   }
   return [
     ...own,
@@ -70,7 +72,7 @@ function ownForkFaults(judged: Judged, fork: Fork, { id }: Placed, writing: Writ
 
 /** A settlement that is itself in doubt ends no doubt. */
 function chainFaults(judged: Judged, writing: Writing): readonly Fault[] {
-  if (!isOwner(judged, writing) || doubtOfChain(judged, writing) === undefined) return [];
+  if (!isOwner(judged, writing) || !chainInDoubt(judged, writing)) return [];
   const device = deviceOf(writing);
   const message = `the chain of ${device} is itself in doubt (a fork or a hole in it), and settles nothing`;
   return [fault('device', device, message, 'sign on another device of the owner')];
