@@ -96,7 +96,7 @@ export function mayAsker(judged: Judged, known: MayKnown): (asked: MayAsked) => 
     if (faults.length > 0) throw new GivenError(faults);
     const task = taskOf(known.map, asked.task) as MapTask;
     if (judged.view.erased.has(asked.person)) {
-      return answered([{ weight: 'lacking', say: { say: 'registerMay.erased' }, entry: null }]);
+      return answered([erased(judged, asked.person)]);
     }
     const months = known.months?.[task.id] ?? monthsOf(task);
     const way = variantText(fullVariant(task, asked.variant ?? {}));
@@ -168,6 +168,14 @@ function turns(
     ...task.revisions.map((r) => r.on),
   ];
   return [...new Set([first, ...days.filter((d) => d > first && d <= last)])].sort(byText);
+}
+
+/** The erase may have been entered later than what is known: it holds whatever is asked. */
+function erased({ view, authority }: Judged, person: string): Weighed {
+  const act = view.order.list.find(
+    ({ id, header }) => header.kind === 'erase' && header.about === person && !authority.voids.has(id),
+  );
+  return { weight: 'lacking', say: { say: 'registerMay.erased' }, entry: act?.id ?? null };
 }
 
 /** What one day says. */
