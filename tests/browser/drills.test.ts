@@ -265,8 +265,8 @@ async function headOf(book: Book, signer: Signer): Promise<string> {
   return own.at(-1)?.id ?? '';
 }
 
-/** The answers to a sheet as a person hands them over, every one as it should be. */
-function answersFile(person: string, task: string): string {
+/** Hands over the answers to a sheet for a person and a task, every one as it should be. */
+function answersOf(): (person: string, task: string) => string {
   const { library } = readLibrary(contentFiles());
   const practice = practiceOf(library);
   const speak = speaker(library.words.get('en') ?? new Map());
@@ -277,8 +277,8 @@ function answersFile(person: string, task: string): string {
     seed: draw.seed,
     answers: keyOf(draw, practice.world, { lang: 'en', speak }).answers,
   }));
-  const head = { v: 1, kind: 'answers', sheet: sheet.id, bench: 4711, person, task, device: 'p-phone' };
-  return JSON.stringify({ ...head, answers });
+  const head = { v: 1, kind: 'answers', sheet: sheet.id, bench: 4711, device: 'p-phone' };
+  return (person, task) => JSON.stringify({ ...head, person, task, answers });
 }
 
 describe('what was signed by mistake; tickets and shifts', () => {
@@ -286,6 +286,7 @@ describe('what was signed by mistake; tickets and shifts', () => {
     const book = await Book.staffed();
     const wrong = await book.check(kd, 'P1', 'T06', '2026-01-01');
     const right = await book.check(kd, 'P1', 'T05', '2026-01-01');
+    const answersFile = answersOf();
     const page = await desk(book.files, kd, 'kd-desk');
     await open(page, 'withdrawn-check');
     const back = form(page, 'Take an entry back');

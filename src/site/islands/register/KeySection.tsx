@@ -63,7 +63,7 @@ export function KeySection({ device, refresh, tell }: Props) {
           <KeyOut publicKey={key.publicKey} tell={tell} />
         </>
       )}
-      {key !== undefined && (
+      {key !== undefined && device.answering === undefined && (
         <details className="opens">
           <summary>{tell('drills.sealed')}</summary>
           <div>

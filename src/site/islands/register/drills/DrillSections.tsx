@@ -1,4 +1,4 @@
-import { type ReactNode, useMemo } from 'react';
+import { type ReactNode, useMemo, useState } from 'react';
 import type { TaskMap } from '../../../../register/taskMap.ts';
 import { regradeWith } from '../../../../schema/regrade.ts';
 import { instantHere } from '../../../device/edge.ts';
@@ -52,74 +52,88 @@ export function DrillSections(props: DrillsProps) {
     <ActForm act={acts[name]} device={device} looking={looking} means={means} refresh={refresh} />
   );
   const waiting = settleOptions(looking).length;
-  const part = (title: SiteKey, line: SiteKey, drill: string, what: ReactNode, count?: number) => (
-    <details className="opens" id={`drill-${drill}`}>
-      <summary>
-        {tell(title)}
-        {count !== undefined && count > 0 && <b>{count}</b>}
-      </summary>
-      <div>
-        <p>{tell(line)}</p>
-        <p>
-          <a className="offer" href={`${drillsPage}#${drill}`}>
-            {tell('drills.how')}
-          </a>
-        </p>
-        {what}
-      </div>
-    </details>
+  const part = (title: SiteKey, line: SiteKey, drill: string, what: () => ReactNode, count = 0) => (
+    <Part title={tell(title)} drill={drill} count={count}>
+      {() => (
+        <>
+          <p>{tell(line)}</p>
+          <p>
+            <a className="offer" href={`${drillsPage}#${drill}`}>
+              {tell('drills.how')}
+            </a>
+          </p>
+          {what()}
+        </>
+      )}
+    </Part>
   );
   return (
     <>
-      {part('drills.lost', 'drills.lostLine', 'lost-phone', form('retire'))}
-      {part(
-        'drills.owner',
-        'drills.ownerLine',
-        'lost-owner-key',
+      {part('drills.lost', 'drills.lostLine', 'lost-phone', () => form('retire'))}
+      {part('drills.owner', 'drills.ownerLine', 'lost-owner-key', () => (
         <>
           <p className="wrap-id">{ownershipLine(looking)}</p>
           {form('succeed')}
           {form('takeOver')}
-        </>,
-      )}
+        </>
+      ))}
       {part(
         'drills.forks',
         'drills.forksLine',
         'restored-backup',
-        <>
-          <Forks looking={looking} />
-          {form('settle')}
-        </>,
+        () => (
+          <>
+            <Forks looking={looking} />
+            {form('settle')}
+          </>
+        ),
         waiting,
       )}
-      {part(
-        'drills.wrong',
-        'drills.wrongLine',
-        'withdrawn-check',
+      {part('drills.wrong', 'drills.wrongLine', 'withdrawn-check', () => (
         <>
           {form('withdraw')}
           {form('correct')}
-        </>,
-      )}
-      {part(
-        'drills.leaves',
-        'drills.leavesLine',
-        'person-leaves',
+        </>
+      ))}
+      {part('drills.leaves', 'drills.leavesLine', 'person-leaves', () => (
         <>
           <PersonHeld looking={looking} />
           <Retention looking={looking} ids={people.ids} />
           {form('erase')}
-        </>,
-      )}
-      {part(
-        'drills.records',
-        'drills.recordsLine',
-        'tickets',
+        </>
+      ))}
+      {part('drills.records', 'drills.recordsLine', 'tickets', () => (
         <>
           {form('ticket')}
           {form('assigned')}
-        </>,
-      )}
+        </>
+      ))}
     </>
+  );
+}
+
+interface PartProps {
+  readonly title: string;
+  readonly drill: string;
+  /** What waits in it; nothing is shown for 0. */
+  readonly count: number;
+  readonly children: () => ReactNode;
+}
+
+/** A part that is worked out when it is first opened, and stands from then on: what is written in it is not lost. */
+function Part({ title, drill, count, children }: PartProps) {
+  const [used, setUsed] = useState(false);
+  return (
+    <details
+      className="opens"
+      id={`drill-${drill}`}
+      onToggle={(event) => event.currentTarget.open && setUsed(true)}
+    >
+      <summary>
+        {title}
+        {count > 0 && <b>{count}</b>}
+      </summary>
+      <div>{used && children()}</div>
+    </details>
   );
 }
