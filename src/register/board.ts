@@ -50,6 +50,8 @@ export interface BoardAsked {
 
 const nothing: Stands = { standing: 'not shown', since: null, until: null, why: [], entries: [] };
 
+const noRow: TaskRow = { ...nothing, variants: [] };
+
 /** The crew board of a judged register. */
 export function boardOf(judged: Judged, asked: BoardAsked): Board {
   const { view, authority } = judged;
@@ -84,7 +86,7 @@ function personRow(id: string, checks: readonly Check[], judged: Judged, asked: 
       .map((task): [string, TaskRow] => {
         const months = asked.months?.[task.id] ?? monthsOf(task);
         const at: On = { judged, task, on: asked.on, months, unsure };
-        return [task.id, erased ? { ...nothing, variants: [] } : taskRow(seen.get(task.id) ?? [], at)];
+        return [task.id, erased ? noRow : taskRow(seen.get(task.id) ?? [], at)];
       }),
   );
   const row = (t: MapTask): TaskRow => single.get(t.id) ?? headingRow(t, single);
@@ -98,6 +100,8 @@ function personRow(id: string, checks: readonly Check[], judged: Judged, asked: 
 
 /** @param seen  the person's checks of the task that count, up to the day */
 function taskRow(seen: readonly Check[], at: On): TaskRow {
+  // Most cells of a large board are empty, and all of these are one.
+  if (seen.length === 0 && at.unsure === undefined) return noRow;
   const variants = [...Map.groupBy(seen, (c) => c.variantKey)]
     .filter(([, list]) => list.some((c) => isOnRecord(c, at)))
     .sort(([a], [b]) => byText(a, b))

@@ -27,20 +27,24 @@ export interface Second {
   readonly doubt: Say | undefined;
 }
 
-/** A check that counts, with all that later entries made of it. */
-export interface Check {
+/** A check that counts, with all that later entries made of it, whatever the map of tasks. */
+interface Seen {
   readonly entry: Placed;
   readonly body: Bodies['check'];
   readonly person: string;
+  readonly withdrawn: Withdrawn | undefined;
+  readonly seconds: readonly Second[];
+  /** Its own doubt, and that of its signer's appointment; what its seconds hand on depends on the day asked about. */
+  readonly doubt: Say | undefined;
+}
+
+/** The same beside its task. */
+export interface Check extends Seen {
   /** Every pair of the task, plain where it was left out. */
   readonly variant: Variant;
   readonly variantKey: string;
   /** The revision it stands for: never one later than in force on the day seen. */
   readonly revision: number;
-  readonly withdrawn: Withdrawn | undefined;
-  readonly seconds: readonly Second[];
-  /** Its own doubt, and that of its signer's appointment; what its seconds hand on depends on the day asked about. */
-  readonly doubt: Say | undefined;
 }
 
 /** Checks of a register by person, those of people who are erased left out. */
@@ -49,11 +53,40 @@ export function checksOf(
   map: TaskMap,
   regrade: Regrade | undefined,
 ): ReadonlyMap<string, readonly Check[]> {
+  const tasks = tasksOf(map);
+  const { checks, corrections } = seenOf(judged);
+  const known = checks.flatMap((seen): readonly Check[] => {
+    const { entry, body, person, withdrawn, seconds } = seen;
+    const found = tasks(body.task);
+    if (found === undefined) return [];
+    const { variant, variantKey } = found.variantOf(body.variant);
+    const revision = Math.min(body.revision, revisionOn(found.task, body.on));
+    const doubt =
+      seen.doubt ?? doubtOfEvidence(judged, person, body, corrections.get(entry.id) ?? [], regrade);
+    return [{ entry, body, person, withdrawn, seconds, doubt, variant, variantKey, revision }];
+  });
+  return Map.groupBy(known, (c) => c.person);
+}
+
+interface AllSeen {
+  readonly checks: readonly Seen[];
+  /** By the id of the check. */
+  readonly corrections: ReadonlyMap<string, readonly Placed[]>;
+}
+const allSeen = new WeakMap<Judged, AllSeen>();
+
+/** Every check that counts: gone through once for a register, and not again for every board and question. */
+function seenOf(judged: Judged): AllSeen {
+  const found = allSeen.get(judged) ?? readSeen(judged);
+  allSeen.set(judged, found);
+  return found;
+}
+
+function readSeen(judged: Judged): AllSeen {
   const { view, authority } = judged;
   const kinds = kindsOf(view.list.filter(judged.counts));
   const ofKind = (kind: string): ReadonlyMap<string, Placed[]> =>
     Map.groupBy(kinds.get(kind) ?? [], (p) => p.header.target[0] ?? '');
-  const tasks = tasksOf(map);
   const dayOf = (p: Placed): Day => view.dayIn(view.zone, p.entered);
   const withdrawals = ofKind('withdraw');
   const withdrawn = (id: string): Withdrawn | undefined => {
@@ -61,17 +94,11 @@ export function checksOf(
     return entry === undefined ? undefined : { entry, day: dayOf(entry) };
   };
   const secondsOf = ofKind('second');
-  const corrections = ofKind('correct');
-
-  const checks = (kinds.get('check') ?? []).flatMap((entry): readonly Check[] => {
+  const checks = (kinds.get('check') ?? []).flatMap((entry): readonly Seen[] => {
     const { about } = entry.header;
     const state = authority.body(entry, 'check');
     if (state.state !== 'held' || about === null) return [];
     const { body } = state;
-    const known = tasks(body.task);
-    if (known === undefined) return [];
-    const { task } = known;
-    const variant = known.variantOf(body.variant);
     const seconds = (secondsOf.get(entry.id) ?? []).map(
       (s): Second => ({
         entry: s,
@@ -80,24 +107,10 @@ export function checksOf(
         doubt: judged.doubt(s) ?? unsureAppointment(judged, s, body),
       }),
     );
-    const doubt =
-      judged.doubt(entry) ??
-      unsureAppointment(judged, entry, body) ??
-      doubtOfEvidence(judged, about, body, corrections.get(entry.id) ?? [], regrade);
-    return [
-      {
-        entry,
-        body,
-        person: about,
-        ...variant,
-        revision: Math.min(body.revision, revisionOn(task, body.on)),
-        withdrawn: withdrawn(entry.id),
-        seconds,
-        doubt,
-      },
-    ];
+    const doubt = judged.doubt(entry) ?? unsureAppointment(judged, entry, body);
+    return [{ entry, body, person: about, withdrawn: withdrawn(entry.id), seconds, doubt }];
   });
-  return Map.groupBy(checks, (c) => c.person);
+  return { checks, corrections: ofKind('correct') };
 }
 
 const kindsOf = (list: readonly Placed[]): ReadonlyMap<string, readonly Placed[]> =>

@@ -30,21 +30,25 @@ export function bodyState(view: Pick<View, 'held' | 'erased'>, entry: Placed): B
   if (!hasBody(kind)) return { state: 'none' };
   if (body === null) return { state: 'unreadable', why: `${kind} wants a body` };
   if (about !== null && view.erased.has(about) && dropped.includes(kind)) return { state: 'erased' };
-  const text = view.held.bodies.get(body);
-  if (text === undefined) return { state: view.held.alteredBodies.has(body) ? 'altered' : 'missing' };
   const read = readOf(view.held);
-  const found = read.get(entry.header) ?? readBody(kind, text);
+  const known = read.get(entry.header);
+  if (known !== undefined) return known;
+  const text = view.held.bodies.get(body);
+  const found: BodyState =
+    text === undefined
+      ? { state: view.held.alteredBodies.has(body) ? 'altered' : 'missing' }
+      : readBody(kind, text);
   read.set(entry.header, found);
   return found;
 }
 
 /** Bodies as read, by the header that names them: each is asked for many times over. */
 type Read = Map<Header, BodyState>;
-const readBodies = new WeakMap<Held['bodies'], Read>();
+const readBodies = new WeakMap<Held, Read>();
 
-function readOf({ bodies }: Held): Read {
-  const read = readBodies.get(bodies) ?? new Map<Header, BodyState>();
-  readBodies.set(bodies, read);
+function readOf(held: Held): Read {
+  const read = readBodies.get(held) ?? new Map<Header, BodyState>();
+  readBodies.set(held, read);
   return read;
 }
 

@@ -19,7 +19,7 @@ export const dayIn: DayIn = (zone, instant) => {
       day: '2-digit',
     });
   formats.set(zone, format);
-  const part = (type: string): string =>
-    format.formatToParts(instant).find((p) => p.type === type)?.value ?? '';
+  const parts = format.formatToParts(instant);
+  const part = (type: string): string => parts.find((p) => p.type === type)?.value ?? '';
   return `${part('year').padStart(4, '0')}-${part('month')}-${part('day')}`;
 };
