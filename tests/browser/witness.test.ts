@@ -341,7 +341,7 @@ describe('a witness, a second witness, two devices', () => {
     expect(await said.textContent()).toContain(`I, ${first}, saw ${apprentice} at T06`);
     expect(await said.textContent()).toContain('piece 2: wanted square within 1/16, got square');
     expect(await pass(page).count()).toBe(0);
-    await page.getByText('I saw it myself', { exact: true }).tap();
+    await page.locator('.choice', { hasText: 'I saw it myself' }).tap();
     await page.getByText(`I, ${other}, saw it myself: ${apprentice} at T06`).waitFor();
     await pass(page).tap();
     await page.keyboard.type(phrase);

@@ -3,7 +3,7 @@ import type { Variant } from '../bodies.ts';
 import { checksOf, type Regrade } from '../checks.ts';
 import { type Day, isDay } from '../days.ts';
 import type { Judged } from '../judged.ts';
-import { type On, type Stands, standingOf, type Why } from '../standing.ts';
+import { type On, type Standing, type Stands, standingOf, type Why } from '../standing.ts';
 import { fullVariant, isHeading, monthsOf, type TaskMap, taskOf, variantText } from '../taskMap.ts';
 import { fault, type Writing } from '../write.ts';
 
@@ -28,11 +28,12 @@ const whys: Readonly<Record<string, string>> = {
   N: 'a not-yet since',
   T: 'its time had passed',
   '?': 'in doubt',
-  '2': 'no second witness yet',
 };
 
-const whyText = ({ code, entry }: Why): string => {
-  const what = whys[code] ?? `revision ${code} asks for it again`;
+/** A bare number is a revision's; beside "not shown", where no revision speaks, 2 is the second witness. */
+const whyText = ({ code, entry }: Why, standing: Standing): string => {
+  const number = standing === 'not shown' ? 'no second witness yet' : `revision ${code} asks for it again`;
+  const what = whys[code] ?? number;
   return entry === null ? what : `${what}, entry ${entry.slice(0, 16)}`;
 };
 
@@ -57,7 +58,7 @@ export function ownStandingFaults(
   const stands = standingOfOne(judged, witness, looked, map, regrade);
   if (stands === undefined || stands.standing === 'shown') return [];
   const [why] = stands.why;
-  const said = why === undefined ? '' : `: ${whyText(why)}`;
+  const said = why === undefined ? '' : `: ${whyText(why, stands.standing)}`;
   const message = `the witness’s own standing in ${looked.task} on ${looked.on} is ${stands.standing}${said}`;
   const todo = `this site asks a witness of ${looked.task} to be shown in it himself: show it again first, or have another witness look`;
   return [fault('key', signer.publicKey, message, todo)];

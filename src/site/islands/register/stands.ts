@@ -38,6 +38,7 @@ export async function standsNow(asked: Asked): Promise<SignedEntry | undefined> 
     state: tell(`state.${stateOf(stands?.standing ?? 'not shown')}`),
     why: why === undefined ? '' : speakDays(why.say, speak, tell),
     days,
-    second: why?.code === '2',
+    // Beside "not shown" a 2 is the second witness, not a revision's number.
+    second: stands?.standing === 'not shown' && why?.code === '2',
   };
 }
