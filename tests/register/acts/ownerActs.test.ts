@@ -209,6 +209,22 @@ describe('settle', () => {
     expect(await say(desk, settled(left))).toEqual([]);
     expect((await codes()).every((c) => c.endsWith('settled'))).toBe(true);
   });
+
+  test('a clock set back hides no hole', async () => {
+    const shown = await b.on('2026-02-02').check(kd, 'DM', 'T1', '2026-02-02');
+    const gone = await b.appoint(stranger, 'ST', 'all', '2026-01-01', desk);
+    const link = { seq: 1, prev: gone, seen: [b.cite(shown)], time: '2026-01-20T12:00:00.000Z' };
+    const fields = { kind: 'appoint', about: 'LA', key: later.publicKey };
+    const early = await b.raw(desk, { ...fields, ...link }, { tasks: 'all', on: '2026-01-01' });
+    lose(b, gone);
+    expect((await codes()).sort()).toEqual(['back-dated', 'gap']);
+    expect(await say(desk, settled(early))).toEqual([
+      expect.stringMatching(/^device: the chain of desk is itself in doubt/),
+    ]);
+    expect(await say(owner, settled(early))).toEqual([]);
+    expect(await say(owner, settled(gone))).toEqual([]);
+    expect((await codes()).sort()).toEqual(['back-dated settled', 'gap settled']);
+  });
 });
 
 describe('succeed and take over', () => {
