@@ -88,12 +88,12 @@ describe('no room', () => {
   test('a file that may not grow: refused, and nothing of it stays', async () => {
     const before = snapshot(dir);
     const begun = join(root, 'begun');
-    for (const words of [
-      checkWords(dir, '--device', 'new'),
-      ['merge', dir, other],
-      ['begin', begun, '--owner', ownerKey, '--at', '2026-01-01T00:00:00Z'],
-    ]) {
-      const { exit, out } = limited(0, words);
+    for (const [blocks, words] of [
+      [2, checkWords(dir)], // lock and body are small enough, the chain grows beyond on the way
+      [0, ['merge', dir, other]],
+      [0, ['begin', begun, '--owner', ownerKey, '--at', '2026-01-01T00:00:00Z']],
+    ] as const) {
+      const { exit, out } = limited(blocks, words);
       expect(exit).toBe(2);
       const { errors } = JSON.parse(out);
       expect(errors).toMatchObject([

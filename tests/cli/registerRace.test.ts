@@ -58,14 +58,23 @@ describe('at once', () => {
   test('an appointment, checks, a merge and another', async () => {
     const dir = folder();
     const words = ['--key', ownerKey, '--witness', next.publicKey, '--person', 'NX', '--tasks', 'all'];
-    const answers = await Promise.all([
+    const writing = Promise.all([
       trayhand(['register', 'appoint', dir, ...words, '--on', '2026-02-05', '--map', tasks]),
       check(dir, kdKey),
       trayhand(['register', 'merge', dir, other]),
       check(dir, lzKey),
       trayhand(['register', 'merge', dir, other]),
     ]);
-    await isWhole(dir, answers, 3 + 1 + 2 + 2);
+    let at = true;
+    const answers = writing.finally(() => {
+      at = false;
+    });
+    // Whoever reads meanwhile sees a register that is whole, now with less and now with more in it.
+    for (let reads = 0; at; reads += 1) {
+      expect([reads, await found(dir)]).toEqual([reads, []]);
+      await new Promise((done) => setTimeout(done, 5));
+    }
+    await isWhole(dir, await answers, 3 + 1 + 2 + 2);
   });
   test('a check on a folder whose last writer was killed, by two at once', async () => {
     const dir = folder();

@@ -59,30 +59,39 @@ export function mergeFolder(
     withLock(folder, (lock) => {
       soundFolders(folder);
       if (!sameChains(folder, before)) return false;
-      let steps: readonly Ready[] = [];
+      const steps: Ready[] = [];
+      const chains = Object.entries(plan.chains);
+      const way = chains.length > 1 ? [[`headers/merging-${someHex(8)}.jsonl`, plan.lines] as const] : [];
       undoing((undo) => {
         for (const [path, text] of Object.entries(plan.put)) putNew(folder, path, text, lock, undo);
         makeFolder(join(folder, 'headers'));
-        const chains = Object.entries(plan.chains);
-        const way = chains.length > 1 ? [[`headers/merging-${someHex(8)}.jsonl`, plan.lines] as const] : [];
         for (const [path, text] of [...way, ...chains]) {
           const ready = readyFile(join(folder, path), text);
           undo(ready.forget);
-          steps = [...steps, ready];
+          steps.push(ready);
         }
         lock.still();
-        for (const [i, name] of steps.entries()) {
-          name();
-          if (i === 0) keepFolder(join(folder, 'headers'));
-        }
-        keepFolder(join(folder, 'headers'));
-        for (const [path] of way) removeFile(join(folder, path));
       });
+      nameAll(steps, join(folder, 'headers'));
+      for (const [path] of way) removeFile(join(folder, path));
       for (const path of plan.arrived) removeFile(join(folder, path));
       dropBodies(folder, plan.drop);
       return true;
     }),
   );
+}
+
+/** From the first name on there is no way back, and none is needed: it brings every line, and their bodies stand. */
+function nameAll(steps: readonly Ready[], inFolder: string): void {
+  try {
+    for (const [i, name] of steps.entries()) {
+      name();
+      if (i === 0) keepFolder(inFolder);
+    }
+    keepFolder(inFolder);
+  } finally {
+    for (const { forget } of steps) forget();
+  }
 }
 
 /** Whether an earlier merge into a folder was broken off. */

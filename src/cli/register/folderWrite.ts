@@ -134,8 +134,8 @@ export function putNew(folder: string, path: string, text: string, lock: Lock, u
   const made = makeFolder(dirname(to));
   undo(() => unmakeFolders(made));
   lock.still();
-  putFile(to, text);
   undo(() => removeFile(to));
+  putFile(to, text);
 }
 
 function addLines(folder: string, { path, text }: Written['append'], lock: Lock, undo: Undo): void {
