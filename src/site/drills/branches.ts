@@ -85,3 +85,10 @@ export function settleOptions(looking: Looking): readonly Option[] {
   const seen = new Set<string>();
   return [...forks, ...gaps, ...early].filter(({ value }) => !seen.has(value) && seen.add(value));
 }
+
+/** How many things wait to be settled: a fork is one, whatever its branches. */
+export function waitingToSettle(looking: Looking): number {
+  const forks = forkTexts(looking);
+  const branches = new Set(forks.flatMap((fork) => fork.branches.map(({ first }) => first)));
+  return forks.length + settleOptions(looking).filter(({ value }) => !branches.has(value)).length;
+}

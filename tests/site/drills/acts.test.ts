@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { type Act, valuesOf } from '../../../src/site/drills/act.ts';
 import { acts, ownershipLine } from '../../../src/site/drills/acts.ts';
-import { forkTexts, settleOptions } from '../../../src/site/drills/branches.ts';
+import { forkTexts, settleOptions, waitingToSettle } from '../../../src/site/drills/branches.ts';
 import { ageText } from '../../../src/site/drills/entries.ts';
 import { peopleOnRecord } from '../../../src/site/drills/erasing.ts';
 import type { Looking } from '../../../src/site/drills/looking.ts';
@@ -106,8 +106,13 @@ describe('what can be settled', () => {
     expect(fork?.title).toBe('Fork of KD on kd-phone at number 0');
     expect(fork?.branches.map(({ first, title }) => [first, title])).toEqual(
       expect.arrayContaining([
-        [a, expect.stringMatching(/: 2 entries, 1 January 2026 to 1 January 2026; 1 later/)],
-        [b, expect.stringMatching(/: 1 entry, 2 January 2026; 0 later/)],
+        [
+          a,
+          expect.stringMatching(
+            /: 2 entries, 1 January 2026 to 1 January 2026\. Later entries of others that know it: 1$/,
+          ),
+        ],
+        [b, expect.stringMatching(/: 1 entry, 2 January 2026\. Later entries of others that know it: 0$/)],
       ]),
     );
     const rows = fork?.branches.flatMap((branch) => branch.rows) ?? [];
@@ -115,6 +120,7 @@ describe('what can be settled', () => {
       'Dana Mott at T1 work T1: shown, seen on 1 January 2026. Number 0 of KD, kd-phone, 1 January 2026',
     );
     expect(acts.settle.bar(looking)).toBeUndefined();
+    expect([waitingToSettle(looking), settleOptions(looking).length]).toEqual([1, 2]);
     await book.act(owner, 'settle', null, [a]);
     const after = await looked(book, owner.publicKey);
     expect(forkTexts(after)).toEqual([]);
@@ -151,11 +157,13 @@ test('before an erase it is said what goes and what stays', async () => {
   await book.check(kd, 'P2', 'T1', '2026-01-01');
   const looking = await looked(book, owner.publicKey);
   const [drops, stays] = acts.erase.before?.(looking, { person: 'P1' }) ?? [];
-  expect(drops).toBe('Dropped for good: 2 texts of checks, seconds, tickets and shifts about P1.');
-  expect(stays).toContain('Stays: 2 headers with the id P1, who signed and when');
+  expect(drops).toBe('Dropped for good, texts of checks, seconds, tickets and shifts about P1: 2.');
+  expect(stays).toContain('headers with the id P1, which say who signed and when, but not what: 2;');
   // An appointment is about the witness, and its text stays.
-  expect(acts.erase.before?.(looking, { person: 'KD' })[1]).toContain('1 headers with the id KD');
-  expect(acts.erase.before?.(looking, { person: 'KD' })[1]).toContain('1 texts of appointments');
+  expect(acts.erase.before?.(looking, { person: 'KD' })[1]).toContain('but not what: 1;');
+  expect(acts.erase.before?.(looking, { person: 'KD' })[1]).toContain(
+    'texts of appointments and retirements: 1;',
+  );
   await book.act(owner, 'erase', 'P1', []);
   expect(peopleOnRecord((await looked(book, owner.publicKey)).judged)).toEqual(['KD', 'LZ', 'OW', 'P2']);
 });

@@ -5,7 +5,7 @@ import { instantHere } from '../../../device/edge.ts';
 import type { Opened } from '../../../device/register.ts';
 import type { Means } from '../../../drills/act.ts';
 import { acts, ownershipLine } from '../../../drills/acts.ts';
-import { settleOptions } from '../../../drills/branches.ts';
+import { waitingToSettle } from '../../../drills/branches.ts';
 import type { Looking } from '../../../drills/looking.ts';
 import type { SiteKey, Speak, Tell } from '../../../speak.ts';
 import type { Device } from '../useDevice.ts';
@@ -51,7 +51,7 @@ export function DrillSections(props: DrillsProps) {
   const form = (name: keyof typeof acts) => (
     <ActForm act={acts[name]} device={device} looking={looking} means={means} refresh={refresh} />
   );
-  const waiting = settleOptions(looking).length;
+  const waiting = waitingToSettle(looking);
   const part = (title: SiteKey, line: SiteKey, drill: string, what: () => ReactNode, count = 0) => (
     <Part title={tell(title)} drill={drill} count={count}>
       {() => (
