@@ -328,7 +328,7 @@ describe('a witness, a second witness, two devices', () => {
     // The first witness is nobody's second.
     await go(page, 'witness/second');
     await page.getByText('Nothing waits for you').waitFor();
-    await page.getByText('1 more wait for somebody else').waitFor();
+    await page.getByText('1 more waits for somebody else').waitFor();
   });
 
   test('by touch at 360 px: the second witness reads what the first signed, and signs that he saw it himself', async () => {

@@ -27,7 +27,7 @@ export function FirstSigned({ person, body, entered, witness, tasks, speak, tell
   return (
     <>
       <p className="label" id={id}>
-        {tell('secondSheet.first', { witness })}
+        {tell('look.signedBy', { witness })}
       </p>
       <blockquote className="says" aria-labelledby={id}>
         <p>{signatureSays({ ...asked, speak, tell })}</p>

@@ -217,7 +217,10 @@ export default function SecondWitness(props: Props) {
       })}
       {others > 0 && (
         <p className="note">
-          {tell('secondSheet.others', { count: others, why: tell('secondSheet.othersWhy') })}
+          {tell(others === 1 ? 'secondSheet.othersOne' : 'secondSheet.others', {
+            count: others,
+            why: tell('secondSheet.othersWhy'),
+          })}
         </p>
       )}
     </>
