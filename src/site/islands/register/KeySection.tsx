@@ -212,7 +212,7 @@ function SealKey({ own, refresh, tell }: SealProps) {
       </div>
       <Refused faults={doing.faults} fields={['passphrase']} tell={tell} />
       <div className="buttons">
-        <button type="submit" value="here" className="button" disabled={doing.busy}>
+        <button type="submit" value="here" className="button second" disabled={doing.busy}>
           {tell('drills.changeHere')} <Arrow />
         </button>
         <button type="submit" value="off" className="button second" disabled={doing.busy}>
