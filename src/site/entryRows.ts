@@ -3,15 +3,15 @@
  * Every entry that is named anywhere leads to its row. Pure.
  */
 import { readAnswersFile } from '../practice/sheetFiles.ts';
-import type { Bodies } from '../register/bodies.ts';
+import type { Bodies, Variant } from '../register/bodies.ts';
 import type { Json } from '../register/canonical.ts';
 import type { Placed } from '../register/order.ts';
-import { fullVariant, taskOf } from '../register/taskMap.ts';
+import { fullVariant, type MapTask, variantText as plainText, taskOf } from '../register/taskMap.ts';
 import { type CrewSource, entryAnchor, witnessOf } from './crewLines.ts';
 import { dayText, shortDay } from './dates.ts';
 import { speakDays } from './days.ts';
 import { shortKey } from './shortKey.ts';
-import type { SiteKey } from './speak.ts';
+import type { SiteKey, Speak } from './speak.ts';
 import { variantText } from './variants.ts';
 import { momentText } from './zoned.ts';
 
@@ -128,7 +128,7 @@ const tellers: { readonly [K in keyof Bodies]?: Teller<K> } = {
   ticket: ({ ticket, issuer, number, until }, { speak, tell }) => ({
     what: tell('entryRow.ticket', {
       ...{ ticket, issuer, number },
-      name: speak({ say: `${ticket}.name` }),
+      name: saidOr(speak, `${ticket}.name`, ''),
       day: dayText(tell, until),
     }),
   }),
@@ -183,10 +183,10 @@ function checkTold(body: Bodies['check'], source: CrewSource, entry: Placed): To
     manner: tell(`witness.did-${body.manner}`),
     help: tell(`witness.did-${body.help}`),
   });
-  const way = task === undefined ? '' : variantText(task, fullVariant(task, body.variant), speak);
+  const way = task === undefined ? plainText(body.variant) : wayOf(task, body.variant, speak);
   const points = body.points.map(({ point, how }) => ({
     how: tell(`entryRow.${how}Point`),
-    point: speak({ say: `${body.task}.critical-${point}` }),
+    point: saidOr(speak, `${body.task}.critical-${point}`, point),
   }));
   const measured = body.measured.map(({ what, wanted, got, tool }) =>
     tool === null
@@ -214,6 +214,23 @@ function checkTold(body: Bodies['check'], source: CrewSource, entry: Placed): To
       { name: tell('entryRow.measured'), lines: measured },
     ].filter(({ lines }) => lines.length > 0),
   };
+}
+
+/** A word of this edition, or what was signed as it stands: an entry may be older or newer than the pages. */
+function saidOr(speak: Speak, say: string, or: string): string {
+  try {
+    return speak({ say });
+  } catch {
+    return or;
+  }
+}
+
+function wayOf(task: MapTask, variant: Variant, speak: Speak): string {
+  try {
+    return variantText(task, fullVariant(task, variant), speak);
+  } catch {
+    return plainText(variant);
+  }
 }
 
 /** The answers that go with a check: anyone can work them out from sheet and bench, so where they were given is said. */

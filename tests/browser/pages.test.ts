@@ -7,7 +7,7 @@ import { readFileSync } from 'node:fs';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { openBrowser } from './browser.ts';
-import { builtPages, computes, htmlOf } from './pages.ts';
+import { builtPages, computes, htmlOf, walkedPages } from './pages.ts';
 import { type Served, serve } from './serve.ts';
 
 const axe = readFileSync('node_modules/axe-core/axe.min.js', 'utf8');
@@ -24,7 +24,7 @@ const desk: Looking = { name: '1280 px, dark', width: 1280, height: 800, colorSc
 let browser: Browser;
 let site: Served;
 beforeAll(async () => {
-  site = await serve();
+  site = await serve(process.env['SITE_DIR'] ?? 'dist');
   browser = await openBrowser();
 });
 afterAll(async () => {
@@ -80,7 +80,7 @@ test('the built site has its pages', () => {
 });
 
 describe.each([phone, desk])('every page at $name', (looking) => {
-  test.each(builtPages)('/%s', async (path) => {
+  test.each(walkedPages)('/%s', async (path) => {
     const { context, page, complaints } = await profile(looking);
     await open(page, path);
     await page.evaluate(axe);
@@ -176,7 +176,7 @@ const carriesTraining = (page: string) =>
   /install\/(t\d|cut|fill|sums\/(mark|span|expansion)\/)|practice\/|\/(set|answer|run)\/$/.test(page);
 
 describe('on paper', () => {
-  test.each(builtPages)('/%s', async (path) => {
+  test.each(walkedPages)('/%s', async (path) => {
     const { context, page } = await profile({ ...phone, colorScheme: 'dark' });
     await open(page, path);
     await page.emulateMedia({ media: 'print' });

@@ -1,15 +1,33 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 
+/** Where the site was built. */
+const root = process.env['SITE_DIR'] ?? 'dist';
+
 /** Addresses of every built page, from dist/ itself, so that a new page cannot be forgotten. */
-export const builtPages: readonly string[] = readdirSync('dist', { recursive: true, encoding: 'utf8' })
+export const builtPages: readonly string[] = readdirSync(root, { recursive: true, encoding: 'utf8' })
   .map((file) => file.replaceAll('\\', '/'))
   .filter((file) => file.endsWith('index.html'))
   .map((file) => file.slice(0, -'index.html'.length))
   .sort();
 
 /** The HTML of a built page. */
-export const htmlOf = (page: string): string => readFileSync(join('dist', page, 'index.html'), 'utf8');
+export const htmlOf = (page: string): string => readFileSync(join(root, page, 'index.html'), 'utf8');
 
 /** A page that loads an island; every other page is a reading page. */
 export const computes = (page: string): boolean => htmlOf(page).includes('<astro-island');
+
+/** Pages made alike from one file of the site, one a person, a task or a sheet of paper: by what their addresses begin with. */
+const alike = ['en/crew/person/', 'en/crew/task/', 'en/witness/paper/'];
+
+/**
+ * Pages to be walked in a browser: every page, but of those made alike the longest, the shortest and the first only.
+ * What is read from the files themselves is asked of all.
+ */
+export const walkedPages: readonly string[] = builtPages.filter((page) => {
+  const kind = alike.find((start) => page.startsWith(start) && page !== start);
+  if (kind === undefined) return true;
+  const [first, ...others] = builtPages.filter((one) => one.startsWith(kind) && one !== kind);
+  const bySize = others.sort((a, b) => htmlOf(a).length - htmlOf(b).length);
+  return [first, bySize[0], bySize.at(-1)].includes(page);
+});
