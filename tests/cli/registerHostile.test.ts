@@ -204,6 +204,8 @@ describe('what is not what it should be', () => {
       'unreadable headers',
       'unreadable headers',
     ]);
+    expect((await ask('merge', dir, join(dir, 'bodies', 'loop'))).said).toEqual(['OTHER: nothing is there']);
+    expect((await ask('verify', join(dir, 'bodies', 'loop'))).said).toEqual(['DIR: no register is here']);
     expect((await call(checkWords(dir))).exit).toBe(0);
     const linked = { ...kd, device: 'new' };
     symlinkSync(join(away, 'elsewhere.jsonl'), join(dir, start.file(linked)));

@@ -4,7 +4,8 @@ import { join } from 'node:path';
 import type { RegisterFiles } from '../../register/held.ts';
 import { isChainPath, MARKER } from '../../register/paths.ts';
 import { GivenError } from '../../trade/given.ts';
-import { bytesOf, codeOf, standsAt, textOf } from './folderDisk.ts';
+import { bytesOf, standsAt, textOf } from './folderDisk.ts';
+import { codeOf } from './folderFaults.ts';
 
 /** Folders of a register's files below its own; chains first, for a body is written before what names it. */
 export const FOLDERS = ['headers', 'bodies'];

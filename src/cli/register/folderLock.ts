@@ -16,10 +16,10 @@ import {
 } from 'node:fs';
 import { hostname } from 'node:os';
 import { join } from 'node:path';
-import { isObject } from '../../register/shapes.ts';
-import { readJson } from '../../register/strictJson.ts';
 import { GivenError } from '../../trade/given.ts';
-import { codeOf, removeFile, someHex } from './folderDisk.ts';
+import { removeFile, someHex } from './folderDisk.ts';
+import { codeOf } from './folderFaults.ts';
+import { holderOf, lifeOf } from './lockHolder.ts';
 
 const LOCK = '.lock';
 const isTaker = (name: string): boolean => /^\.lock-[0-9a-f]{16}$/.test(name);
@@ -163,25 +163,6 @@ function textAt(path: string): Seen | undefined {
   }
 }
 
-interface Holder {
-  readonly at: string;
-  readonly host: string;
-  readonly life: string | null;
-  readonly process: number;
-}
-
-function holderOf(text: string): Holder | undefined {
-  try {
-    const value = readJson(text);
-    if (!isObject(value)) return undefined;
-    const { at, host, life, process: pid } = value as unknown as Holder;
-    const good = typeof at === 'string' && typeof host === 'string' && Number.isSafeInteger(pid) && pid > 0;
-    return good ? { at, host, life: typeof life === 'string' ? life : null, process: pid } : undefined;
-  } catch {
-    return undefined;
-  }
-}
-
 function isForgotten({ text, touched }: Seen): boolean {
   const age = Date.now() - touched;
   const holder = holderOf(text);
@@ -192,23 +173,6 @@ function isForgotten({ text, touched }: Seen): boolean {
   if (life === undefined) return true;
   // Where the system tells when a process began, one that took a dead one's number is told from it.
   return life !== '' && holder.life !== null && holder.life !== '' ? life !== holder.life : age > FORGOTTEN;
-}
-
-/** When a process began, as the system tells it; '' when it lives and the system does not; `undefined`: it is gone. */
-function lifeOf(pid: number): string | undefined {
-  try {
-    process.kill(pid, 0);
-  } catch (cause) {
-    if (codeOf(cause) === 'ESRCH') return undefined;
-  }
-  try {
-    const stat = readFileSync(`/proc/${pid}/stat`, 'utf8');
-    // The name of the command stands in brackets and may hold anything; the 20th field after it is the time.
-    const fields = stat.slice(stat.lastIndexOf(')') + 2).split(' ');
-    return fields[0] === 'Z' ? undefined : (fields[19] ?? '');
-  } catch {
-    return '';
-  }
 }
 
 function wait(ms: number): void {

@@ -25,8 +25,8 @@ import {
   putFile,
   removeFile,
   standsAt,
-  writingTo,
 } from './folderDisk.ts';
+import { writingTo } from './folderFaults.ts';
 import { forgottenLocks, type Lock, sweepLocks, withLock } from './folderLock.ts';
 
 /** Where what was cut is kept, beside `headers` and `bodies`. */

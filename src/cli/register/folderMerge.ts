@@ -9,15 +9,8 @@ import { type Held, markerText, type RegisterFiles } from '../../register/held.t
 import type { Merged } from '../../register/merge.ts';
 import { claimedHash, isBodyPath, isChainPath, MARKER } from '../../register/paths.ts';
 import { sameChains } from './folder.ts';
-import {
-  keepFolder,
-  makeFolder,
-  type Ready,
-  readyFile,
-  removeFile,
-  someHex,
-  writingTo,
-} from './folderDisk.ts';
+import { keepFolder, makeFolder, type Ready, readyFile, removeFile, someHex } from './folderDisk.ts';
+import { writingTo } from './folderFaults.ts';
 import { withLock } from './folderLock.ts';
 import { dropBodies, putNew, soundFolders, undoing } from './folderWrite.ts';
 

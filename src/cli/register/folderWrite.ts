@@ -9,18 +9,15 @@ import { BEGINNING, FOLDERS, isRegister, sameChains } from './folder.ts';
 import {
   appendFile,
   bytesOf,
-  codeOf,
   keepFolder,
   makeFolder,
-  NotAFile,
-  NotAFolder,
   putFile,
   removeFile,
   standsAt,
   textOf,
   unmakeFolders,
-  writingTo,
 } from './folderDisk.ts';
+import { codeOf, NotAFile, NotAFolder, writingTo } from './folderFaults.ts';
 import { type Lock, withLock } from './folderLock.ts';
 
 /**

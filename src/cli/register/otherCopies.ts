@@ -1,5 +1,5 @@
 /** The copies of a register that are to be joined with another: folders, or registers in one file. */
-import { realpathSync, statSync } from 'node:fs';
+import { realpathSync, type Stats, statSync } from 'node:fs';
 import { readBundle } from '../../register/bundle.ts';
 import { byText } from '../../register/bytes.ts';
 import { type Held, holdFiles, type RegisterFiles } from '../../register/held.ts';
@@ -21,7 +21,7 @@ export interface OtherCopy {
 /** What stands in a copy. @throws {GivenError} it is no register */
 export function filesOfCopy(name: string): RegisterFiles {
   const path = pathHere(name);
-  const found = statSync(path, { throwIfNoEntry: false });
+  const found = followed(path);
   if (found?.isDirectory() === true) {
     if (!isRegister(path)) throw refused(name, 'no register is here', 'name a copy of the register');
     const { files, left } = readWhole(path);
@@ -40,6 +40,15 @@ export function filesOfCopy(name: string): RegisterFiles {
     throw new GivenError(
       cause.faults.map((f) => ({ field: FIELD, value: name, message: message(f), todo: f.todo })),
     );
+  }
+}
+
+/** What stands at a path that somebody named, links followed; a link in a circle leads to nothing. */
+function followed(path: string): Stats | undefined {
+  try {
+    return statSync(path, { throwIfNoEntry: false });
+  } catch {
+    return undefined;
   }
 }
 
