@@ -105,10 +105,16 @@ function place(drafts: Draft[], byId: ReadonlyMap<string, Draft>): Order {
     const linked = own === undefined ? prev === null : follows !== undefined && !own.broken;
     const row = rows[at.stretch] ?? [];
     rows[at.stretch] = row;
-    const { id, header, signature, time, file, line } = entry;
+    // Field by field: there are many of them, and what is spread takes several times as long.
     const placed: Placed = {
-      ...{ id, header, signature, time, file, line },
-      ...{ stretch: at.stretch, step: at.step },
+      id: entry.id,
+      header: entry.header,
+      signature: entry.signature,
+      time: entry.time,
+      file: entry.file,
+      line: entry.line,
+      stretch: at.stretch,
+      step: at.step,
       rank: list.length,
       entered: draft.entered as number,
       chain: own?.chain ?? chain,

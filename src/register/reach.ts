@@ -62,8 +62,8 @@ export class Reach {
     for (let from: Place | undefined = place; from !== undefined; ) {
       const stretch = this.at(from);
       const { step } = from;
-      const learned = stretch.about.get(of) ?? [];
-      const last = learned[lastBy(learned, (i) => (stretch.at[i] as number) <= step)];
+      const learned = stretch.about.get(of);
+      const last = learned?.[lastBy(learned, (i) => (stretch.at[i] as number) <= step)];
       // What was learned later reaches further, and all of it further than what the base knew.
       if (last !== undefined) return stretch.upTo[last] as number;
       from = stretch.base;
