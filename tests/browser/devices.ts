@@ -44,8 +44,10 @@ export class Devices {
     return { context, page };
   }
 
-  go(page: Page, path: string) {
-    return page.goto(`${this.site.url}en/${path}/`, { waitUntil: 'load' });
+  /** Opens a page and waits until its islands answer. */
+  async go(page: Page, path: string): Promise<void> {
+    await page.goto(`${this.site.url}en/${path}/`, { waitUntil: 'load' });
+    await page.locator('astro-island[ssr]').waitFor({ state: 'detached' });
   }
 
   /** Presses what saves a file, and keeps it. */

@@ -483,6 +483,24 @@ describe('the key', () => {
     await page.context().close();
   });
 
+  test('while a sheet is being answered on the device, nothing of the page opens the key', async () => {
+    const page = await desk((await twoDevices()).files, owner, 'office-2');
+    await page.locator('#drill-lost-phone').waitFor();
+    await devices.go(page, 'answer');
+    const set = { v: 1, kind: 'set', sheet: 'measure-and-mark', bench: 4711, person: 'P1', task: 'T05' };
+    const file = await devices.file('set.json', JSON.stringify(set));
+    await page.getByLabel('Open the file you were given').setInputFiles(file);
+    await page.getByRole('button', { name: 'Begin', exact: true }).click();
+    await page.getByRole('heading', { name: 'Draw 1 of 6' }).waitFor();
+    await devices.go(page, 'register');
+    await page.getByText('A sheet is being answered here').waitFor();
+    await page.locator('#drill-storage-cleared').waitFor();
+    expect(await page.locator('[id^="drill-"]').count()).toBe(1);
+    expect(await page.getByRole('button', { name: /^Sign/ }).count()).toBe(0);
+    expect(await page.getByText('Passphrase: change it').count()).toBe(0);
+    await page.context().close();
+  });
+
   test('its passphrase is changed, and a copy sealed under one of its own', async () => {
     const book = await Book.staffed();
     const page = await desk(book.files, owner, 'office-2');
