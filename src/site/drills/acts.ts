@@ -165,15 +165,21 @@ const personPick = (looking: Looking): ActField =>
 const nameAndId = (id: string, { names, tell }: Looking): string =>
   names.has(id) ? tell('drills.nameId', { name: spokenName(id, names), id }) : id;
 
-/** Entries about a person that this key may speak of again: its own, or for the owner all. */
+/** Entries about a person that this key may speak of again: its own, or for the owner all; what is taken back is done with. */
 function entriesFor(looking: Looking, person: string, kinds: readonly string[]): readonly Option[] {
   const { judged, me } = looking;
   const owner = me === judged.authority.owner;
+  const gone = new Set(
+    judged.view.list
+      .filter((entry) => entry.header.kind === 'withdraw' && judged.counts(entry))
+      .flatMap(({ header }) => header.target),
+  );
   const entries = judged.view.order.list.filter(
     (entry) =>
       entry.header.about === person &&
       kinds.includes(entry.header.kind) &&
       judged.counts(entry) &&
+      !gone.has(entry.id) &&
       (owner || (me !== undefined && samePerson(judged.authority, me, entry.header.signer))),
   );
   return entryOptions(entries, looking);

@@ -148,6 +148,9 @@ test('a witness takes back his own entries, whichever device he holds; the owner
   };
   expect(await entries(kd.publicKey)).toEqual([mine]);
   expect(await entries(owner.publicKey)).toEqual([theirs, mine]);
+  await book.act(kd, 'withdraw', 'P1', [mine]);
+  expect(await entries(kd.publicKey)).toEqual([]);
+  expect(await entries(owner.publicKey)).toEqual([theirs]);
 });
 
 test('before an erase it is said what goes and what stays', async () => {

@@ -3,7 +3,8 @@ import { keepFiles } from '../../device/register.ts';
 import { withoutTorn } from '../../drills/torn.ts';
 import type { Tell } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
-import { Came, useDoing } from './Doing.tsx';
+import { Refused } from '../Refused.tsx';
+import { useDoing } from './Doing.tsx';
 import type { Device } from './useDevice.ts';
 
 interface Props {
@@ -42,7 +43,8 @@ export function Torn({ device, refresh, tell }: Props) {
           </div>
         </>
       )}
-      <Came doing={doing} tell={tell} />
+      <p role="status">{doing.done}</p>
+      <Refused faults={doing.faults} tell={tell} />
     </div>
   );
 }
