@@ -173,7 +173,9 @@ describe('without script', () => {
 
 /** Sheets that carry training values; no other page warns, so that the warning keeps its weight. */
 const carriesTraining = (page: string) =>
-  /install\/(t\d|cut|fill|sums\/(mark|span|expansion)\/)|practice\/|\/(set|answer|run)\/$/.test(page);
+  /install\/(t\d|cut|fill|sums\/(mark|span|expansion)\/)|practice\/|witness\/paper\/t|\/(set|answer|run)\/$/.test(
+    page,
+  );
 
 describe('on paper', () => {
   test.each(walkedPages)('/%s', async (path) => {
