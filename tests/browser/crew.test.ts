@@ -233,6 +233,7 @@ describe('this device’s register', () => {
     await openSheet(page, 'person=p-15');
     const stands = page.locator('.stand[id="T05"]');
     expect(await stands.textContent()).toContain('Withdrawn on 24 June 2025');
+    await page.getByText('On another day, or as known on another day').click();
     await page.getByLabel('Day', { exact: true }).fill('2025-06-20');
     await expect.poll(() => page.locator('.as-of').textContent()).toBe('As of 20 June 2025');
     // A withdrawal counts for every day, once it is entered ...

@@ -99,6 +99,26 @@ export default function DeviceBoard(props: Props) {
   useTitleBlock(title.block, isDay(on) && opened !== undefined ? dayText(tell, on) : undefined);
   useArrival(which, source !== undefined && OwnSheet !== null, top);
 
+  const days = (
+    <div className="chosen-days">
+      <TextField
+        id="board-day"
+        label={tell('crew.day')}
+        value={day}
+        onValue={setDay}
+        hint={tell('crewDevice.onHint')}
+        fault={isDay(on) ? undefined : tell('crew.dayBad')}
+      />
+      <TextField
+        id="board-known"
+        label={tell('crewDevice.known')}
+        value={known}
+        onValue={setKnown}
+        hint={tell('crewDevice.knownHint')}
+        fault={knownFault(knownGood, judged === undefined, tell)}
+      />
+    </div>
+  );
   return (
     <>
       <p className="where">
@@ -121,24 +141,14 @@ export default function DeviceBoard(props: Props) {
       {opened !== undefined && (
         <>
           <div className="board-controls">
-            <div className="chosen-days">
-              <TextField
-                id="board-day"
-                label={tell('crew.day')}
-                value={day}
-                onValue={setDay}
-                hint={tell('crewDevice.onHint')}
-                fault={isDay(on) ? undefined : tell('crew.dayBad')}
-              />
-              <TextField
-                id="board-known"
-                label={tell('crewDevice.known')}
-                value={known}
-                onValue={setKnown}
-                hint={tell('crewDevice.knownHint')}
-                fault={knownFault(knownGood, judged === undefined, tell)}
-              />
-            </div>
+            {apart ? (
+              <details className="opens">
+                <summary>{tell('crewDevice.otherDay')}</summary>
+                {days}
+              </details>
+            ) : (
+              days
+            )}
             {view?.job !== undefined && <Job job={view.job} tell={tell} />}
             {!apart && (
               <details className="opens">
