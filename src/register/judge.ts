@@ -132,8 +132,8 @@ interface Settled {
 }
 
 /**
- * A settlement counts only when it is not itself in doubt, and may end doubts about others that settle: so the round
- * is gone through until nothing changes. Rounds are bounded; in honest registers two are enough.
+ * A settlement may take away another's branch, and with it what that one settled: so the round is gone through until
+ * nothing changes. Rounds are bounded; in honest registers two are enough.
  */
 function settle(view: View): Settled {
   const found = forksOf(view);
@@ -144,14 +144,9 @@ function settle(view: View): Settled {
     const lost = lostEntries(view, forks);
     const authority = lost.size === 0 ? before : authorityOf(view, lost);
     const settled = settledTargets(view, settles);
-    const doubt = doubtsOf(view, forks, gapsOf(view, authority, settled), settled);
     const next = view.list.filter(
       (p) =>
-        p.header.kind === 'settle' &&
-        authority.byOwner(p) &&
-        !authority.voids.has(p.id) &&
-        !lost.has(p.id) &&
-        doubt(p) === undefined,
+        p.header.kind === 'settle' && authority.byOwner(p) && !authority.voids.has(p.id) && !lost.has(p.id),
     );
     const same = next.length === settles.length && next.every((p, i) => p === settles[i]);
     if (same || round > 8) return { authority, forks, lost, settled };

@@ -18,7 +18,7 @@ import type { RegisterFiles } from './held.ts';
 import type { Judged } from './judged.ts';
 import type { Chance } from './keyFile.ts';
 import type { Signer } from './keys.ts';
-import { chainBack, type Placed } from './order.ts';
+import type { Placed } from './order.ts';
 import { bodyPath, chainPath } from './paths.ts';
 import { deviceName } from './shapes.ts';
 
@@ -161,20 +161,6 @@ export async function writeEntry(
 export function willKnow(judged: Judged, writing: Writing, entry: Placed): boolean {
   const cited = citedBy(judged, chainOf({ signer: writing.signer.publicKey, device: deviceOf(writing) }));
   return cited.some((p) => p === entry || judged.view.order.isPast(p, entry));
-}
-
-/**
- * Whether an entry written now would be in doubt for the chain that it goes on from: on a branch of an open fork, or
- * behind a hole.
- */
-export function chainInDoubt(judged: Judged, writing: Writing): boolean {
-  const head = ownHead(judged, chainOf({ signer: writing.signer.publicKey, device: deviceOf(writing) }));
-  if (head === undefined) return false;
-  if (judged.forks.some(({ fork, settled }) => !settled && branchOf(fork, head) !== undefined)) return true;
-  const ended = new Set(judged.gaps.filter((g) => g.settled || g.cut).map((g) => g.cited.id));
-  return [...chainBack(head)].some(({ before, header: { prev, seq } }) =>
-    before === undefined ? prev !== null && !ended.has(prev) : before.header.seq !== seq - 1,
-  );
 }
 
 /** What the next entry of a chain would follow. */

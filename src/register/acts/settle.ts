@@ -3,17 +3,8 @@ import { branchOf, type Fork } from '../forks.ts';
 import { chainOf } from '../header.ts';
 import type { Judged } from '../judged.ts';
 import { isBackDated, type Placed } from '../order.ts';
-import {
-  chainInDoubt,
-  deviceOf,
-  fault,
-  refuseIf,
-  type Writing,
-  type Written,
-  writeEntry,
-  writerFaults,
-} from '../write.ts';
-import { isOwner, ownerFaults, ownFaults, whyFaults } from './faults.ts';
+import { deviceOf, fault, refuseIf, type Writing, type Written, writeEntry, writerFaults } from '../write.ts';
+import { ownerFaults, ownFaults, whyFaults } from './faults.ts';
 import { idFaults } from './named.ts';
 
 export interface SettleGiven {
@@ -43,7 +34,7 @@ function entryFaults(judged: Judged, id: string, writing: Writing): readonly Fau
   const missing = judged.gaps.some((g) => g.cited.id === id);
   const todo = 'see "register verify" for what may be settled';
   if (entry === undefined) {
-    if (missing) return chainFaults(judged, writing);
+    if (missing) return [];
     return [fault('entry', id, 'neither an entry here nor one that is missing', todo)];
   }
   const own = ownFaults(judged, 'entry', id, entry.header.about, writing);
@@ -52,11 +43,7 @@ function entryFaults(judged: Judged, id: string, writing: Writing): readonly Fau
     const message = 'nothing to settle: on no branch of a fork, not missing, not back-dated';
     return [...own, fault('entry', id, message, todo)];
   }
-  return [
-    ...own,
-    ...forks.flatMap((f) => ownForkFaults(judged, f, entry, writing)),
-    ...chainFaults(judged, writing),
-  ];
+  return [...own, ...forks.flatMap((f) => ownForkFaults(judged, f, entry, writing))];
 }
 
 /** A fork of the owner's chain is settled from another of his devices, one that is not forked. */
@@ -68,14 +55,6 @@ function ownForkFaults(judged: Judged, fork: Fork, { id }: Placed, writing: Writ
   if (!judged.forks.some((f) => f.fork.chain === chain)) return [];
   const message = `a fork of the owner’s, and the chain of ${device} is forked itself`;
   return [fault('device', device, `${message} (${id.slice(0, 8)})`, 'sign on another device of the owner')];
-}
-
-/** A settlement that is itself in doubt ends no doubt. */
-function chainFaults(judged: Judged, writing: Writing): readonly Fault[] {
-  if (!isOwner(judged, writing) || !chainInDoubt(judged, writing)) return [];
-  const device = deviceOf(writing);
-  const message = `the chain of ${device} is itself in doubt (a fork or a hole in it), and settles nothing`;
-  return [fault('device', device, message, 'sign on another device of the owner')];
 }
 
 /** Ends a doubt: which branch stands, what is lost for good, what is taken though back-dated. @throws {GivenError} */
