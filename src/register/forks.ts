@@ -53,7 +53,7 @@ export function settleForks(
   settles: readonly Placed[],
 ): readonly ForkState[] {
   const forkedChains = new Set(forks.map((f) => f.chain));
-  return forks.map((fork): ForkState => {
+  const states = forks.map((fork): ForkState => {
     const { signer } = fork;
     const ofOwner = authority.owners.includes(signer);
     if (ofOwner && authority.takeOvers.length === 1 && signer === view.begin.header.signer) {
@@ -74,6 +74,12 @@ export function settleForks(
     const winner = last.length === 1 ? naming.find((n) => n.s === last[0])?.branch : undefined;
     if (winner === undefined) return { fork, settled: false, lost: [] };
     return { fork, settled: true, lost: fork.branches.filter((b) => b !== winner) };
+  });
+  // Long branches share many numbers: where a fork before left one of them at most, there is nothing more to settle.
+  const gone = lostEntries(view, states);
+  return states.map((state) => {
+    const left = state.fork.branches.filter((b) => !gone.has(b.id));
+    return state.settled || left.length > 1 ? state : { ...state, settled: true };
   });
 }
 

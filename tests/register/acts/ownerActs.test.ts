@@ -7,7 +7,9 @@ import { settle } from '../../../src/register/acts/settle.ts';
 import { succeed } from '../../../src/register/acts/succeed.ts';
 import { takeOver } from '../../../src/register/acts/takeOver.ts';
 import { ticket } from '../../../src/register/acts/ticket.ts';
+import { branchOf } from '../../../src/register/forks.ts';
 import type { Signer } from '../../../src/register/keys.ts';
+import type { Placed } from '../../../src/register/order.ts';
 import { Book, checkBody, kd, lz, map, next, owner, signerOf, stranger } from '../book.ts';
 import { type Act, apart, lose, refusals } from './refusals.ts';
 
@@ -144,6 +146,31 @@ describe('settle', () => {
     expect((await b.judged()).counts((await b.judged()).view.order.byId.get(right) as never)).toBe(false);
     expect(await say(owner, settled(right))).toEqual([]);
     expect(await codes()).toEqual(['fork settled']);
+  });
+
+  test('long branches, by their first entry; a fork on the branch that lost needs nothing more', async () => {
+    const branch = (person: string) => async (x: Book) => {
+      const first = await x.on('2026-02-02').check(kd, person, 'T1', '2026-02-02');
+      await x.check(kd, person, 'T2', '2026-02-02');
+      return first;
+    };
+    const firsts = await apart(b, branch('DM'), branch('EI'));
+    await apart(
+      b,
+      (x) => x.on('2026-02-03').check(kd, 'HV', 'T1', '2026-02-02'),
+      (x) => x.on('2026-02-03').check(kd, 'HV', 'T2', '2026-02-02'),
+    );
+    b.on('2026-02-04');
+    const [outer, , inner] = (await b.judged()).forks;
+    expect(await codes()).toEqual(['fork', 'fork', 'fork']);
+    if (outer === undefined || inner === undefined) throw new Error('three numbers stand twice');
+    const forkedOn = branchOf(outer.fork, inner.fork.branches[0] as Placed)?.id;
+    expect(await say(owner, settled(firsts.find((id) => id !== forkedOn) as string))).toEqual([]);
+    expect(await codes()).toEqual(['fork settled', 'fork settled', 'fork settled']);
+    const after = await b.judged();
+    expect(inner.fork.branches.some(({ id }) => after.counts(after.view.order.byId.get(id) as Placed))).toBe(
+      false,
+    );
   });
 
   test('a missing entry, lost for good', async () => {
