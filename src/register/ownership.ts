@@ -43,10 +43,12 @@ export function ownershipOf(view: View, lost: ReadonlySet<string>, refusals: Ref
     else takeOvers.push(p);
   }
   const forked = takeOvers.length > 1;
+  const afterEither = (p: Placed): boolean => takeOvers.some((t) => isPast(p, t));
   for (const p of view.list) {
-    const cut = p.header.signer === first && takeOvers.some((t) => !isPast(t, p));
-    if (cut) refusals.add(p, refusal('after-retirement', 'taken-over'));
-    else if (forked && takeOvers.some((t) => isPast(p, t)) && byOwner(p)) {
+    const { kind, signer } = p.header;
+    if (signer === first && takeOvers.some((t) => !isPast(t, p))) {
+      refusals.add(p, refusal('after-retirement', 'taken-over'));
+    } else if (forked && ownerKinds.includes(kind) && afterEither(p)) {
       refusals.add(p, refusal('not-appointed', 'owner-forked'));
     }
   }
@@ -56,6 +58,6 @@ export function ownershipOf(view: View, lost: ReadonlySet<string>, refusals: Ref
     forked,
     owner: takeOvers.at(-1)?.header.signer ?? first,
     owners: [first, ...takeOvers.map((t) => t.header.signer)],
-    byOwner,
+    byOwner: forked ? (p) => !afterEither(p) && byOwner(p) : byOwner,
   };
 }

@@ -5,6 +5,7 @@
 import { readAnswersFile } from '../practice/sheetFiles.ts';
 import type { Bodies, Variant } from '../register/bodies.ts';
 import type { Json } from '../register/canonical.ts';
+import { type Circumstances, circumstancesOf, measuresOf } from '../register/circumstances.ts';
 import type { Placed } from '../register/order.ts';
 import { fullVariant, type MapTask, variantText as plainText, taskOf } from '../register/taskMap.ts';
 import { type CrewSource, entryAnchor, witnessOf } from './crewLines.ts';
@@ -12,7 +13,7 @@ import { dayText, shortDay } from './dates.ts';
 import { speakDays } from './days.ts';
 import { shortKey } from './shortKey.ts';
 import type { SiteKey, Speak } from './speak.ts';
-import { variantText } from './variants.ts';
+import { valueName, variantText } from './variants.ts';
 import { momentText } from './zoned.ts';
 
 export interface EntryRow {
@@ -188,7 +189,7 @@ function checkTold(body: Bodies['check'], source: CrewSource, entry: Placed): To
     how: tell(`entryRow.${how}Point`),
     point: saidOr(speak, `${body.task}.critical-${point}`, point),
   }));
-  const measured = body.measured.map(({ what, wanted, got, tool }) =>
+  const measured = measuresOf(body.measured).map(({ what, wanted, got, tool }) =>
     tool === null
       ? tell('entryRow.measure', { what, wanted, got })
       : tell('entryRow.measureTool', { what, wanted, got, tool }),
@@ -204,6 +205,7 @@ function checkTold(body: Bodies['check'], source: CrewSource, entry: Placed): To
       tell('entryRow.sightLine', {
         sight: tell(body.inSight ? 'entryRow.inSight' : 'entryRow.outOfSight'),
       }),
+      ...takenTold(circumstancesOf(body.measured), speak, tell),
       ...evidenceTold(body.evidence, source, entry),
     ],
     lists: [
@@ -215,6 +217,17 @@ function checkTold(body: Bodies['check'], source: CrewSource, entry: Placed): To
     ].filter(({ lines }) => lines.length > 0),
   };
 }
+
+/** How the look was taken, where the witness said so. */
+const takenTold = (
+  { shift, place, paper }: Circumstances,
+  speak: Speak,
+  tell: CrewSource['tell'],
+): readonly string[] => [
+  ...(shift === null ? [] : [tell(`entryRow.shift-${shift}`)]),
+  ...(place === null ? [] : [tell('entryRow.place', { place: valueName('place', place, speak) })]),
+  ...(paper ? [tell('entryRow.paper')] : []),
+];
 
 /** A word of this edition, or what was signed as it stands: an entry may be older or newer than the pages. */
 function saidOr(speak: Speak, say: string, or: string): string {
