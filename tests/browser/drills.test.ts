@@ -344,6 +344,40 @@ describe('what was signed by mistake; tickets and shifts', () => {
   });
 });
 
+test('another person chosen after an entry was: nothing of the first is signed, and what is signed is said', async () => {
+  const book = await Book.staffed();
+  const first = await book.check(kd, 'P1', 'T05', '2026-01-01');
+  const second = await book.check(kd, 'P2', 'T06', '2026-01-01');
+  const page = await desk(book.files, kd, 'kd-desk');
+  await open(page, 'withdrawn-check');
+  const back = form(page, 'Take an entry back');
+  await back.getByLabel('Person').selectOption('P1');
+  await back.getByLabel('Which entry').selectOption(first);
+  await back.getByText(/^Taken back: P1 at T05 .*Number 0 of KD, kd-phone/).waitFor();
+  await back.getByLabel('Person').selectOption('P2');
+  expect(await back.getByLabel('Which entry').locator('option:checked').textContent()).toBe('Choose');
+  expect(await back.getByText('Taken back:').count()).toBe(0);
+  await back.getByLabel('Why', { exact: true }).fill('the wrong person');
+  await back.getByLabel('Passphrase').fill(phrase);
+  await back.getByRole('button', { name: 'Sign the taking back' }).click();
+  await back.getByText('Refused:').first().waitFor();
+  await back.getByLabel('Which entry').selectOption(second);
+  await back.getByText(/^Taken back: P2 at T06 .*Number 1 of KD, kd-phone/).waitFor();
+  await sign(page, 'Take an entry back', 'Sign the taking back');
+  const { root, entries } = await verified(page);
+  expect(entries).toBe(6);
+  const board = await command<{ people: { id: string; tasks: Record<string, { standing: string }> }[] }>(
+    'board',
+    root,
+    '--on',
+    '2026-02-01',
+  );
+  const standing = (id: string, task: string) =>
+    board.people.find((person) => person.id === id)?.tasks[task]?.standing;
+  expect([standing('P1', 'T05'), standing('P2', 'T06')]).toEqual(['shown', 'show again']);
+  await page.context().close();
+});
+
 describe('a person leaves', () => {
   test('what is held as a file, who has been quiet, and an erase that says first what goes and what stays', async () => {
     const book = await Book.staffed();

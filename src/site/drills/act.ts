@@ -55,6 +55,15 @@ export function signs<Given>(
   };
 }
 
-/** What stands in the fields: what was written, else what each starts with. */
+/**
+ * What stands in the fields: what was written, else what each starts with. What a pick no longer offers was chosen for
+ * something else (an entry of another person, of another key): it stands for nothing.
+ */
 export const valuesOf = (fields: readonly ActField[], written: Values): Values =>
-  Object.fromEntries(fields.map(({ name, start = '' }) => [name, (written[name] ?? start).trim()]));
+  Object.fromEntries(
+    fields.map(({ name, is, options = [], start = '' }) => {
+      const text = written[name]?.trim() ?? start;
+      const offered = is !== 'pick' || options.some(({ value }) => value === text);
+      return [name, offered ? text : start];
+    }),
+  );

@@ -50,6 +50,9 @@ const AFTER = 'after:';
 /** The newest entries of a device that a retirement can name: more would hardly be found in a list. */
 const MOST = 60;
 
+/** The field of one device of one key: what was chosen for a device of the same name of another key is not its own. */
+const afterField = (key: string, device: string): string => `${AFTER}${key}:${device}`;
+
 /** What a retirement names: one entry a device, left out where nothing stands. */
 const afterOf = (values: Values): readonly string[] =>
   Object.entries(values).flatMap(([name, id]) =>
@@ -68,11 +71,12 @@ const retiring: Act = {
       value: key,
       text: tell('drills.keyOf', { key: shortKey(key), person: signerName(key, looking) }),
     }));
-    const devices = devicesOf(judged, values['witness'] ?? '').map(({ device, entries }): ActField => {
+    const witness = values['witness'] ?? '';
+    const devices = devicesOf(judged, witness).map(({ device, entries }): ActField => {
       const [last] = entries;
       const age = last === undefined ? '' : ageText(looking, last.time);
       return {
-        name: `${AFTER}${device}`,
+        name: afterField(witness, device),
         label: tell('drills.lastOf', { device, number: last?.header.seq ?? 0, age }),
         is: 'pick',
         start: last?.id ?? NONE,
@@ -90,15 +94,18 @@ const retiring: Act = {
   },
   before: (looking, values) => {
     const { judged, tell } = looking;
-    if ((values['witness'] ?? '') === '') return [];
-    const devices = devicesOf(judged, values['witness'] ?? '');
-    if (devices.length === 0) return [tell('drills.retireNothing')];
-    return devices.map(({ device, entries }) => {
-      const named = entries.find(({ id }) => id === values[`${AFTER}${device}`]);
+    const key = values['witness'] ?? '';
+    if (key === '') return [];
+    const whose = tell('drills.retireBefore', { person: signerName(key, looking), key: shortKey(key) });
+    const devices = devicesOf(judged, key);
+    if (devices.length === 0) return [whose, tell('drills.retireNothing')];
+    const cuts = devices.map(({ device, entries }) => {
+      const named = entries.find(({ id }) => id === values[afterField(key, device)]);
       if (named === undefined) return tell('drills.cutAll', { device, count: entries.length });
       const cut = entries.filter(({ header }) => header.seq > named.header.seq).length;
       return tell('drills.cutAfter', { device, number: named.header.seq, count: cut });
     });
+    return [whose, ...cuts];
   },
   ...signs(
     (values) => ({
@@ -153,7 +160,11 @@ const settling: Act = {
     field(looking, 'entry', 'drills.whatStands', 'pick', { options: settleOptions(looking) }),
     why(looking),
   ],
-  before: ({ tell }, values) => ((values['entry'] ?? '') === '' ? [] : [tell('drills.settleBefore')]),
+  before: (looking, values) => {
+    const stands = settleOptions(looking).find(({ value }) => value === values['entry']);
+    if (stands === undefined) return [];
+    return [looking.tell('drills.settles', { what: stands.text }), looking.tell('drills.settleBefore')];
+  },
   ...signs((values) => ({ entry: values['entry'] ?? '', why: values['why'] ?? '' }), settleFaults, settle),
 };
 
@@ -185,6 +196,15 @@ function entriesFor(looking: Looking, person: string, kinds: readonly string[]):
   return entryOptions(entries, looking);
 }
 
+/** The entry that is chosen, in words, and what signing does to it: nothing before one is chosen. */
+const beforeEntry =
+  (chosen: SiteKey, does: SiteKey): NonNullable<Act['before']> =>
+  (looking, values) => {
+    const entry = looking.judged.view.order.byId.get(values['entry'] ?? '');
+    if (entry === undefined) return [];
+    return [looking.tell(chosen, { entry: entryText(entry, looking) }), looking.tell(does)];
+  };
+
 const withdrawing: Act = {
   id: 'withdraw',
   title: 'drills.withdraw',
@@ -199,7 +219,7 @@ const withdrawing: Act = {
     }),
     why(looking),
   ],
-  before: ({ tell }, values) => ((values['entry'] ?? '') === '' ? [] : [tell('drills.withdrawBefore')]),
+  before: beforeEntry('drills.takesBack', 'drills.withdrawBefore'),
   ...signs(
     (values) => ({ entry: values['entry'] ?? '', why: values['why'] ?? '' }),
     withdrawFaults,
@@ -233,7 +253,7 @@ const correcting: Act = {
     field(looking, 'evidence', 'drills.evidence', 'file', { hint: 'drills.evidenceHint' }),
     why(looking),
   ],
-  before: ({ tell }, values) => ((values['entry'] ?? '') === '' ? [] : [tell('drills.mendBefore')]),
+  before: beforeEntry('drills.mends', 'drills.mendBefore'),
   ...signs(
     (values) => ({
       entry: values['entry'] ?? '',

@@ -58,19 +58,27 @@ describe('a key with two devices', () => {
     const own = await book.check(tablet, 'P2', 'T1', '2026-02-27');
     const looking = await looked(book, owner.publicKey);
     const { fields, values } = filled(acts.retire, looking, { witness: kd.publicKey });
-    expect(values).toEqual({
-      witness: kd.publicKey,
-      'after:kd-phone': last,
-      'after:kd-tablet': own,
-      why: '',
-    });
+    const [phoneField, tabletField] = [`after:${kd.publicKey}:kd-phone`, `after:${kd.publicKey}:kd-tablet`];
+    expect(values).toEqual({ witness: kd.publicKey, [phoneField]: last, [tabletField]: own, why: '' });
     expect(fields[1]?.label).toBe('Last entry that stands of kd-phone: last known is number 1, 2 days old');
     expect(fields[1]?.options?.map(({ value }) => value)).toEqual([last, first, 'none']);
-    const chosen = { witness: kd.publicKey, 'after:kd-phone': first, 'after:kd-tablet': 'none' };
+    const chosen = { witness: kd.publicKey, [phoneField]: first, [tabletField]: 'none' };
     expect(acts.retire.before?.(looking, filled(acts.retire, looking, chosen).values)).toEqual([
+      `Key ${kd.publicKey.slice(0, 8)} of KD is retired.`,
       'kd-phone: stands up to number 0. Known entries cut off: 1.',
       'kd-tablet: nothing stands. Known entries cut off: 1.',
     ]);
+  });
+  test('what was chosen for a device of one key is not chosen for the device of that name of another', async () => {
+    const book = await Book.staffed();
+    const [one, two] = [kd, lz].map((signer) => ({ ...signer, device: 'phone' }));
+    if (one === undefined || two === undefined) throw new Error('two signers');
+    await book.check(one, 'P1', 'T1', '2026-01-01');
+    const last = await book.check(two, 'P1', 'T1', '2026-01-01');
+    const looking = await looked(book, owner.publicKey);
+    const chosen = { witness: one.publicKey, [`after:${one.publicKey}:phone`]: 'none' };
+    const { values } = filled(acts.retire, looking, { ...chosen, witness: two.publicKey });
+    expect(values).toEqual({ witness: two.publicKey, [`after:${two.publicKey}:phone`]: last, why: '' });
   });
   test('a retired key, and one that was never appointed, is not put forward', async () => {
     const book = await Book.staffed();
@@ -151,6 +159,29 @@ test('a witness takes back his own entries, whichever device he holds; the owner
   await book.act(kd, 'withdraw', 'P1', [mine]);
   expect(await entries(kd.publicKey)).toEqual([]);
   expect(await entries(owner.publicKey)).toEqual([theirs]);
+});
+
+describe('an entry that was chosen before another person was', () => {
+  test.each(['withdraw', 'correct'] as const)(
+    '%s puts forward nothing of the person before',
+    async (name) => {
+      const book = await Book.staffed();
+      const first = await book.check(kd, 'P1', 'T1', '2026-01-01');
+      const other = await book.check(kd, 'P2', 'T4', '2026-01-01');
+      const looking = await looked(book, kd.publicKey);
+      const chosen = filled(acts[name], looking, { person: 'P1', entry: first }).values;
+      expect(chosen['entry']).toBe(first);
+      expect(acts[name].before?.(looking, chosen)[0]).toContain(
+        'Dana Mott at T1 work T1: shown, seen on 1 January 2026. Number 0 of KD, kd-phone, 1 January 2026.',
+      );
+      const after = filled(acts[name], looking, { person: 'P2', entry: first });
+      expect(after.values['entry']).toBe('');
+      expect(acts[name].before?.(looking, after.values)).toEqual([]);
+      expect(after.fields.find(({ name: of }) => of === 'entry')?.options?.map(({ value }) => value)).toEqual(
+        [other],
+      );
+    },
+  );
 });
 
 test('before an erase it is said what goes and what stays', async () => {

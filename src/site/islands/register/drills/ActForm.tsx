@@ -96,8 +96,9 @@ export function ActForm({ act, device, looking, means, refresh }: Props) {
           </div>
           {before.length > 0 && (
             <div className="says">
-              {before.map((line) => (
-                <p key={line}>{line}</p>
+              {before.map((line, i) => (
+                // biome-ignore lint/suspicious/noArrayIndexKey: lines of text, and two may be alike
+                <p key={i}>{line}</p>
               ))}
             </div>
           )}
