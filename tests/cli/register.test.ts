@@ -14,7 +14,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { map } from '../register/book.ts';
-import { type Printed, trayhand } from './command.ts';
+import type { Printed } from './command.ts';
+import { called } from './registerDisk.ts';
 
 interface Stands {
   standing: string;
@@ -43,8 +44,8 @@ interface Answer {
   exit: number | null;
   json: Json;
 }
-async function run(words: readonly string[]): Promise<Answer> {
-  const { exit, one } = await trayhand(words);
+async function run([, verb = '', ...words]: readonly string[]): Promise<Answer> {
+  const { exit, one } = await called(verb, ...words);
   return { exit, json: one as unknown as Json };
 }
 

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { map } from '../register/book.ts';
-import { type Printed, trayhand } from './command.ts';
+import { type Called, called } from './registerDisk.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'trayhand-acts-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -14,17 +14,12 @@ type Name = (typeof names)[number];
 const keys = {} as Record<Name, string>;
 const never = 'ab'.repeat(32);
 
-interface Answer {
-  readonly exit: number | null;
-  readonly one: Printed;
-}
-const call = (...words: string[]): Promise<Answer> => trayhand(['register', ...words]);
 /** Calls a verb that signs, at an instant of 2026-02 or at the one that is given. */
-const signs = (dir: string, verb: string, key: Name, when: string, ...more: string[]): Promise<Answer> => {
+const signs = (dir: string, verb: string, key: Name, when: string, ...more: string[]): Promise<Called> => {
   const now = more.includes('--at') ? [] : ['--at', `2026-02-${when}:00Z`];
-  return call(verb, dir, '--key', at(`${key}.json`), ...now, '--map', at('map.json'), ...more);
+  return called(verb, dir, '--key', at(`${key}.json`), ...now, '--map', at('map.json'), ...more);
 };
-const said = ({ one }: Answer): string[] => one.errors.map((e) => `${e.field}: ${e.message}`);
+const said = ({ one }: Called): string[] => one.errors.map((e) => `${e.field}: ${e.message}`);
 
 /** The id of what was signed. */
 async function signed(
@@ -41,7 +36,7 @@ async function signed(
   return String(entry);
 }
 const problems = async (dir: string): Promise<string[]> => {
-  const { one } = await call('verify', dir, '--at', '2026-03-01T12:00:00Z');
+  const { one } = await called('verify', dir, '--at', '2026-03-01T12:00:00Z');
   return (one.result['problems'] as { code: string; settled?: true }[]).map((p) =>
     p.settled === true ? `${p.code} settled` : p.code,
   );
@@ -54,7 +49,7 @@ interface Row {
 }
 const board = async (dir: string, on: string, person: string): Promise<Row | undefined> => {
   const words = ['--on', on, '--at', '2026-03-01T12:00:00Z', '--map', at('map.json')];
-  const { one } = await call('board', dir, ...words);
+  const { one } = await called('board', dir, ...words);
   return (one.result['people'] as Row[]).find((p) => p.id === person);
 };
 const standing = async (dir: string, on: string, person: string, task: string): Promise<string | undefined> =>
@@ -90,10 +85,19 @@ beforeAll(async () => {
   writeFileSync(at('null.json'), 'null');
   writeFileSync(at('answers.json'), '{"v":1,"kind":"answers"}');
   for (const name of names) {
-    const { one } = await call('key', '--out', at(`${name}.json`), '--device', `${name}-1`);
+    const { one } = await called('key', '--out', at(`${name}.json`), '--device', `${name}-1`);
     keys[name] = String(one.result['publicKey']);
   }
-  await call('begin', staffed, '--owner', at('owner.json'), '--person', 'OW', '--at', '2026-02-01T08:00:00Z');
+  await called(
+    'begin',
+    staffed,
+    '--owner',
+    at('owner.json'),
+    '--person',
+    'OW',
+    '--at',
+    '2026-02-01T08:00:00Z',
+  );
   const appoint = (who: Name, person: string, when: string, tasks: string) =>
     signed(
       staffed,
@@ -151,7 +155,7 @@ test('a whole history: second, ticket, assigned, withdraw, retire, succeed, take
   expect(bodies() - before).toBe(1 - 7);
   expect(await board(dir, '2026-02-07', 'DM')).toMatchObject({ erased: true, tickets: [] });
   expect(await problems(dir)).toEqual(Array(4).fill('after-retirement settled'));
-  const { one } = await call('verify', dir, '--at', '2026-03-01T12:00:00Z');
+  const { one } = await called('verify', dir, '--at', '2026-03-01T12:00:00Z');
   expect(one.result['owner']).toBe(keys.next);
 });
 
@@ -169,7 +173,7 @@ test('two copies that forked: joined, settled by the owner from another device t
   ];
   const left = await signed(dir, 'check', 'kd', '03T12:00', ...shown('DM'));
   await signed(other, 'check', 'kd', '03T12:01', ...shown('EI'));
-  expect((await call('merge', dir, other)).exit).toBe(0);
+  expect((await called('merge', dir, other)).exit).toBe(0);
   expect(await problems(dir)).toEqual(['fork']);
   expect([
     await standing(dir, '2026-02-03', 'DM', 'T1'),
@@ -185,16 +189,13 @@ test('two copies that forked: joined, settled by the owner from another device t
   const [own, two] = [fresh(), fresh()];
   const named = await signed(own, 'succeed', 'owner', '03T12:00', '--next', keys.next);
   await signed(two, 'succeed', 'owner', '03T12:01', '--next', keys.none);
-  expect((await call('merge', own, two)).exit).toBe(0);
+  expect((await called('merge', own, two)).exit).toBe(0);
   await refused(own, [
     [
       'settle',
       'owner',
       ['--entry', named, ...why],
-      [
-        expect.stringContaining('--device: a fork of the owner’s'),
-        expect.stringContaining('--device: the chain'),
-      ],
+      [expect.stringContaining('--device: a fork of the owner’s')],
     ],
   ]);
   await signed(own, 'settle', 'owner', '04T12:00', '--entry', named, '--device', 'desk', ...why);
@@ -408,7 +409,7 @@ describe('on the demo’s register, whose keys nobody has', () => {
   test('every act is refused, and nothing changes', async () => {
     const dir = at('demo');
     cpSync('content/demo/register', dir, { recursive: true });
-    const { one } = await call('verify', dir, '--at', '2026-03-09T18:00:00Z');
+    const { one } = await called('verify', dir, '--at', '2026-03-09T18:00:00Z');
     expect(one.ok).toBe(true);
     const before = snapshot(dir);
     const line = Object.entries(before)
@@ -430,7 +431,7 @@ describe('on the demo’s register, whose keys nobody has', () => {
     ];
     for (const [verb, more] of calls) {
       const key = ['--key', at('none.json'), '--at', '2026-03-09T18:00:00Z'];
-      const answer = await call(verb, dir, ...key, ...more);
+      const answer = await called(verb, dir, ...key, ...more);
       expect([verb, answer.exit, said(answer)[0]]).toEqual([
         verb,
         2,

@@ -2,11 +2,13 @@
 import { lstatSync, mkdirSync, readdirSync, readFileSync, readlinkSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { readCall } from '../../src/cli/arguments.ts';
+import { bad } from '../../src/cli/envelope.ts';
 import { group } from '../../src/cli/register.ts';
 import type { RegisterFiles } from '../../src/register/held.ts';
 import { keyFileText, makeKey } from '../../src/register/keyFile.ts';
 import { GivenError } from '../../src/trade/given.ts';
 import { map } from '../register/book.ts';
+import type { Printed } from './command.ts';
 
 /** Lays files out below a folder. */
 export function layOut(folder: string, files: RegisterFiles): string {
@@ -44,6 +46,25 @@ export function snapshot(folder: string): Readonly<Record<string, string>> {
   );
 }
 
+export interface Called {
+  readonly exit: number;
+  readonly one: Printed;
+}
+
+/** Calls a verb of `register` in this process: what the command would print, and its exit. */
+export async function called(name: string, ...args: readonly string[]): Promise<Called> {
+  const verb = group.verbs.find((v) => v.name === name);
+  if (verb === undefined) throw new Error(`no verb ${name}`);
+  const printed = (json: unknown): Printed => JSON.parse(JSON.stringify(json));
+  try {
+    const { json, exit } = await verb.run(readCall(verb, args));
+    return { exit, one: printed(json) };
+  } catch (cause) {
+    if (!(cause instanceof GivenError)) throw cause;
+    return { exit: 2, one: printed(bad(cause.faults)) };
+  }
+}
+
 export interface Asked {
   readonly exit: number;
   // biome-ignore lint/suspicious/noExplicitAny: each test knows what it asked for
@@ -51,17 +72,11 @@ export interface Asked {
   readonly said: readonly string[];
 }
 
-/** Calls a verb of `register` in this process. */
+/** The same in short: the result, or what is said against it. */
 export async function ask(name: string, ...args: readonly string[]): Promise<Asked> {
-  const verb = group.verbs.find((v) => v.name === name);
-  if (verb === undefined) throw new Error(`no verb ${name}`);
-  try {
-    const { json, exit } = await verb.run(readCall(verb, args));
-    return { exit, result: (json as { result: unknown }).result, said: [] };
-  } catch (cause) {
-    if (!(cause instanceof GivenError)) throw cause;
-    return { exit: 2, result: undefined, said: cause.faults.map((f) => `${f.field}: ${f.message}`) };
-  }
+  const { exit, one } = await called(name, ...args);
+  if (one.ok) return { exit, result: one.result, said: [] };
+  return { exit, result: undefined, said: one.errors.map((f) => `${f.field}: ${f.message}`) };
 }
 
 /** What `verify` finds: the code and file of every problem that is not settled. */

@@ -9,13 +9,11 @@ import { sheetDraws } from '../../src/practice/sheet.ts';
 import { readLibrary } from '../../src/schema/library.ts';
 import { practiceOf } from '../../src/schema/practice.ts';
 import { speaker } from '../../src/schema/words.ts';
-import { type Printed, trayhand } from './command.ts';
+import { called } from './registerDisk.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'trayhand-evidence-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 const at = (name: string) => join(folder, name);
-const call = async (...words: string[]): Promise<{ exit: number | null; one: Printed }> =>
-  trayhand(['register', ...words]);
 
 const { library } = readLibrary(contentFiles());
 const practice = practiceOf(library);
@@ -44,7 +42,7 @@ const everything = (): string[] =>
     .map((e) => `${e.name} ${readFileSync(join(e.parentPath, e.name), 'utf8')}`)
     .sort();
 const check = (person: string, outcome: string, evidence: string) =>
-  call(
+  called(
     'check',
     dir,
     '--key',
@@ -64,10 +62,10 @@ const check = (person: string, outcome: string, evidence: string) =>
   );
 
 beforeAll(async () => {
-  await call('key', '--out', at('o.json'));
-  await call('key', '--out', at('w.json'));
-  await call('begin', dir, '--owner', at('o.json'), '--at', '2026-01-01T12:00:00Z');
-  await call(
+  await called('key', '--out', at('o.json'));
+  await called('key', '--out', at('w.json'));
+  await called('begin', dir, '--owner', at('o.json'), '--at', '2026-01-01T12:00:00Z');
+  await called(
     'appoint',
     dir,
     '--key',
@@ -88,7 +86,7 @@ beforeAll(async () => {
 test('answers that pass go with a showing, and still pass on the board', async () => {
   const signed = await check('DM', 'shown', answersFile('DM', 0));
   expect([signed.exit, signed.one.ok]).toEqual([0, true]);
-  const { one } = await call('board', dir, '--on', '2026-02-10', '--at', '2026-03-01T00:00:00Z');
+  const { one } = await called('board', dir, '--on', '2026-02-10', '--at', '2026-03-01T00:00:00Z');
   const people = one.result['people'] as { id: string; tasks: Record<string, { standing: string }> }[];
   expect(people.find((p) => p.id === 'DM')?.tasks['T05']?.standing).toBe('shown');
 });
@@ -110,11 +108,11 @@ test('another person’s answers, or for another task, are no evidence', async (
 });
 
 test('evidence is put right: answers that pass take the place of others, answers that do not are refused', async () => {
-  const { one } = await call('board', dir, '--on', '2026-02-10', '--at', '2026-03-01T00:00:00Z');
+  const { one } = await called('board', dir, '--on', '2026-02-10', '--at', '2026-03-01T00:00:00Z');
   const people = one.result['people'] as { id: string; tasks: Record<string, { entries: string[] }> }[];
   const [entry = ''] = people.find((p) => p.id === 'DM')?.tasks['T05']?.entries ?? [];
   const correct = (evidence: string) =>
-    call(
+    called(
       'correct',
       dir,
       ...['--key', at('w.json'), '--entry', entry, '--evidence', evidence, '--why', 'the wrong file'],
@@ -127,5 +125,5 @@ test('evidence is put right: answers that pass take the place of others, answers
   expect([other.exit, other.one.errors.map((e) => e.field)]).toEqual([2, ['--evidence.person']]);
   expect(everything()).toEqual(before);
   expect((await correct(answersFile('DM', 0))).exit).toBe(0);
-  expect((await call('verify', dir, '--at', '2026-03-01T00:00:00Z')).exit).toBe(0);
+  expect((await called('verify', dir, '--at', '2026-03-01T00:00:00Z')).exit).toBe(0);
 });

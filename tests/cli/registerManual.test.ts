@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { group } from '../../src/cli/register.ts';
-import { trayhand } from './command.ts';
+import { called } from './registerDisk.ts';
 
 const manual = readFileSync(new URL('../../src/cli/README.md', import.meta.url), 'utf8');
 const section = manual.slice(manual.indexOf('\n## register\n'), manual.indexOf('\n## content\n'));
@@ -25,7 +25,7 @@ test.each(group.verbs.map((v) => [v.name, v] as const))(
       o.needed ? [`--${option}`] : [],
     );
     const folder = name === 'begin' ? 'nowhere' : 'content/demo/register';
-    const { one } = await trayhand(['register', name, ...(verb.words ?? []).map(() => folder)]);
+    const { one } = await called(name, ...(verb.words ?? []).map(() => folder));
     const missing = 'errors' in one ? one.errors.map(({ field }) => field) : [];
     expect(missing.filter((field) => field.startsWith('--')).sort()).toEqual(needed.sort());
   },

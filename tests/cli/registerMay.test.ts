@@ -4,16 +4,15 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { map } from '../register/book.ts';
-import { trayhand } from './command.ts';
+import { called } from './registerDisk.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'trayhand-may-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 const at = (name: string) => join(folder, name);
 const withMap = ['--map', at('map.json')];
-const call = (...words: string[]) => trayhand(['register', ...words]);
 const may = async (person: string, task: string, from: string, to: string, ...more: string[]) => {
   const span = ['--person', person, '--task', task, '--from', from, '--to', to];
-  const { exit, one } = await call('may', at('r'), ...span, ...withMap, ...more);
+  const { exit, one } = await called('may', at('r'), ...span, ...withMap, ...more);
   expect(exit).toBe(0);
   return one.result as unknown as { answer: string; reasons: { say: string; entry: string | null }[] };
 };
@@ -21,8 +20,8 @@ const may = async (person: string, task: string, from: string, to: string, ...mo
 let entry = '';
 beforeAll(async () => {
   writeFileSync(at('map.json'), JSON.stringify(map));
-  for (const key of ['owner', 'kd']) await call('key', '--out', at(key));
-  const { one } = await call(
+  for (const key of ['owner', 'kd']) await called('key', '--out', at(key));
+  const { one } = await called(
     'begin',
     at('r'),
     '--owner',
@@ -34,7 +33,7 @@ beforeAll(async () => {
   );
   expect(one.ok).toBe(true);
   const appoint = ['--key', at('owner'), '--witness', at('kd'), '--person', 'KD', '--tasks', 'all'];
-  await call(
+  await called(
     'appoint',
     at('r'),
     ...appoint,
@@ -56,7 +55,7 @@ beforeAll(async () => {
     '--on',
     '2026-02-02',
   ];
-  const made = await call('check', at('r'), ...seen, '--at', '2026-02-04T12:00:00Z', ...withMap);
+  const made = await called('check', at('r'), ...seen, '--at', '2026-02-04T12:00:00Z', ...withMap);
   entry = made.one.result['entry'] as string;
   expect(entry).toMatch(/^[0-9a-f]{64}$/);
 }, 60_000);
@@ -93,7 +92,7 @@ test('everything wrong at once, by the options as they are written', async () =>
     '2026-02-30T06:00:00Z',
   ];
   const more = ['--known-on', '2026-13-01', '--months', 'T9=2', '--at', 'soon', '--variant', 'width'];
-  const { exit, one } = await call('may', at('r'), ...wrong, ...more, ...withMap);
+  const { exit, one } = await called('may', at('r'), ...wrong, ...more, ...withMap);
   expect(exit).toBe(2);
   const fields = one.errors.map((e) => e.field).sort();
   expect(fields).toEqual([
@@ -110,7 +109,7 @@ test('everything wrong at once, by the options as they are written', async () =>
 test('a span that does not end after it starts, pairs nobody knows, a folder that holds nothing', async () => {
   const span = ['--from', '2026-03-09T22:00:00-06:00', '--to', '2026-03-10T04:00:00Z'];
   const asked = ['--person', 'DM', '--task', 'T2', '--variant', 'width=3,metal=steel'];
-  const { exit, one } = await call('may', at('nothing'), ...asked, ...span, ...withMap);
+  const { exit, one } = await called('may', at('nothing'), ...asked, ...span, ...withMap);
   expect(exit).toBe(2);
   expect(one.errors.map((e) => e.field).sort()).toEqual([
     '--to',
@@ -121,7 +120,7 @@ test('a span that does not end after it starts, pairs nobody knows, a folder tha
   expect(one.errors.find((e) => e.field === '--to')?.value).toBe('2026-03-10T04:00:00Z');
 });
 test('everything held about a person; an id that is none; one that nobody has', async () => {
-  const { exit, one } = await call('person', at('r'), '--person', 'DM');
+  const { exit, one } = await called('person', at('r'), '--person', 'DM');
   expect(exit).toBe(0);
   const { entries, bodies } = one.result as unknown as {
     entries: { id: string }[];
@@ -129,8 +128,8 @@ test('everything held about a person; an id that is none; one that nobody has', 
   };
   expect(entries.map((e) => e.id)).toEqual([entry]);
   expect(bodies).toMatchObject([{ body: { task: 'T2', on: '2026-02-02', outcome: 'shown' } }]);
-  const nobody = await call('person', at('r'), '--person', 'ZZ');
+  const nobody = await called('person', at('r'), '--person', 'ZZ');
   expect(nobody.one.result).toEqual({ id: 'ZZ', entries: [], bodies: [] });
-  const wrong = await call('person', at('r'), '--person', 'D M');
+  const wrong = await called('person', at('r'), '--person', 'D M');
   expect([wrong.exit, wrong.one.errors.map((e) => e.field)]).toEqual([2, ['--person']]);
 });

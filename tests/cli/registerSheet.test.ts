@@ -10,13 +10,12 @@ import { readLibrary } from '../../src/schema/library.ts';
 import { packed } from '../../src/schema/link.ts';
 import { practiceOf } from '../../src/schema/practice.ts';
 import { speaker } from '../../src/schema/words.ts';
-import { type Printed, trayhand } from './command.ts';
+import type { Printed } from './command.ts';
+import { called } from './registerDisk.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'trayhand-sheet-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 const at = (name: string) => join(folder, name);
-const call = async (...words: string[]): Promise<{ exit: number | null; one: Printed }> =>
-  trayhand(['register', ...words]);
 
 const { library } = readLibrary(contentFiles());
 const practice = practiceOf(library);
@@ -50,12 +49,12 @@ const set = (out: string, ...more: string[]) => {
     '--out': at(out),
   };
   for (let i = 0; i < more.length; i += 2) plain[more[i] ?? ''] = more[i + 1] ?? '';
-  return call('set', dir, ...Object.entries({ '--at': day[1] ?? '', ...plain }).flat());
+  return called('set', dir, ...Object.entries({ '--at': day[1] ?? '', ...plain }).flat());
 };
 const answer = (setFile: string, answers: unknown, out: string, ...more: string[]) =>
-  call('answer', at(setFile), '--answers', json(`for-${out}`, answers), '--out', at(out), ...more);
+  called('answer', at(setFile), '--answers', json(`for-${out}`, answers), '--out', at(out), ...more);
 const sign = (answers: string, outcome: string, ...more: string[]) =>
-  call(
+  called(
     'sign',
     dir,
     '--key',
@@ -71,10 +70,10 @@ const sign = (answers: string, outcome: string, ...more: string[]) =>
   );
 
 beforeAll(async () => {
-  await Promise.all(['o', 'w', 'x'].map((key) => call('key', '--out', at(`${key}.json`))));
-  await call('begin', dir, '--owner', at('o.json'), '--at', '2026-01-01T12:00:00Z');
+  await Promise.all(['o', 'w', 'x'].map((key) => called('key', '--out', at(`${key}.json`))));
+  await called('begin', dir, '--owner', at('o.json'), '--at', '2026-01-01T12:00:00Z');
   const appoint = (key: string, person: string, tasks: string, on: string) =>
-    call(
+    called(
       ...['appoint', dir, '--key', at('o.json'), '--witness', at(`${key}.json`), '--person', person],
       ...['--tasks', tasks, '--on', on, '--at', '2026-01-01T12:00:00Z'],
     );
@@ -254,7 +253,7 @@ describe('sign', () => {
     expect(bodies).toContainEqual(
       expect.objectContaining({ task: 'T05', outcome: 'shown', evidence: read(at('all.json')) }),
     );
-    const { one } = await call('board', dir, '--on', '2026-02-10', '--at', '2026-03-01T00:00:00Z');
+    const { one } = await called('board', dir, '--on', '2026-02-10', '--at', '2026-03-01T00:00:00Z');
     const people = one.result['people'] as { id: string; tasks: Record<string, { standing: string }> }[];
     expect(people.find((p) => p.id === 'DM')?.tasks['T05']?.standing).toBe('shown');
   });
