@@ -86,13 +86,13 @@ describe('one byte changed', () => {
     expect(missed).toEqual([]);
     expect(tried).toBeGreaterThan(5_000);
   }, 300_000);
-  test('of a check and its body, to each of the other 255 values', async () => {
+  test('of a check’s body, to each of the other 255 values', async () => {
     const header = headers.find((h) => h.kind === 'check') as Piece;
     const hash = JSON.parse(header.bytes.toString('utf8')).header.body as string;
     const body = bodies.find(({ path }) => path.includes(hash)) as Piece;
-    const { missed, tried } = await unnoticed([header, body], () => every);
+    const { missed, tried } = await unnoticed([body], () => every);
     expect(missed).toEqual([]);
-    expect(tried).toBe(255 * (header.bytes.length + body.bytes.length));
+    expect(tried).toBe(255 * body.bytes.length);
   }, 300_000);
   test('of the folder’s pointer', async () => {
     const path = 'register.json';
