@@ -564,6 +564,42 @@ describe('the key', () => {
   });
 });
 
+test('two windows: a key that one of them put here is never rubbed out by the other unseen', async () => {
+  const { context, page: one } = await devices.profile();
+  const two = await context.newPage();
+  await devices.go(one, 'register');
+  await devices.go(two, 'register');
+  const make = async (page: Page, name: string) => {
+    await page.locator('#key-device').fill(name);
+    await page.locator('#key-pass').fill('a long enough phrase');
+    await page.locator('#key-again').fill('a long enough phrase');
+    await page.getByRole('button', { name: 'Make my key' }).click();
+  };
+  await make(one, 'first-window');
+  await one.getByText('Your key is made.').waitFor();
+  await one.getByText('device first-window').waitFor();
+  // The other still stands as it was read: no key.
+  await make(two, 'other-window');
+  await two.getByText('another window has written meanwhile').waitFor();
+  await two.getByText('device first-window').waitFor();
+  // Having seen it, the other puts one in its place; now the first is behind, and changes nothing.
+  await takeKey(two, kd, 'kd-desk');
+  await two.getByText('device kd-desk').waitFor();
+  await one.locator('summary', { hasText: 'Passphrase: change it, or seal a copy' }).click();
+  await one.getByLabel('Passphrase that opens it now').fill('a long enough phrase');
+  await one.getByLabel('The new passphrase').fill('another long enough one');
+  await one.locator('#seal-again').fill('another long enough one');
+  await one.getByRole('button', { name: 'Change it on this device' }).click();
+  await one.getByText('another window has written meanwhile').waitFor();
+  await one.getByText('device kd-desk').waitFor();
+  await takeKey(two, owner, 'office-2');
+  await two.getByText('device office-2').waitFor();
+  await takeKey(one, next, 'safe-desk');
+  await one.getByText('another window has written meanwhile').last().waitFor();
+  await one.getByText('device office-2').waitFor();
+  await context.close();
+});
+
 const hide = (page: Page) =>
   page.evaluate(() => {
     Object.defineProperty(document, 'visibilityState', { configurable: true, get: () => 'hidden' });

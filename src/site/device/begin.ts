@@ -5,7 +5,7 @@ import type { Fault } from '../../trade/given.ts';
 import { chance, now } from './edge.ts';
 import { withKey, withoutSecret } from './keys.ts';
 import { keepWritten } from './register.ts';
-import { nobodyAnswers } from './sign.ts';
+import { nobodyAnswers } from './sheets.ts';
 import { dayIn } from './verify.ts';
 
 /** What keeps a register from being begun with this key, before its passphrase is asked for. */

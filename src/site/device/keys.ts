@@ -2,13 +2,22 @@
  * The key of this device. It is kept wrapped; opened for one signature inside `withKey`, and nothing opened outlives
  * that call, the page's being left, or two minutes.
  */
-import { type KeyFile, makeKey, openKey, readKeyFile, sealAnew, wrapKey } from '../../register/keyFile.ts';
+import {
+  type KeyFile,
+  keyFileText,
+  makeKey,
+  openKey,
+  readKeyFile,
+  sealAnew,
+  wrapKey,
+} from '../../register/keyFile.ts';
 import type { Signer } from '../../register/keys.ts';
 import { chainPath } from '../../register/paths.ts';
 import { deviceName } from '../../register/shapes.ts';
 import { type Fault, GivenError } from '../../trade/given.ts';
 import { chance, subtle } from './edge.ts';
 import { onLeaving } from './leaving.ts';
+import { nobodyAnswers } from './sheets.ts';
 import { openStore } from './store.ts';
 
 export async function ownKey(): Promise<KeyFile | undefined> {
@@ -34,21 +43,24 @@ export function deviceFaults(device: string): readonly Fault[] {
   return [{ field: 'device', value: device, message, todo: 'write 1 to 32 letters, digits, or -' }];
 }
 
+/** The key of this device as a page read it: what it writes is written in the place of that one, and of no other. */
+type Seen = KeyFile | undefined;
+
 /**
- * Makes this device's key, wrapped by a passphrase, and keeps it.
- * @throws {GivenError} no name of a device, an empty passphrase, a page without means
+ * Makes this device's key, wrapped by a passphrase, and keeps it in the place of the one that the page saw.
+ * @throws {GivenError} no name of a device, an empty passphrase, a page without means, another key is here meanwhile
  */
-export async function makeOwnKey(device: string, passphrase: string): Promise<KeyFile> {
+export async function makeOwnKey(seen: Seen, device: string, passphrase: string): Promise<KeyFile> {
   const key = await wrapKey(makeKey(device, chance), passphrase, engine(), chance);
-  await keep(key);
+  await keep(seen, key);
   return key;
 }
 
 /**
  * Takes in a key that was carried off elsewhere, under this device's own name: one name, one chain of entries.
- * @throws {GivenError} not a wrapped key file, no name of a device
+ * @throws {GivenError} not a wrapped key file, no name of a device, another key is here meanwhile
  */
-export async function takeInKey(text: string, device: string): Promise<KeyFile> {
+export async function takeInKey(seen: Seen, text: string, device: string): Promise<KeyFile> {
   const key = readKeyFile(text);
   if (key.secret.form === 'open') {
     throw new GivenError([
@@ -58,7 +70,7 @@ export async function takeInKey(text: string, device: string): Promise<KeyFile> 
   const wrong = [...deviceFaults(device), ...(await usedFaults(key.publicKey, device))];
   if (wrong.length > 0) throw new GivenError(wrong);
   const own = { ...key, device };
-  await keep(own);
+  await keep(seen, own);
   return own;
 }
 
@@ -75,16 +87,38 @@ async function usedFaults(publicKey: string, device: string): Promise<readonly F
   return [{ field: 'device', value: device, message, todo: 'write a name that it was never used under' }];
 }
 
-async function keep(key: KeyFile): Promise<void> {
-  const database = await openStore();
-  await database.put('key', key, 'own');
-  await database.put('texts', key.device, 'device');
+/**
+ * One key is put in the place of another in one transaction, which no other window gets into: else the later of two
+ * would rub the earlier one out unseen, and what that one signed could never be signed on.
+ */
+async function keep(seen: Seen, key: KeyFile): Promise<void> {
+  const change = (await openStore()).transaction(['key', 'texts'], 'readwrite');
+  const kept = await change.objectStore('key').get('own');
+  const same =
+    kept === undefined || seen === undefined ? kept === seen : keyFileText(kept) === keyFileText(seen);
+  if (!same) {
+    change.abort();
+    await change.done.catch(() => undefined);
+    throw new GivenError([
+      {
+        field: 'key',
+        message: 'another window has written meanwhile',
+        todo: 'look at the key that is here now, then do it once more',
+      },
+    ]);
+  }
+  await Promise.all([
+    change.objectStore('key').put(key, 'own'),
+    change.objectStore('texts').put(key.device, 'device'),
+    change.done,
+  ]);
 }
 
 /**
  * Seals this device's key under another passphrase. `here`: it is kept so from now on; else only the copy that comes
  * back is, for carrying off.
- * @throws {GivenError} the passphrase that is now does not open it; the next one is empty
+ * @throws {GivenError} the passphrase that is now does not open it; the next one is empty; a sheet is being answered here;
+ *   another key is here meanwhile
  */
 export async function sealOwnKey(
   key: KeyFile,
@@ -92,8 +126,9 @@ export async function sealOwnKey(
   next: string,
   here: boolean,
 ): Promise<KeyFile> {
+  await nobodyAnswers();
   const sealed = await sealAnew(key, passphrase, next, engine(), chance);
-  if (here) await keep(sealed);
+  if (here) await keep(key, sealed);
   return sealed;
 }
 

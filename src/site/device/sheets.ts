@@ -3,6 +3,7 @@
  * loses nothing. One at a time: while it is being answered, nothing is signed on this device.
  */
 import type { SetFile } from '../../practice/sheet.ts';
+import { GivenError } from '../../trade/given.ts';
 import { now } from './edge.ts';
 import { type KeptSheet, openStore } from './store.ts';
 
@@ -16,6 +17,13 @@ export async function ownSheet(): Promise<KeptSheet | undefined> {
 export async function sheetBeingAnswered(): Promise<KeptSheet | undefined> {
   const sheet = await ownSheet();
   return sheet === undefined || sheet.handed !== null ? undefined : sheet;
+}
+
+/** @throws {GivenError} a sheet is being answered on this device: then no key is opened on it */
+export async function nobodyAnswers(): Promise<void> {
+  if ((await sheetBeingAnswered()) === undefined) return;
+  const todo = 'save its answers as a file, or end it';
+  throw new GivenError([{ field: 'device', message: 'a sheet is being answered on this device', todo }]);
 }
 
 export async function beginSheet(set: SetFile, device: string): Promise<KeptSheet> {

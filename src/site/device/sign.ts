@@ -6,14 +6,7 @@ import { GivenError } from '../../trade/given.ts';
 import { chance } from './edge.ts';
 import { withKey } from './keys.ts';
 import { keepWritten, ownRegister } from './register.ts';
-import { sheetBeingAnswered } from './sheets.ts';
-
-/** @throws {GivenError} a sheet is being answered on this device: then nothing is signed on it */
-export async function nobodyAnswers(): Promise<void> {
-  if ((await sheetBeingAnswered()) === undefined) return;
-  const todo = 'save its answers as a file, or end it';
-  throw new GivenError([{ field: 'device', message: 'a sheet is being answered on this device', todo }]);
-}
+import { nobodyAnswers } from './sheets.ts';
 
 /**
  * Signs one entry into this device's register. The key is open for the length of this call.

@@ -27,13 +27,16 @@ interface Props {
 /** The key of this device: made here under a passphrase, its public half taken out, carried off wrapped, brought in. */
 export function KeySection({ device, refresh, tell }: Props) {
   const { key, opened } = device;
+  // Here and not in the form: that stands elsewhere as soon as there is a key, and what came of it must stay to be read.
+  const making = useDoing(tell);
+  const make = <MakeKey seen={key} doing={making} refresh={refresh} tell={tell} />;
   return (
     <section>
       <h2 className="view-title">{tell('register.key')}</h2>
       {key === undefined ? (
         <>
           <p>{tell('register.keyNone')}</p>
-          <MakeKey refresh={refresh} tell={tell} />
+          {make}
         </>
       ) : (
         <>
@@ -63,6 +66,7 @@ export function KeySection({ device, refresh, tell }: Props) {
           <KeyOut publicKey={key.publicKey} tell={tell} />
         </>
       )}
+      <Came doing={making} without={['device', 'passphrase']} tell={tell} />
       {key !== undefined && device.answering === undefined && (
         <details className="opens">
           <summary>{tell('drills.sealed')}</summary>
@@ -76,7 +80,7 @@ export function KeySection({ device, refresh, tell }: Props) {
           <summary>{tell('register.anotherKey')}</summary>
           <div>
             <p>{tell('register.inPlace')}</p>
-            <MakeKey refresh={refresh} tell={tell} />
+            {make}
           </div>
         </details>
       )}
@@ -84,7 +88,7 @@ export function KeySection({ device, refresh, tell }: Props) {
         <summary>{tell('register.bringKey')}</summary>
         <div>
           {key !== undefined && <p>{tell('register.inPlace')}</p>}
-          <BringKey refresh={refresh} tell={tell} />
+          <BringKey seen={key} refresh={refresh} tell={tell} />
         </div>
       </details>
     </section>
@@ -99,10 +103,14 @@ function passphraseFaults(once: string, twice: string, tell: Tell): readonly Fau
   return [{ field: 'passphrase', message, todo: tell('register.passAnew') }];
 }
 
-function MakeKey({ refresh, tell }: Omit<Props, 'device'>) {
+interface KeyProps extends Omit<Props, 'device'> {
+  /** The key that stands here now, as far as this page knows. */
+  readonly seen: KeyFile | undefined;
+}
+
+function MakeKey({ seen, doing, refresh, tell }: KeyProps & { readonly doing: ReturnType<typeof useDoing> }) {
   const [name, setName] = useState('');
   const [first, again] = [usePassphrase(), usePassphrase()];
-  const doing = useDoing(tell);
   const make = (event: FormEvent) => {
     event.preventDefault();
     const [once, twice] = [first.take(), again.take()];
@@ -110,7 +118,7 @@ function MakeKey({ refresh, tell }: Omit<Props, 'device'>) {
       .run(async () => {
         const faults = [...deviceFaults(name.trim()), ...passphraseFaults(once, twice, tell)];
         if (faults.length > 0) throw new GivenError(faults);
-        await makeOwnKey(name.trim(), once);
+        await makeOwnKey(seen, name.trim(), once);
         return tell('register.keyMade');
       })
       .then(refresh);
@@ -149,7 +157,6 @@ function MakeKey({ refresh, tell }: Omit<Props, 'device'>) {
           {tell('register.makeKey')} <Arrow />
         </button>
       </div>
-      <Came doing={doing} without={['device', 'passphrase']} tell={tell} />
     </form>
   );
 }
@@ -224,7 +231,7 @@ function SealKey({ own, refresh, tell }: SealProps) {
   );
 }
 
-function BringKey({ refresh, tell }: Omit<Props, 'device'>) {
+function BringKey({ seen, refresh, tell }: KeyProps) {
   const [name, setName] = useState('');
   const [done, setDone] = useState('');
   return (
@@ -241,9 +248,13 @@ function BringKey({ refresh, tell }: Omit<Props, 'device'>) {
       <FileEntry
         label={tell('register.keyFile')}
         onText={async (text) => {
-          await takeInKey(text, name.trim());
+          setDone('');
+          try {
+            await takeInKey(seen, text, name.trim());
+          } finally {
+            await refresh();
+          }
           setDone(tell('register.keyIn'));
-          await refresh();
         }}
         tell={tell}
       />
