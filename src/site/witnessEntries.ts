@@ -1,8 +1,7 @@
 /** Entries that a witness's own pages list: checks that wait for a second witness, and what he has signed himself. Pure. */
 
-import { isWithdrawn } from '../register/acts/named.ts';
-import { secondFaults } from '../register/acts/second.ts';
 import { withdrawFaults } from '../register/acts/withdraw.ts';
+import { covers } from '../register/appointments.ts';
 import type { Bodies } from '../register/bodies.ts';
 import { type Check, checksOf, type Regrade } from '../register/checks.ts';
 import { samePerson } from '../register/demands.ts';
@@ -22,13 +21,30 @@ export interface Waiting {
   readonly others: number;
 }
 
-/** Checks that stand but for a second witness. */
+/** Whether a signer is the person of a key: asked once a signer, and not once an entry. */
+function ownOf({ authority }: Judged, publicKey: string): (signer: string) => boolean {
+  const known = new Map<string, boolean>();
+  return (signer) => {
+    const own = known.get(signer) ?? samePerson(authority, publicKey, signer);
+    known.set(signer, own);
+    return own;
+  };
+}
+
+/**
+ * Checks that stand but for a second witness. Whose they are to second is told by persons and appointments; whether this
+ * key can sign one now is asked of the one that is opened.
+ */
 export function waitingOf(
   judged: Judged,
   map: TaskMap,
-  writing: Writing,
+  publicKey: string,
   regrade: Regrade | undefined,
 ): Waiting {
+  const { authority } = judged;
+  const isOwn = ownOf(judged, publicKey);
+  const persons = authority.persons.get(publicKey);
+  const appointed = authority.appointments.filter(({ key }) => key === publicKey);
   const waiting = [...checksOf(judged, map, regrade).values()]
     .flat()
     .filter(
@@ -40,7 +56,12 @@ export function waitingOf(
         check.seconds.every(({ withdrawn }) => withdrawn !== undefined),
     );
   const mine = waiting
-    .filter(({ entry }) => secondFaults(judged, { entry: entry.id }, map, writing).length === 0)
+    .filter(
+      ({ entry, person, body }) =>
+        persons?.has(person) !== true &&
+        !isOwn(entry.header.signer) &&
+        appointed.some((appointment) => covers(appointment, body.task, body.on)),
+    )
     .sort((a, b) => b.entry.rank - a.entry.rank);
   return { mine, others: waiting.length - mine.length };
 }
@@ -56,34 +77,38 @@ export interface OwnEntry {
   /** The check that it is, or that a second stands under. */
   readonly check: Bodies['check'] | undefined;
   readonly withdrawn: boolean;
-  /** Whether this key can take it back now. */
-  readonly canTakeBack: boolean;
 }
 
 /** What the person of a key has signed with any key of his, the last entered first. */
-export function ownEntriesOf(judged: Judged, writing: Writing): readonly OwnEntry[] {
+export function ownEntriesOf(judged: Judged, publicKey: string): readonly OwnEntry[] {
   const { view, authority } = judged;
-  const { publicKey } = writing.signer;
-  return view.list
-    .flatMap((entry): readonly OwnEntry[] => {
-      const { kind, signer, target } = entry.header;
-      if (!isKind(kind) || !judged.counts(entry) || !samePerson(authority, publicKey, signer)) return [];
-      const seconded = kind === 'second' ? view.order.byId.get(target[0] ?? '') : entry;
+  const isOwn = ownOf(judged, publicKey);
+  const own = view.list.filter(
+    (entry) => isKind(entry.header.kind) && isOwn(entry.header.signer) && judged.counts(entry),
+  );
+  const gone = new Set(
+    view.list
+      .filter((entry) => entry.header.kind === 'withdraw' && judged.counts(entry))
+      .map(({ header }) => header.target[0]),
+  );
+  return own
+    .map((entry): OwnEntry => {
+      const kind = entry.header.kind as Kind;
+      const seconded = kind === 'second' ? view.order.byId.get(entry.header.target[0] ?? '') : entry;
       const state = seconded === undefined ? undefined : authority.body(seconded, 'check');
-      const withdrawn = isWithdrawn(judged, entry.id);
-      const asked = { entry: entry.id, why: 'to be said' };
-      return [
-        {
-          entry,
-          kind,
-          check: seconded?.header.kind === 'check' && state?.state === 'held' ? state.body : undefined,
-          withdrawn,
-          canTakeBack: !withdrawn && withdrawFaults(judged, asked, writing).length === 0,
-        },
-      ];
+      return {
+        entry,
+        kind,
+        check: seconded?.header.kind === 'check' && state?.state === 'held' ? state.body : undefined,
+        withdrawn: gone.has(entry.id),
+      };
     })
     .reverse();
 }
+
+/** Whether this key can take an entry back now. Asked of the one that is opened: it looks through the whole register. */
+export const canTakeBack = (judged: Judged, { entry, withdrawn }: OwnEntry, writing: Writing): boolean =>
+  !withdrawn && withdrawFaults(judged, { entry: entry.id, why: 'to be said' }, writing).length === 0;
 
 interface Told {
   readonly judged: Judged;

@@ -1,17 +1,17 @@
 /** Which checks wait for whom, and what a witness finds among his own. */
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { checkFaults } from '../../src/register/acts/check.ts';
 import type { Judged } from '../../src/register/judged.ts';
 import type { Signer } from '../../src/register/keys.ts';
 import { mayCheck } from '../../src/site/witness.ts';
-import { ownEntriesOf, waitingOf } from '../../src/site/witnessEntries.ts';
+import { canTakeBack, ownEntriesOf, waitingOf } from '../../src/site/witnessEntries.ts';
 import { at, Book, kd, lz, map, owner, stranger } from '../register/book.ts';
 
 const now = at('2026-03-01');
 const writing = (signer: Signer) => ({ signer, now, chance: (n: number) => new Uint8Array(n) });
 const mine = (judged: Judged, signer: Signer) =>
-  waitingOf(judged, map, writing(signer), undefined).mine.map(({ entry }) => entry.id);
-const others = (judged: Judged, signer: Signer) => waitingOf(judged, map, writing(signer), undefined).others;
+  waitingOf(judged, map, signer.publicKey, undefined).mine.map(({ entry }) => entry.id);
+const others = (judged: Judged, signer: Signer) => waitingOf(judged, map, signer.publicKey, undefined).others;
 
 test('a check of a task that wants two waits for another witness, never for the first nor the person', async () => {
   const book = await Book.staffed();
@@ -46,8 +46,9 @@ test('one’s own entries are those of every key of one’s person, the last fir
   await book.act(kd, 'withdraw', 'DM', [old]);
   const judged = await book.judged({ now });
   const own = (signer: Signer) =>
-    ownEntriesOf(judged, writing(signer)).map(({ entry, kind, check, withdrawn, canTakeBack }) => [
-      ...[entry.id, kind, check?.task, withdrawn, canTakeBack],
+    ownEntriesOf(judged, signer.publicKey).map((one) => [
+      ...[one.entry.id, one.kind, one.check?.task, one.withdrawn],
+      canTakeBack(judged, one, writing(signer)),
     ]);
   const both = [
     [late, 'check', 'T1', false, true],
@@ -71,4 +72,34 @@ test('tasks that a key may sign for are those the act takes', async () => {
       );
       expect(mayCheck(judged, kd.publicKey, task, on)).toBe(!refused);
     }
+});
+
+describe('a long register', () => {
+  /** The same register, which counts how often anybody goes through all its entries. */
+  function counted(judged: Judged) {
+    let through = 0;
+    const counting = <T extends { readonly list: unknown }>(of: T): T =>
+      new Proxy(of, {
+        get(held, name) {
+          if (name === 'list') through += 1;
+          return Reflect.get(held, name);
+        },
+      });
+    const view = counting({ ...judged.view, order: counting({ ...judged.view.order }) });
+    return { judged: { ...judged, view }, through: () => through };
+  }
+  async function filled(checks: number) {
+    const book = await Book.staffed();
+    book.on('2026-02-01');
+    for (let i = 0; i < checks; i += 1) await book.check(kd, `P${i % 7}`, 'T3', '2026-02-01');
+    return counted(await book.judged({ now }));
+  }
+  test('is gone through as often for six times the entries: nothing is asked of the whole of it for every row', async () => {
+    const [short, long] = [await filled(10), await filled(60)];
+    const own = (book: typeof short) => ownEntriesOf(book.judged, kd.publicKey).length;
+    const waits = (book: typeof short) => waitingOf(book.judged, map, lz.publicKey, undefined).mine.length;
+    expect([own(short), own(long), waits(short), waits(long)]).toEqual([10, 60, 10, 60]);
+    expect(long.through()).toBe(short.through());
+    expect(short.through()).toBeGreaterThan(0);
+  });
 });

@@ -6,7 +6,7 @@ import { spokenName } from '../../people.ts';
 import { shortKey } from '../../shortKey.ts';
 import { speaker, teller, type WordTable } from '../../speak.ts';
 import type { WitnessTask } from '../../witness.ts';
-import { ownEntriesOf, ownEntryText } from '../../witnessEntries.ts';
+import { canTakeBack, ownEntriesOf, ownEntryText } from '../../witnessEntries.ts';
 import { FirstSigned } from './FirstSigned.tsx';
 import { lacking } from './lacking.tsx';
 import { meOn } from './me.ts';
@@ -37,6 +37,12 @@ export default function OwnEntries(props: Props) {
   const [most, setMost] = useState(SOME);
   const [open, setOpen] = useState<string>();
   const [done, setDone] = useState('');
+  const register = device?.opened?.judged;
+  const own = useMemo(
+    () =>
+      register === undefined || device?.key === undefined ? [] : ownEntriesOf(register, device.key.publicKey),
+    [register, device?.key],
+  );
 
   const lacks = lacking({ device, failed, answerPage, registerPage, tell });
   if (lacks !== undefined || device?.key === undefined || device.opened === undefined) return lacks;
@@ -45,7 +51,6 @@ export default function OwnEntries(props: Props) {
   const { view } = judged;
   const { me } = meOn(judged, key, people);
   const writing = { signer: withoutSecret(key), now: opened.at, chance };
-  const own = ownEntriesOf(judged, writing);
   const after = async (entry: string) => {
     setOpen(undefined);
     setDone(tell('ownEntries.done', { entry: shortKey(entry) }));
@@ -66,8 +71,9 @@ export default function OwnEntries(props: Props) {
         </div>
       )}
       {own.slice(0, most).map((one) => {
-        const { entry, kind, check, withdrawn, canTakeBack } = one;
+        const { entry, kind, check, withdrawn } = one;
         const isOpen = entry.id === open;
+        const canBack = isOpen && canTakeBack(judged, one, writing);
         const day = view.dayIn(view.zone, entry.entered);
         return (
           <details
@@ -101,10 +107,8 @@ export default function OwnEntries(props: Props) {
                     tell={tell}
                   />
                 )}
-                {canTakeBack && (
-                  <TakeBack deviceKey={key} entry={entry.id} me={me} onDone={after} tell={tell} />
-                )}
-                {canTakeBack && check !== undefined && kind === 'check' && (
+                {canBack && <TakeBack deviceKey={key} entry={entry.id} me={me} onDone={after} tell={tell} />}
+                {canBack && check !== undefined && kind === 'check' && (
                   <PutRight
                     deviceKey={key}
                     entry={entry.id}

@@ -1,6 +1,6 @@
 import { useMemo, useRef, useState } from 'react';
-import { type Demands, ownStandingFaults } from '../../../register/acts/ownStanding.ts';
-import { second } from '../../../register/acts/second.ts';
+import type { Demands } from '../../../register/acts/ownStanding.ts';
+import { second, secondFaults } from '../../../register/acts/second.ts';
 import type { Check } from '../../../register/checks.ts';
 import type { TaskMap } from '../../../register/taskMap.ts';
 import { GivenError } from '../../../trade/given.ts';
@@ -55,6 +55,19 @@ export default function SecondWitness(props: Props) {
   const [signed, setSigned] = useState<SignedEntry>();
   const doing = useDoing(tell);
   const top = useRef<HTMLElement>(null);
+  const regrade = useMemo(
+    () => grader?.regradeWith(() => ({ practice, language })),
+    [grader, practice, language],
+  );
+  const register = device?.opened?.judged;
+  const publicKey = device?.key?.publicKey;
+  const { mine, others } = useMemo(
+    () =>
+      register === undefined || publicKey === undefined
+        ? { mine: [], others: 0 }
+        : waitingOf(register, map, publicKey, regrade),
+    [register, map, publicKey, regrade],
+  );
 
   const lacks = lacking({ device, failed, answerPage, registerPage, tell });
   if (lacks !== undefined || device?.key === undefined || device.opened === undefined) return lacks;
@@ -64,8 +77,6 @@ export default function SecondWitness(props: Props) {
   const { me, initials } = meOn(judged, key, people);
   const today = view.dayIn(view.zone, opened.at);
   const writing = { signer: withoutSecret(key), now: opened.at, chance };
-  const regrade = grader?.regradeWith(() => ({ practice, language }));
-  const { mine, others } = waitingOf(judged, map, writing, regrade);
   const nameOf = ({ body: { task } }: Check) => `${task} ${speak({ say: `${task}.name` })}`;
   const witnessOf = ({ entry: { header } }: Check) => {
     const [person] = judged.authority.persons.get(header.signer) ?? [];
@@ -108,7 +119,7 @@ export default function SecondWitness(props: Props) {
   }
   const signing = (check: Check) => {
     const { body, person, entry } = check;
-    const faults = ownStandingFaults(judged, body, map, writing, regrade, demands);
+    const faults = secondFaults(judged, { entry: entry.id }, map, writing, regrade, demands);
     return (
       <SignForm
         id="second-pass"
