@@ -1,4 +1,5 @@
 import { type Fault, GivenError } from '../trade/given.ts';
+import { filesHolding } from './bodyFiles.ts';
 import { hashOf, isHex, toHex } from './bytes.ts';
 import { canonical, type JsonObject } from './canonical.ts';
 import { writeInstant } from './days.ts';
@@ -40,7 +41,7 @@ export interface Written {
   readonly put: RegisterFiles;
   /** Lines to append, each with its line feed. */
   readonly append: { readonly path: string; readonly text: string };
-  /** Files to take away once the lines stand: bodies of a person who was erased. */
+  /** Hashes of bodies that go once the lines stand, from every file that holds one: what was said about a person who is erased. */
   readonly drop?: readonly string[];
 }
 
@@ -57,7 +58,10 @@ export interface Draft {
 /** A register after an entry was written. */
 export function withWritten(files: RegisterFiles, { put, append, drop = [] }: Written): RegisterFiles {
   const after = { ...files, ...put, [append.path]: `${files[append.path] ?? ''}${append.text}` };
-  return Object.fromEntries(Object.entries(after).filter(([path]) => !drop.includes(path)));
+  const gone = new Set(filesHolding(after, drop));
+  return gone.size === 0
+    ? after
+    : Object.fromEntries(Object.entries(after).filter(([path]) => !gone.has(path)));
 }
 
 export const fault = (field: string, value: unknown, message: string, todo: string): Fault =>

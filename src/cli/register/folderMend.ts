@@ -2,35 +2,16 @@
  * Mends a register's folder: cuts what stands after the last whole line of a file of chains and keeps it beside, and takes
  * away what writing that was broken off has left. Nothing else is touched.
  */
-import {
-  closeSync,
-  constants,
-  fstatSync,
-  fsyncSync,
-  ftruncateSync,
-  openSync,
-  readdirSync,
-  renameSync,
-} from 'node:fs';
-import { basename, dirname, join } from 'node:path';
+import { closeSync, constants, fstatSync, fsyncSync, ftruncateSync, openSync, renameSync } from 'node:fs';
+import { basename, join } from 'node:path';
 import { sha256 } from '@noble/hashes/sha2.js';
 import { toHex } from '../../register/bytes.ts';
 import { MARKER } from '../../register/paths.ts';
-import { BEGINNING, FOLDERS, walk } from './folder.ts';
-import {
-  bytesOf,
-  isUnfinished,
-  keepFolder,
-  makeFolder,
-  putFile,
-  removeFile,
-  standsAt,
-} from './folderDisk.ts';
+import { BEGINNING, walk } from './folder.ts';
+import { bytesOf, keepFolder, makeFolder, putFile, removeFile, standsAt } from './folderDisk.ts';
 import { writingTo } from './folderFaults.ts';
+import { KEPT, unfinished } from './folderLeft.ts';
 import { forgottenLocks, type Lock, sweepLocks, withLock } from './folderLock.ts';
-
-/** Where what was cut is kept, beside `headers` and `bodies`. */
-const KEPT = 'torn';
 
 /** What was cut: the file, the number of the line that was not whole, and where it is kept. */
 export interface Mended {
@@ -93,17 +74,6 @@ function cut(folder: string, { file, bytes, whole }: Torn, lock: Lock): Mended {
   }
   const line = bytes.subarray(0, whole).reduce((n, byte) => (byte === LINE_FEED ? n + 1 : n), 1);
   return { file, line, kept };
-}
-
-/** Files that were being written when their process ended, by path. */
-function unfinished(folder: string): readonly string[] {
-  const folders = new Set(['', KEPT, ...FOLDERS, ...walk(folder, 'headers').files.map((f) => dirname(f))]);
-  return [...folders].flatMap((name) => {
-    if (standsAt(join(folder, name))?.isDirectory() !== true) return [];
-    const names = readdirSync(join(folder, name), { withFileTypes: true });
-    const ours = names.filter((entry) => entry.isFile() && isUnfinished(entry.name));
-    return ours.map((entry) => (name === '' ? entry.name : `${name}/${entry.name}`));
-  });
 }
 
 /** The pointer of a register whose first line stands gets its name; one that is there already makes the other needless. */

@@ -4,13 +4,13 @@
  * stand, so at no moment is one held without what it cites.
  */
 import { join } from 'node:path';
-import { hashOf } from '../../register/bytes.ts';
 import { type Held, markerText, type RegisterFiles } from '../../register/held.ts';
 import type { Merged } from '../../register/merge.ts';
 import { claimedHash, isBodyPath, isChainPath, MARKER } from '../../register/paths.ts';
 import { sameChains } from './folder.ts';
 import { keepFolder, makeFolder, type Ready, readyFile, removeFile, someHex } from './folderDisk.ts';
 import { writingTo } from './folderFaults.ts';
+import { erasedTexts } from './folderLeft.ts';
 import { withLock } from './folderLock.ts';
 import { dropBodies, putNew, soundFolders, undoing } from './folderWrite.ts';
 
@@ -27,7 +27,6 @@ interface Plan {
   readonly lines: string;
   /** Files of lines whose way has come to its end. */
   readonly arrived: readonly string[];
-  readonly drop: readonly string[];
 }
 
 /**
@@ -46,8 +45,9 @@ export function mergeFolder(
   pointer: 'put' | 'left' = 'put',
 ): boolean {
   const plan = planOf(before, held, merged, pointer);
-  const work = [plan.put, plan.chains].some((files) => Object.keys(files).length > 0);
-  if (!work && plan.arrived.length === 0 && plan.drop.length === 0) return true;
+  const lines = [plan.put, plan.chains].some((files) => Object.keys(files).length > 0);
+  const texts = merged.gone.length > 0 && erasedTexts(folder, before, merged.gone).length > 0;
+  if (!lines && plan.arrived.length === 0 && !texts) return true;
   return writingTo(folder, () =>
     withLock(folder, (lock) => {
       soundFolders(folder);
@@ -68,7 +68,7 @@ export function mergeFolder(
       nameAll(steps, join(folder, 'headers'));
       for (const [path] of way) removeFile(join(folder, path));
       for (const path of plan.arrived) removeFile(join(folder, path));
-      dropBodies(folder, plan.drop);
+      if (merged.gone.length > 0) dropBodies(folder, before, merged.gone);
       return true;
     }),
   );
@@ -115,7 +115,6 @@ function planOf(before: RegisterFiles, held: Held, merged: Merged, pointer: 'put
     arrived: Object.keys(before).filter(
       (path) => isOnItsWay(path) && wholeLines(before[path] ?? '').every((line) => taken.has(line)),
     ),
-    drop: dropOf(before, new Set(merged.gone)),
   };
 }
 
@@ -131,15 +130,4 @@ function keptOf(path: string, before: RegisterFiles, held: Held, begin: string):
   const lines = wholeLines(text).filter((_, i) => kept.has(i + 1));
   const tail = text.slice(text.lastIndexOf('\n') + 1);
   return lines.map((line) => `${line}\n`).join('') + tail;
-}
-
-/** Files that hold, or by their name claim to hold, a body that is not to be kept. */
-function dropOf(before: RegisterFiles, gone: ReadonlySet<string>): readonly string[] {
-  if (gone.size === 0) return [];
-  const isGone = ([path, text]: [string, string]): boolean =>
-    gone.has(claimedHash(path) ?? '') || gone.has(hashOf(text));
-  return Object.entries(before)
-    .filter(([path]) => isBodyPath(path))
-    .filter(isGone)
-    .map(([path]) => path);
 }

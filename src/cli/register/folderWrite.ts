@@ -18,6 +18,7 @@ import {
   unmakeFolders,
 } from './folderDisk.ts';
 import { codeOf, NotAFile, NotAFolder, writingTo } from './folderFaults.ts';
+import { erasedTexts } from './folderLeft.ts';
 import { type Lock, withLock } from './folderLock.ts';
 
 /**
@@ -32,15 +33,15 @@ import { type Lock, withLock } from './folderLock.ts';
 export function writeFolder(folder: string, written: Written, before: RegisterFiles): boolean {
   return writingTo(folder, () =>
     withLock(folder, (lock) => {
-      const { put, append, drop = [] } = written;
+      const { put, append, drop } = written;
       soundFolders(folder);
-      const stands = drop.length > 0 ? sameChains(folder, before) : sameChain(folder, append.path, before);
+      const stands = drop !== undefined ? sameChains(folder, before) : sameChain(folder, append.path, before);
       if (!stands) return false;
       undoing((undo) => {
         for (const [path, text] of Object.entries(put)) putNew(folder, path, text, lock, undo);
         addLines(folder, append, lock, undo);
       });
-      dropBodies(folder, drop);
+      if (drop !== undefined) dropBodies(folder, before, drop);
       return true;
     }),
   );
@@ -74,18 +75,22 @@ export function beginFolder(folder: string, { put, append }: Written): void {
   );
 }
 
-/** Takes bodies away. One that cannot be is told of: readers pass it over, and the next merge or mend tries again. */
-export function dropBodies(folder: string, paths: readonly string[]): void {
+/**
+ * Takes away, under the lock, what may hold texts about people who are erased. A file that cannot be taken away is told of:
+ * readers pass it over, and the next merge or mend tries again.
+ */
+export function dropBodies(folder: string, files: RegisterFiles, hashes: readonly string[]): void {
+  const paths = erasedTexts(folder, files, hashes);
   for (const path of paths) {
     try {
       removeFile(join(folder, path));
     } catch (cause) {
       process.stderr.write(
-        `${path} of a person who was erased is still there (${(cause as Error).message})\n`,
+        `${path} may hold texts about a person who was erased, and is still there (${(cause as Error).message})\n`,
       );
     }
   }
-  if (paths.length > 0) keepFolder(join(folder, 'bodies'));
+  for (const name of new Set(paths.map((path) => dirname(path)))) keepFolder(join(folder, name));
 }
 
 /** Nothing is written through a link, or where a file stands for a folder. */

@@ -1,7 +1,6 @@
 import type { Fault } from '../../trade/given.ts';
 import { dropped } from '../bodies.ts';
 import type { Judged } from '../judged.ts';
-import { bodyPath } from '../paths.ts';
 import { fault, refuseIf, type Writing, type Written, writeEntry, writerFaults } from '../write.ts';
 import { ownerFaults, personFaults, whyFaults } from './faults.ts';
 
@@ -33,7 +32,8 @@ export function eraseFaults(judged: Judged, { person, why }: EraseGiven, writing
 }
 
 /**
- * Files that go with a person: bodies that only entries of kinds that an erase drops name, and only those about him.
+ * Hashes of what goes with a person, held here or not: bodies that only entries of kinds that an erase drops name, and only
+ * those about him.
  * A body that another entry names too is that one's, and stays.
  */
 export function bodiesToDrop({ view }: Judged, person: string): readonly string[] {
@@ -46,10 +46,7 @@ export function bodiesToDrop({ view }: Judged, person: string): readonly string[
     const drops = dropped.includes(header.kind) && header.about !== null;
     (drops && (header.about === person || view.erased.has(header.about)) ? goes : stays).add(header.body);
   }
-  return [...goes]
-    .filter((hash) => !stays.has(hash) && (view.held.bodies.has(hash) || view.held.alteredBodies.has(hash)))
-    .sort()
-    .map(bodyPath);
+  return [...goes].filter((hash) => !stays.has(hash)).sort();
 }
 
 /** Erases a person: what was said about him is dropped, the headers stay. @throws {GivenError} with all faults */

@@ -1,5 +1,6 @@
 /** Joining a register's file with the one on this device. Apart from register.ts: only the register's page does it. */
 import { bodiesToDrop } from '../../register/acts/erase.ts';
+import { filesHolding } from '../../register/bodyFiles.ts';
 import { readBundle } from '../../register/bundle.ts';
 import { holdFiles } from '../../register/held.ts';
 import { mergeRegisters } from '../../register/merge.ts';
@@ -31,7 +32,8 @@ export async function bringIn(text: string): Promise<BroughtIn> {
   if (here === undefined) {
     // Kept as it came, what does not hold too: that is listed with what to do. Only texts of people erased are dropped.
     const { judged, held } = there;
-    const gone = new Set([...judged.view.erased].flatMap((person) => bodiesToDrop(judged, person)));
+    const hashes = [...judged.view.erased].flatMap((person) => bodiesToDrop(judged, person));
+    const gone = new Set(filesHolding(files, hashes));
     await keepFiles(undefined, Object.fromEntries(Object.entries(files).filter(([path]) => !gone.has(path))));
     const came = joinedOf(undefined, held, begin);
     return { ...came, left: [], foreign: 0, entries: judged.entries, dropped: gone.size };

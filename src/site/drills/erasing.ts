@@ -15,7 +15,9 @@ export interface Erasing {
 export function erasingOf(judged: Judged, person: string): Erasing {
   const about = judged.view.order.list.filter(({ header }) => header.about === person);
   const stays = about.filter(({ header }) => header.body !== null && !dropped.includes(header.kind));
-  return { drops: bodiesToDrop(judged, person).length, headers: about.length, stays: stays.length };
+  const { bodies, alteredBodies } = judged.view.held;
+  const drops = bodiesToDrop(judged, person).filter((hash) => bodies.has(hash) || alteredBodies.has(hash));
+  return { drops: drops.length, headers: about.length, stays: stays.length };
 }
 
 /** Everyone who is on record and not erased, by id. */

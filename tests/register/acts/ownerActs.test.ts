@@ -347,6 +347,24 @@ describe('erase', () => {
     expect(board.people.find((p) => p.id === 'DM')).toMatchObject({ erased: true, tickets: [] });
   });
 
+  test('drops it from every file that holds it, and from those that say so', async () => {
+    const shown = await b.on('2026-02-02').check(kd, 'DM', 'T1', '2026-02-02');
+    const other = await check(kd, 'EI', '2026-02-02');
+    const copies = (id: string) => {
+      const { body } = b.header(id);
+      const text = b.files[`bodies/${body}.json`] ?? '';
+      return { [`bodies/${body} (2).json`]: `${text} `, [`bodies/of-${id}`]: text };
+    };
+    b.files = { ...b.files, ...copies(shown), ...copies(other) };
+    const kept = copies(other);
+    expect(await say(owner, erased('DM'))).toEqual([]);
+    expect(b.files).toMatchObject(kept);
+    const { body } = b.header(shown);
+    expect(Object.keys(b.files).filter((path) => path.includes(body ?? '') || path.includes(shown))).toEqual(
+      [],
+    );
+  });
+
   test('not while a key of that person is not retired; what he signed and was appointed for stays', async () => {
     const old = signerOf(6, 'kd-old');
     await b.appoint(old, 'KD');

@@ -8,7 +8,8 @@ import { readFolder } from '../folder.ts';
 import { mendFolder } from '../folderMend.ts';
 import { isBrokenOff, mergeFolder } from '../folderMerge.ts';
 import { common, Options } from '../options.ts';
-import { folderOf, verify } from '../write.ts';
+import { tellUnnamed } from '../unnamed.ts';
+import { folderOf, inTurn, verify } from '../write.ts';
 
 const { at, map } = common;
 
@@ -20,6 +21,8 @@ export const mendVerb: Verb = {
   manual: () => [
     'Comes back: mended [{file, line, kept}]: the file, the line that was not whole, and where it is kept now.',
     'Only text after the last whole line is cut. Nothing torn: mended is empty.',
+    'Standard error names files below bodies that no entry names: nobody can say whom they are about.',
+    'Take those away yourself, unless their entry may still come from another device.',
   ],
   run: async (call) => {
     const options = new Options(call);
@@ -34,19 +37,22 @@ export const mendVerb: Verb = {
   },
 };
 
-/** Ends a merge that was broken off, and drops the bodies that an erase did not come to. */
+/** Ends a merge that was broken off, drops what an erase did not come to, and tells of texts that nothing names. */
 async function finish(folder: string, now: number): Promise<void> {
-  for (let done = false; !done; ) {
+  await inTurn(folder, async () => {
     const files = readFolder(folder);
-    if (!isBrokenOff(files) && !Object.values(files).some((text) => text.includes('"kind":"erase"'))) return;
     try {
-      const { held } = await openRegister(files, { verify, now, dayIn });
-      const merged = mergeRegisters(held, held, { now, dayIn });
-      done = mergeFolder(folder, files, held, merged, 'left');
+      const register = await openRegister(files, { verify, now, dayIn });
+      const { held, judged } = register;
+      if (isBrokenOff(files) || judged.view.erased.size > 0) {
+        const merged = mergeRegisters(held, held, { now, dayIn });
+        if (!mergeFolder(folder, files, held, merged, 'left')) return undefined;
+      }
+      tellUnnamed(register);
     } catch (cause) {
       // Without a beginning nobody can say who was erased.
       if (!(cause instanceof NoRegister)) throw cause;
-      return;
     }
-  }
+    return true;
+  });
 }
