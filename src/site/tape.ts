@@ -65,11 +65,20 @@ export const isWholeText = ({ feet, inches, part }: TapeFields): boolean =>
 /** Which fields the entry shows: all three, or inches and part alone for what is short (then inches may be many). */
 export type TapeScale = 'feet' | 'inches';
 
-export function readFields(fields: TapeFields, scale: TapeScale = 'feet'): TapeReading {
+/**
+ * What a text may be written in: any unit, or feet and inches alone, where turning one into the other is what is asked.
+ */
+export type TapeUnits = 'any' | 'own';
+
+export function readFields(
+  fields: TapeFields,
+  scale: TapeScale = 'feet',
+  units: TapeUnits = 'any',
+): TapeReading {
   const feet = fields.feet.trim();
   const inches = fields.inches.trim();
   if (feet === '' && inches === '' && fields.part === '0') return { read: 'blank' };
-  if (isWholeText(fields)) return readText(feet);
+  if (isWholeText(fields)) return readText(feet, units);
   if (feet !== '' && !digits.test(feet)) return not('feet', 'entry.feetWhole');
   if (inches !== '' && !digits.test(inches)) return not('inches', 'entry.inchesWhole');
   const part = fields.part === '0' ? '' : ` ${fields.part}`;
@@ -86,7 +95,8 @@ export function readFields(fields: TapeFields, scale: TapeScale = 'feet'): TapeR
 }
 
 /** Reads a whole text (`63-7-8`, `63' 7 1/2"`, `763.5`, `2350 mm`). Finer than 1/64 in goes to the nearest 1/16. */
-export function readText(text: string): TapeReading {
+export function readText(text: string, units: TapeUnits = 'any'): TapeReading {
+  if (units === 'own' && !beginsInFeet.test(text)) return not('feet', 'entry.ownOnly', { text });
   const length = tryLength(text);
   if (typeof length === 'number') {
     const exact = roundTo(length, finest) === length;
@@ -97,8 +107,12 @@ export function readText(text: string): TapeReading {
   if (split !== undefined && typeof offer === 'number') {
     return not('feet', 'entry.splitText', { text, split }, offer);
   }
-  return not('feet', text.includes(',') ? 'entry.comma' : 'entry.notRead', { text });
+  const other = units === 'own' ? 'entry.ownOnly' : 'entry.notRead';
+  return not('feet', text.includes(',') ? 'entry.comma' : other, { text });
 }
+
+/** Whole feet first: `12'-3 1/2"`, `12 ft 3`, `63-7-8`; not `147 1/2`, `12.3 ft`, `3747 mm`. */
+const beginsInFeet = /^\s*\d+\s*(?:['’′-]|ft|f(?:oo|ee)t)/i;
 
 function not(field: Message['field'], key: SiteKey, values?: Values, offer?: Ticks): TapeReading {
   return {

@@ -25,7 +25,7 @@ function keyFor(id: string, seed: string) {
 let browser: Browser;
 let site: Served;
 beforeAll(async () => {
-  site = await serve();
+  site = await serve(process.env['SITE_DIR'] ?? 'dist');
   browser = await openBrowser();
 });
 afterAll(async () => {
@@ -80,6 +80,28 @@ test('a mistake is named, the second try holds, and both are there after a reloa
   await context.setOffline(false);
   await page.goto(`${site.url}en/practice/cut-with-insertion/?draw=${seed}`, { waitUntil: 'networkidle' });
   await page.getByText(`Draw ${seed}, second try`).waitFor();
+  await context.close();
+});
+
+test('a draw reads back what was written and no more: no tape, no other unit, and millimetres are not turned', async () => {
+  const context = await browser.newContext({ viewport: { width: 360, height: 740 } });
+  const page = await context.newPage();
+  await page.goto(`${site.url}en/practice/cut-with-insertion/?draw=4172`, { waitUntil: 'networkidle' });
+  const feet = page.getByLabel('Feet', { exact: true }).first();
+  const entry = page.locator('form.asks fieldset').first();
+  await feet.fill(`7' 0 5/16"`);
+  await feet.press('Tab');
+  await entry.getByText('Reads 7 ft 0 5/16 in.', { exact: true }).waitFor();
+  expect(await entry.textContent()).not.toMatch(/mm|That is/);
+  expect(await entry.locator('svg, .tape').count()).toBe(0);
+
+  await entry.getByLabel('Inches', { exact: true }).fill('');
+  await entry.getByLabel('Part inch').selectOption('0');
+  await feet.fill('2142 mm');
+  await feet.press('Tab');
+  await entry.getByText('2142 mm is not read here').waitFor();
+  expect(await feet.inputValue()).toBe('2142 mm');
+  expect(await entry.getByRole('button').count()).toBe(0);
   await context.close();
 });
 

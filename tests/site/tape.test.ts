@@ -80,6 +80,33 @@ describe('a whole text', () => {
   });
 });
 
+describe('the answer to a draw is written in feet and inches alone', () => {
+  test.each([
+    ['63-7-8', `63'-7 1/2"`, 'hand: 8 sixteenths'],
+    [`63' 7 1/2"`, `63'-7 1/2"`, 'hand'],
+    ['7 ft 0 5/16', `7'-0 5/16"`, 'hand'],
+    [`7'`, `7'-0"`, 'hand'],
+  ])('%s reads %s (%s)', (given, want) => {
+    expect(text(readText(given, 'own'))).toBe(want);
+    expect(text(readFields(fields(given, ''), 'feet', 'own'))).toBe(want);
+  });
+
+  test.each(['2142 mm', '2.142 m', '214.2 cm', '763.5', '147 1/2', '7.03 ft', `7.03'`, '12 x'])(
+    '%s is not turned into them',
+    (given) => {
+      const refused = { read: 'not', message: { key: 'entry.ownOnly', field: 'feet' } };
+      expect(readText(given, 'own')).toMatchObject(refused);
+      const shown = readFields(fields(given, ''), 'feet', 'own');
+      expect(shown).toMatchObject(refused);
+      expect(shown).not.toHaveProperty('message.offer');
+    },
+  );
+
+  test('a comma is still named', () => {
+    expect(readText(`7' 3,5"`, 'own')).toMatchObject({ read: 'not', message: { key: 'entry.comma' } });
+  });
+});
+
 test('fields and length agree both ways', () => {
   fc.assert(
     fc.property(fc.integer({ min: 0, max: 500 * 12 * 64 }), (sixtyFourths) => {

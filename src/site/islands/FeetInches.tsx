@@ -11,6 +11,7 @@ import {
   type TapeFields,
   type TapeReading,
   type TapeScale,
+  type TapeUnits,
 } from '../tape.ts';
 import { OnePiece } from './OnePiece.tsx';
 import { Tape } from './Tape.tsx';
@@ -30,6 +31,11 @@ interface Props {
   readonly scale?: TapeScale;
   /** Leaves the drawn tape out, where several entries stand together. */
   readonly tape?: boolean;
+  /**
+   * `own` where the length is the answer to a draw: only what is written is read back, with no tape and in no other unit,
+   * for a tape or millimetres would give the answer away.
+   */
+  readonly units?: TapeUnits;
 }
 
 /**
@@ -44,7 +50,8 @@ export function FeetInches({
   speak,
   describedBy,
   scale = 'feet',
-  tape = scale === 'feet',
+  units = 'any',
+  tape = scale === 'feet' && units === 'any',
 }: Props) {
   const id = useId();
   const [fields, setFields] = useState<TapeFields>(() => fieldsOf(initial, scale));
@@ -54,7 +61,7 @@ export function FeetInches({
 
   const change = (next: TapeFields) => {
     setFields(next);
-    onReading(readFields(next, scale));
+    onReading(readFields(next, scale, units));
   };
   // What was typed before script came stands in the fields but not in state; take it over.
   // biome-ignore lint/correctness/useExhaustiveDependencies: once, when script takes the page over
@@ -63,10 +70,10 @@ export function FeetInches({
     change({ feet: feet.current?.value ?? '', inches: inches.current.value, part: part.current.value });
   }, []);
 
-  const reading = readFields(fields, scale);
+  const reading = readFields(fields, scale, units);
   /** Takes a whole text apart into the fields; leaves it standing, with its message, when it cannot be read. */
   const spread = (text: string) => {
-    const whole = readText(text);
+    const whole = readText(text, units);
     change(whole.read === 'length' ? fieldsOf(whole.length) : { feet: text, inches: '', part: '0' });
   };
   const paste = (event: ClipboardEvent<HTMLInputElement>) => {
@@ -160,7 +167,7 @@ export function FeetInches({
           id={`${id}-reads`}
         >
           {reading.read === 'length'
-            ? tell('entry.reads', readBack(reading.length))
+            ? tell(units === 'own' ? 'entry.readsOwn' : 'entry.reads', readBack(reading.length))
             : tell('entry.readsNothing')}
         </p>
       )}

@@ -34,6 +34,7 @@ function LengthAsk({ ask, answer, onAnswer, tell, speak }: Props) {
       legend={unbroken(ask.prompt)}
       initial={typeof first === 'number' ? fromInches(first) : null}
       onReading={read}
+      units="own"
       tell={tell}
       speak={speak}
     />
