@@ -24,6 +24,7 @@ export function standingOfKey({ authority }: Judged, publicKey: string, tell: Te
 export interface ProblemRow {
   readonly at: string;
   readonly what: string;
+  /** Empty where it is settled: then nobody need do anything. */
   readonly todo: string;
   readonly settled: boolean;
 }
@@ -33,7 +34,7 @@ export function problemRows(problems: readonly Problem[], speak: Speak, tell: Te
   return problems.map(({ file, line, code, say, settled }) => ({
     at: line === undefined ? file : `${file}, ${tell('register.line', { line })}`,
     what: speakDays(say, speak, tell),
-    todo: tell(`register.todo-${code}`),
+    todo: settled === true ? '' : tell(`register.todo-${code}`),
     settled: settled === true,
   }));
 }

@@ -1,7 +1,8 @@
 /** What an owner can settle: forks branch by branch, entries lost for good, entries dated before what they follow. Pure. */
 import { branchOf, type Fork } from '../../register/forks.ts';
 import { isBackDated, type Placed } from '../../register/order.ts';
-import { dayOf, entryText, signerName } from './entries.ts';
+import { shortKey } from '../shortKey.ts';
+import { dayAndTime, entryText, signerName, whatText } from './entries.ts';
 import type { Looking, Option } from './looking.ts';
 
 export interface Branch {
@@ -26,23 +27,38 @@ function branchText(fork: Fork, first: Placed, letter: string, looking: Looking)
   const { judged, tell } = looking;
   const entries = judged.view.list.filter((entry) => branchOf(fork, entry) === first);
   const last = entries.at(-1) ?? first;
-  // Whoever went on from a branch had it in hand: that says which one others have seen.
-  const known = judged.view.list.filter(
-    (entry) => entry.chain !== fork.chain && judged.view.order.isPast(entry, first),
-  ).length;
   const values = {
     letter,
     count: entries.length,
-    from: dayOf(looking, first.time),
-    to: dayOf(looking, last.time),
-    known,
+    entry: shortKey(first.id),
+    from: dayAndTime(looking, first.time),
+    to: dayAndTime(looking, last.time),
+    known: knownTo(fork, first, looking),
   };
   return {
     first: first.id,
     title: tell(entries.length === 1 ? 'drills.branchOne' : 'drills.branch', values),
-    rows: entries.slice(0, MOST_ROWS).map((entry) => entryText(entry, looking)),
+    rows: entries.slice(0, MOST_ROWS).map((entry) =>
+      tell('drills.branchEntry', {
+        when: dayAndTime(looking, entry.time),
+        entry: shortKey(entry.id),
+        what: whatText(entry, looking),
+        number: entry.header.seq,
+      }),
+    ),
     more: Math.max(0, entries.length - MOST_ROWS),
   };
+}
+
+/** Whoever went on from a branch had it in hand: that says which one others have seen. */
+function knownTo(fork: Fork, first: Placed, looking: Looking): string {
+  const { judged, tell } = looking;
+  const others = judged.view.list
+    .filter((entry) => entry.chain !== fork.chain && judged.view.order.isPast(entry, first))
+    .map(({ header: { signer, device } }) =>
+      tell('drills.knownBy', { signer: signerName(signer, looking), device }),
+    );
+  return others.length === 0 ? tell('drills.knownNobody') : [...new Set(others)].join(', ');
 }
 
 /** Forks that nobody has settled yet, both branches in words. */

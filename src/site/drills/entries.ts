@@ -1,10 +1,14 @@
 /** Entries in words: what it is, who signed it where, its number and day. Pure. */
+import type { Bodies } from '../../register/bodies.ts';
 import type { Placed } from '../../register/order.ts';
+import { fullVariant, variantText as plainText, taskOf } from '../../register/taskMap.ts';
 import { dayText } from '../dates.ts';
 import { daysBetween } from '../days.ts';
 import { spokenName } from '../people.ts';
 import { shortKey } from '../shortKey.ts';
 import type { SiteKey } from '../speak.ts';
+import { variantText } from '../variants.ts';
+import { wallIn } from '../zoned.ts';
 import type { Looking, Option } from './looking.ts';
 
 /** Kinds that say no more than their name. */
@@ -30,6 +34,13 @@ export function signerName(key: string, { judged, names }: Looking): string {
 export const dayOf = ({ judged: { view }, tell }: Looking, instant: number): string =>
   dayText(tell, view.dayIn(view.zone, instant));
 
+/** "9 March 2026, 07:12" as a clock in the register's zone shows it. */
+export const dayAndTime = (looking: Looking, instant: number): string =>
+  looking.tell('drills.dayAndTime', {
+    day: dayOf(looking, instant),
+    time: wallIn(looking.judged.view.zone, instant).slice(11),
+  });
+
 /** How old something is, in whole days of the register's zone: "today", "1 day old", "9 days old". */
 export function ageText({ judged: { view }, now, tell }: Looking, instant: number): string {
   const days = daysBetween(view.dayIn(view.zone, instant), view.dayIn(view.zone, now));
@@ -38,8 +49,26 @@ export function ageText({ judged: { view }, now, tell }: Looking, instant: numbe
   return days === 1 ? tell('drills.age1') : tell('drills.ages', { days });
 }
 
-function whatText(entry: Placed, looking: Looking): string {
-  const { judged, names, speak, tell } = looking;
+/** "T02 Join sticks, 4 in, socketed": a task and the way of doing it; as they were signed where this edition lacks the words. */
+function taskText({ task, variant }: Bodies['check'], { map, speak, tell }: Looking): string {
+  const known = taskOf(map, task);
+  const name = known === undefined ? task : `${task} ${speak({ say: `${task}.name` })}`;
+  const way = () => {
+    try {
+      return known === undefined
+        ? plainText(variant)
+        : variantText(known, fullVariant(known, variant), speak);
+    } catch {
+      return plainText(variant);
+    }
+  };
+  const text = way();
+  return text === '' ? name : tell('drills.taskWay', { task: name, way: text });
+}
+
+/** Kind, person, and of a check its task and variant. */
+export function whatText(entry: Placed, looking: Looking): string {
+  const { judged, names, tell } = looking;
   const { kind, about } = entry.header;
   const person = about === null ? tell('drills.nobody') : spokenName(about, names);
   const body = <K extends 'check' | 'ticket' | 'assigned'>(of: K) => {
@@ -48,9 +77,9 @@ function whatText(entry: Placed, looking: Looking): string {
   };
   const check = body('check');
   if (check !== undefined) {
-    const known = looking.map.tasks.some(({ id }) => id === check.task);
-    const task = known ? `${check.task} ${speak({ say: `${check.task}.name` })}` : check.task;
-    const outcome = tell(check.outcome === 'shown' ? 'drills.outcomeShown' : 'drills.outcomeNotYet');
+    const task = taskText(check, looking);
+    const ended = check.outcome === 'shown' ? 'drills.outcomeShown' : 'drills.outcomeNotYet';
+    const outcome = tell(check.stopped ? 'drills.outcomeStopped' : ended);
     return tell('drills.kindCheck', { person, task, outcome, day: dayText(tell, check.on) });
   }
   const ticket = body('ticket');

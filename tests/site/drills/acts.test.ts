@@ -7,8 +7,10 @@ import { ageText } from '../../../src/site/drills/entries.ts';
 import { peopleOnRecord } from '../../../src/site/drills/erasing.ts';
 import type { Looking } from '../../../src/site/drills/looking.ts';
 import { quietPeople } from '../../../src/site/drills/retention.ts';
+import { problemRows } from '../../../src/site/registerWords.ts';
+import { shortKey as short } from '../../../src/site/shortKey.ts';
 import { at, Book, kd, lz, next, owner } from '../../register/book.ts';
-import { looked } from './looked.ts';
+import { looked, speak, tell } from './looked.ts';
 
 /** The fields of an act with something chosen, and what stands in them. */
 function filled(act: Act, looking: Looking, written: Record<string, string>) {
@@ -98,13 +100,15 @@ describe('a key with two devices', () => {
 });
 
 describe('what can be settled', () => {
-  test('both branches in words, with how many of others know each; nothing once it is settled', async () => {
+  test('both branches in words, told apart by entry, minute and way of doing it, with who knows each; nothing once it is settled', async () => {
     const book = await Book.staffed();
     const other = book.copy();
-    const a = await book.check(kd, 'P1', 'T1', '2026-01-01');
+    const a = await book.check(kd, 'P1', 'T2', '2026-01-01');
     await book.check(kd, 'P2', 'T1', '2026-01-01');
     await book.check(lz, 'P2', 'T4', '2026-01-01');
-    const b = await other.on('2026-01-02').check(kd, 'P3', 'T4', '2026-01-02');
+    await book.check(lz, 'P1', 'T4', '2026-01-01');
+    const way = { variant: { width: '6', joint: 'socketed' }, outcome: 'not-yet', stopped: true };
+    const b = await other.check(kd, 'P1', 'T2', '2026-01-01', way);
     const path = book.file(kd);
     book.edit(path, (text) => text + (other.files[path] ?? ''));
     book.files = { ...other.files, ...book.files };
@@ -117,15 +121,28 @@ describe('what can be settled', () => {
         [
           a,
           expect.stringMatching(
-            /: 2 entries, 1 January 2026 to 1 January 2026\. Later entries of others that know it: 1$/,
+            new RegExp(
+              `^Branch [AB], from entry ${short(a)}: 2 entries, 1 January 2026, 12:03 to 1 January 2026, 12:04\\. Known to LZ on lz-phone$`,
+            ),
           ),
         ],
-        [b, expect.stringMatching(/: 1 entry, 2 January 2026\. Later entries of others that know it: 0$/)],
+        [
+          b,
+          expect.stringMatching(
+            new RegExp(
+              `^Branch [AB], entry ${short(b)}: 1 entry, 1 January 2026, 12:03\\. Known to nobody else$`,
+            ),
+          ),
+        ],
       ]),
     );
+    // Two checks alike but for the way of doing it, in the same minute: neither reads as the other.
     const rows = fork?.branches.flatMap((branch) => branch.rows) ?? [];
-    expect(rows).toContain(
-      'Dana Mott at T1 work T1: shown, seen on 1 January 2026. Number 0 of KD, kd-phone, 1 January 2026',
+    expect(rows).toEqual(
+      expect.arrayContaining([
+        `1 January 2026, 12:03, entry ${short(a)}, number 0: Dana Mott at T2 work T2, 4 in, sleeve (socketed): shown, seen on 1 January 2026`,
+        `1 January 2026, 12:03, entry ${short(b)}, number 0: Dana Mott at T2 work T2, 6 in, sleeve (socketed): stopped for safety, seen on 1 January 2026`,
+      ]),
     );
     expect(acts.settle.bar(looking)).toBeUndefined();
     expect([waitingToSettle(looking), settleOptions(looking).length]).toEqual([1, 2]);
@@ -133,6 +150,10 @@ describe('what can be settled', () => {
     const after = await looked(book, owner.publicKey);
     expect(forkTexts(after)).toEqual([]);
     expect(acts.settle.bar(after)).toBe('drills.barSettle');
+    const problem = ({ judged }: Looking) =>
+      problemRows(judged.problems, speak, tell).map(({ todo, settled }) => [todo, settled]);
+    expect(problem(looking)).toEqual([[tell('register.todo-fork'), false]]);
+    expect(problem(after)).toEqual([['', true]]);
   });
   test('a missing entry is put forward as lost for good, and no more once it is', async () => {
     const book = await Book.staffed();

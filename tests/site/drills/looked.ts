@@ -3,6 +3,7 @@ import drills from '../../../content/words/en/drills.json' with { type: 'json' }
 import pages from '../../../content/words/en/pages-register.json' with { type: 'json' };
 import register from '../../../content/words/en/register.json' with { type: 'json' };
 import site from '../../../content/words/en/site.json' with { type: 'json' };
+import tasks from '../../../content/words/en/tasks.json' with { type: 'json' };
 import type { Looking } from '../../../src/site/drills/looking.ts';
 import { speaker, teller, type WordTable } from '../../../src/site/speak.ts';
 import { at, type Book, map } from '../../register/book.ts';
@@ -13,7 +14,7 @@ const names = Object.fromEntries(
     { name: `work ${id}` },
   ]),
 );
-const words: WordTable = { ...site, ...pages, ...register, ...drills, ...names };
+const words: WordTable = { ...site, ...pages, ...register, ...drills, variant: tasks.variant, ...names };
 export const speak = speaker(words);
 export const tell = teller(words);
 

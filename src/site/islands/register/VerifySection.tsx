@@ -29,7 +29,7 @@ export function VerifySection({ judged, names, speak, tell }: Props) {
                 <strong>{what}</strong>
                 {settled && ` (${tell('register.settled')})`}
               </p>
-              <p>{todo}</p>
+              {todo !== '' && <p>{todo}</p>}
               <p className="note wrap-id">{at}</p>
             </li>
           ))}
