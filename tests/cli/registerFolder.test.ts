@@ -2,13 +2,16 @@
 import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import fc from 'fast-check';
 import { afterAll, beforeEach, describe, expect, test } from 'vitest';
 import { isRegister, readFolder } from '../../src/cli/register/folder.ts';
+import { bytesIn, textOf } from '../../src/cli/register/folderDisk.ts';
 import { writeFolder } from '../../src/cli/register/folderWrite.ts';
 import { openRegister } from '../../src/register/register.ts';
+import { readJson } from '../../src/register/strictJson.ts';
 import { dayIn } from '../../src/schema/dayIn.ts';
 import { GivenError } from '../../src/trade/given.ts';
-import { at, Book, kd, verify } from '../register/book.ts';
+import { at, Book, kd, owner, verify } from '../register/book.ts';
 
 const root = mkdtempSync(join(tmpdir(), 'trayhand-folder-'));
 afterAll(() => rmSync(root, { recursive: true, force: true }));
@@ -69,12 +72,69 @@ describe('a folder', () => {
     writeFileSync(join(dir, body), less);
     expect(await codes()).toEqual(['altered bodies']);
   });
+  test('a text that was saved anew in another encoding is not what was signed', async () => {
+    // every sign of it is one byte in Latin-1 as well: read byte for byte it would be the same text
+    const before = readFolder(dir);
+    const b = new Book();
+    Object.assign(b, { files: before, begin: /"begin":"(\w+)"/.exec(before['register.json'] ?? '')?.[1] });
+    const measured = [{ what: 'déport', wanted: '1/8', got: 'à 3 mm près', tool: 'réglet' }];
+    const id = await b.on('2026-02-03').check(kd, 'DM', 'T1', '2026-02-03', { measured });
+    const own = `bodies/${b.header(id).body}.json`;
+    for (const [path, text] of Object.entries(b.files)) writeFileSync(join(dir, path), text);
+    expect(await codes()).toEqual([]);
+    const text = b.files[own] ?? '';
+    expect(Buffer.from(text, 'latin1').toString('latin1')).toBe(text);
+    writeFileSync(join(dir, own), Buffer.from(text, 'latin1'));
+    expect(await codes()).toEqual(['altered bodies']);
+    const { held } = await openRegister(readFolder(dir), { verify, dayIn, now: at('2026-03-01') });
+    expect(held.bodies.has(b.header(id).body ?? '')).toBe(false);
+  });
+  test('a byte that is no UTF-8 spoils the line that it stands in, and no other', async () => {
+    const path = Object.keys(readFolder(dir)).find((p) => p.includes(owner.publicKey)) ?? '';
+    const bytes = Buffer.from(readFolder(dir)[path] ?? '', 'utf8');
+    bytes[bytes.length - 9] = 0xe9;
+    writeFileSync(join(dir, path), bytes);
+    expect(await codes()).toContain('unreadable headers');
+    const { held } = await openRegister(readFolder(dir), { verify, dayIn, now: at('2026-03-01') });
+    expect(held.problems.map((p) => p.line)).toEqual([2]);
+  });
   test('with other things beside is none the worse', async () => {
     writeFileSync(join(dir, 'notes.txt'), 'x');
     writeFileSync(join(dir, 'bodies', 'notes.txt'), 'x');
     writeFileSync(join(dir, 'headers', '.hidden'), 'x');
     symlinkSync('/no/such/file', join(dir, 'headers', 'link'));
     expect(await codes()).toEqual([]);
+  });
+});
+
+describe('bytes as a text', () => {
+  const some = fc.array(
+    fc.oneof(
+      fc.constantFrom(0x0a, 0x22, 0x7b, 0xc3, 0xa9, 0xe9, 0xed, 0xa0, 0x80, 0xff),
+      fc.integer({ min: 0, max: 255 }),
+    ),
+    { maxLength: 40 },
+  );
+  test('come back as they were, and those that are no UTF-8 are no text that any is', () => {
+    fc.assert(
+      fc.property(some, (given) => {
+        const bytes = Buffer.from(given);
+        const text = textOf(bytes);
+        expect(bytesIn(text)).toEqual(bytes);
+        expect(text.isWellFormed()).toBe(Buffer.from(bytes.toString('utf8'), 'utf8').equals(bytes));
+        if (!text.isWellFormed()) expect(() => readJson(text)).toThrow();
+        expect(text.split('\n')).toHaveLength(given.filter((byte) => byte === 0x0a).length + 1);
+      }),
+      { numRuns: 2000 },
+    );
+  });
+  test('of one size with a line end anywhere, without running out of room', () => {
+    for (const at of [0, 1, 2 ** 19, 2 ** 20 - 1]) {
+      const bytes = Buffer.alloc(2 ** 20, 0xff).fill(0x0a, at, at + 1);
+      expect(bytesIn(textOf(bytes)).equals(bytes)).toBe(true);
+    }
+    const lines = Buffer.alloc(2 ** 18, Buffer.from([0xff, 0x0a]));
+    expect(bytesIn(textOf(lines)).equals(lines)).toBe(true);
   });
 });
 

@@ -1,8 +1,9 @@
 /**
  * Every change of one byte of any header or body of a small register is found: at every place, whatever stands there
- * afterwards. A file is read as the folder's reader does it: what is no UTF-8 becomes U+FFFD.
+ * afterwards. A file's bytes become a text by the folder's own reader.
  */
 import { beforeAll, describe, expect, test } from 'vitest';
+import { textOf } from '../../src/cli/register/folderDisk.ts';
 import { holdFiles, type RegisterFiles } from '../../src/register/held.ts';
 import { NoRegister } from '../../src/register/judged.ts';
 import { openRegister } from '../../src/register/register.ts';
@@ -44,7 +45,7 @@ beforeAll(async () => {
 async function changed({ path, bytes }: Piece, place: number, value: number): Promise<boolean> {
   const copy = Buffer.from(bytes);
   copy[place] = value;
-  const { problems } = await holdFiles({ [path]: copy.toString('utf8') }, verify);
+  const { problems } = await holdFiles({ [path]: textOf(copy) }, verify);
   return problems.length > 0 && problems.every((p) => p.file === path && p.settled !== true);
 }
 /** Changes that nobody noticed, of every place of these pieces. */
@@ -102,7 +103,7 @@ describe('one byte changed', () => {
       const copy = Buffer.from(bytes);
       copy[place] = (copy[place] as number) ^ 1;
       const { problems } = await openRegister(
-        { ...files, [path]: copy.toString('utf8') },
+        { ...files, [path]: textOf(copy) },
         { verify, now, dayIn },
       ).then(
         ({ judged }) => judged,
@@ -124,7 +125,7 @@ test('one byte taken out, or put in twice, at every place of a line of each kind
         ['out', bytes.subarray(place + 1)],
         ['twice', Buffer.concat([bytes.subarray(place, place + 1), bytes.subarray(place)])],
       ] as const) {
-        const text = Buffer.concat([before, more]).toString('utf8');
+        const text = textOf(Buffer.concat([before, more]));
         const { problems } = await holdFiles({ [path]: text }, verify);
         if (problems.length === 0) missed.push(`${kind} ${path} byte ${place} ${name}`);
       }
@@ -140,7 +141,7 @@ test('what is found in a piece is found in the register: it never verifies as if
     for (let place = 0; place < bytes.length; place += 97) {
       const copy = Buffer.from(bytes);
       copy[place] = (copy[place] as number) ^ 1;
-      const text = (files[path] as string).replace(bytes.toString('utf8'), copy.toString('utf8'));
+      const text = (files[path] as string).replace(textOf(bytes), () => textOf(copy));
       const { problems } = await openRegister({ ...files, [path]: text }, { verify, now, dayIn }).then(
         ({ judged }) => judged,
         (cause) => {

@@ -1,4 +1,5 @@
 /** Single files of a register's folder: read without following links, written whole or not at all. */
+import { isUtf8 } from 'node:buffer';
 import {
   closeSync,
   constants,
@@ -63,13 +64,32 @@ export function bytesOf(path: string): Buffer | { readonly why: string } {
   }
 }
 
+/** Begins a line that is no UTF-8: half of a pair, which no UTF-8 text has and no JSON of ours takes. */
+const NO_UTF8 = '\uD800';
+const LINE_FEED = 10;
+
 /**
- * Bytes as a text. Those that are no UTF-8 are read one a sign: no two files have one text, so none passes for what was
- * hashed or signed.
+ * Bytes as a text. A line that is no UTF-8 is read one byte a sign, after half of a pair: no two files have one text, and
+ * none passes for what was hashed or signed. `bytesIn` goes the other way.
  */
 export function textOf(bytes: Buffer): string {
-  const text = bytes.toString('utf8');
-  return Buffer.from(text, 'utf8').equals(bytes) ? text : bytes.toString('latin1');
+  if (isUtf8(bytes)) return bytes.toString('utf8');
+  const middle = bytes.length >> 1;
+  const before = bytes.lastIndexOf(LINE_FEED, middle);
+  const at = before >= 0 ? before : bytes.indexOf(LINE_FEED, middle);
+  if (at < 0) return NO_UTF8 + bytes.toString('latin1');
+  return `${textOf(bytes.subarray(0, at))}\n${textOf(bytes.subarray(at + 1))}`;
+}
+
+/** The bytes that a text was read from. */
+export function bytesIn(text: string): Buffer {
+  if (text.isWellFormed()) return Buffer.from(text, 'utf8');
+  const lines = text.split('\n');
+  const read = (line: string): Buffer =>
+    line.startsWith(NO_UTF8) ? Buffer.from(line.slice(1), 'latin1') : Buffer.from(line, 'utf8');
+  return Buffer.concat(
+    lines.flatMap((line, i) => (i === 0 ? [read(line)] : [Buffer.from('\n'), read(line)])),
+  );
 }
 
 /**
@@ -136,7 +156,7 @@ export function appendFile(path: string, text: string): void {
 
 /** One call may write less than it was given. */
 function writeAll(file: number, content: string | Uint8Array): void {
-  const bytes = typeof content === 'string' ? Buffer.from(content, 'utf8') : content;
+  const bytes = typeof content === 'string' ? bytesIn(content) : content;
   for (let at = 0; at < bytes.length; ) at += writeSync(file, bytes, at);
 }
 
