@@ -228,6 +228,30 @@ describe('this device’s register', () => {
     await context.close();
   });
 
+  test('what another window wrote stands here as soon as the page is shown again', async () => {
+    const { context, page: other } = await devices.profile(Date.parse(demo.at));
+    const page = await context.newPage();
+    await devices.go(page, 'crew/own');
+    await page.getByText('No register is on this device').waitFor();
+    await devices.go(other, 'register');
+    const files = readFolder(join(root, 'content/demo/register'));
+    const bundle = await devices.file('register.json', bundleText(files));
+    await other.getByLabel('Bring a register in').setInputFiles(bundle);
+    await other.getByText('200 entries').first().waitFor();
+    const shownAgain = () => page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
+    await shownAgain();
+    await page.getByRole('columnheader').getByRole('link', { name: 'p-05' }).waitFor();
+    // What was asked for stays as it was written; only what was read is read anew.
+    await page.getByLabel('Day', { exact: true }).fill('2026-01-15');
+    const names = await devices.file('people.json', JSON.stringify(people));
+    await other.getByLabel('File of names').setInputFiles(names);
+    await other.getByText('16 names are here').waitFor();
+    await shownAgain();
+    await page.getByRole('columnheader').getByRole('link', { name: 'Hanne Vallmoor' }).waitFor();
+    expect(await page.getByLabel('Day', { exact: true }).inputValue()).toBe('2026-01-15');
+    await context.close();
+  });
+
   test('on any date, as known on any date; the label says so', async () => {
     const { context, page } = await own(1280);
     await openSheet(page, 'person=p-15');

@@ -7,7 +7,7 @@ import { regradeWith } from '../../../schema/regrade.ts';
 import { boardMarks, crewView } from '../../crew.ts';
 import { type CrewSource, entryAnchor } from '../../crewLines.ts';
 import { dayText } from '../../dates.ts';
-import { namesText, type Opened, ownRegister } from '../../device/register.ts';
+import { namesText, ownRegister } from '../../device/register.ts';
 import { dayIn } from '../../device/verify.ts';
 import { keptPeople, nobody, spokenName } from '../../people.ts';
 import { speaker, type Tell, teller, type WordTable } from '../../speak.ts';
@@ -17,6 +17,7 @@ import { Board } from './Board.tsx';
 import { Job } from './Job.tsx';
 import { TaskChoices } from './TaskChoices.tsx';
 import { type PracticeGiven, usePractice } from './usePractice.ts';
+import { useReading } from './useReading.ts';
 import { ownLinks, useWhich, type Which } from './useWhich.ts';
 
 interface Props extends PracticeGiven {
@@ -29,9 +30,11 @@ interface Props extends PracticeGiven {
   readonly assignPage: string;
 }
 
-type State =
-  | { readonly is: 'reading' | 'none' | 'broken' }
-  | { readonly is: 'here'; readonly opened: Opened };
+/** All that this page wants of the device; its key is not among it. */
+async function readBoard() {
+  const [opened, names] = await Promise.all([ownRegister(), namesText()]);
+  return { opened, people: keptPeople(names) };
+}
 
 const sheets = () => import('./OwnSheet.tsx').then(({ OwnSheet }) => OwnSheet);
 
@@ -45,22 +48,15 @@ export default function DeviceBoard(props: Props) {
   const tell = useMemo(() => teller(words), [words]);
   const which = useWhich();
   const OwnSheet = useLater(sheets);
-  const [state, setState] = useState<State>({ is: 'reading' });
-  const [people, setPeople] = useState(nobody);
-  const [day, setDay] = useState('');
+  const { value: read, failed } = useReading(readBoard);
+  const [chosen, setDay] = useState<string>();
   const [known, setKnown] = useState('');
   const [needs, setNeeds] = useState<readonly string[]>([]);
-  useEffect(() => {
-    const open = async () => {
-      const opened = await ownRegister();
-      setPeople(keptPeople(await namesText()));
-      if (opened === undefined) return setState({ is: 'none' });
-      const { view } = opened.judged;
-      setDay(view.dayIn(view.zone, opened.at));
-      setState({ is: 'here', opened });
-    };
-    open().catch(() => setState({ is: 'broken' }));
-  }, []);
+  const broken = failed !== undefined;
+  const opened = broken ? undefined : read?.opened;
+  const people = read?.people ?? nobody;
+  const today = opened === undefined ? '' : opened.judged.view.dayIn(opened.judged.view.zone, opened.at);
+  const day = chosen ?? today;
 
   const practice = usePractice({ sheets: given, families, world });
   const regrade = useMemo(
@@ -70,7 +66,6 @@ export default function DeviceBoard(props: Props) {
   const on = day.trim();
   const knownOn = known.trim() === '' ? undefined : known.trim();
   const knownGood = knownOn === undefined || isDay(knownOn);
-  const opened = state.is === 'here' ? state.opened : undefined;
   const judged = useMemo(() => {
     if (opened === undefined || !knownGood) return undefined;
     if (knownOn === undefined) return opened.judged;
@@ -134,9 +129,9 @@ export default function DeviceBoard(props: Props) {
       <h1 ref={top} tabIndex={-1}>
         {title.head}
       </h1>
-      {state.is === 'reading' && <p role="status">{tell('register.reading')}</p>}
-      {(state.is === 'none' || state.is === 'broken') && (
-        <NothingHere broken={state.is === 'broken'} registerPage={registerPage} tell={tell} />
+      {read === undefined && !broken && <p role="status">{tell('register.reading')}</p>}
+      {(broken || (read !== undefined && opened === undefined)) && (
+        <NothingHere broken={broken} registerPage={registerPage} tell={tell} />
       )}
       {opened !== undefined && (
         <>

@@ -1,4 +1,3 @@
-import { useCallback, useEffect, useState } from 'react';
 import type { KeyFile } from '../../../register/keyFile.ts';
 import { isKept } from '../../device/edge.ts';
 import { ownKey } from '../../device/keys.ts';
@@ -6,6 +5,7 @@ import { lastCarried, namesText, type Opened, ownRegister } from '../../device/r
 import { type KeptSheet, sheetBeingAnswered } from '../../device/sheets.ts';
 import type { Carried } from '../../drills/carried.ts';
 import { keptPeople, type People } from '../../people.ts';
+import { useReading } from './useReading.ts';
 
 /** What this device keeps for the register, read together. */
 export interface Device {
@@ -37,23 +37,6 @@ export function useDevice(): {
   readonly failed: unknown;
   readonly refresh: () => Promise<void>;
 } {
-  const [device, setDevice] = useState<Device>();
-  const [failed, setFailed] = useState<unknown>();
-  const refresh = useCallback(async () => {
-    try {
-      setDevice(await readDevice());
-      setFailed(undefined);
-    } catch (error) {
-      setFailed(error);
-    }
-  }, []);
-  useEffect(() => {
-    void refresh();
-    const back = () => {
-      if (document.visibilityState === 'visible') void refresh();
-    };
-    document.addEventListener('visibilitychange', back);
-    return () => document.removeEventListener('visibilitychange', back);
-  }, [refresh]);
-  return { device, failed, refresh };
+  const { value, failed, refresh } = useReading(readDevice);
+  return { device: value, failed, refresh };
 }
