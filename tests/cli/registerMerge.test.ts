@@ -61,6 +61,23 @@ describe('merge', () => {
     expect((await ask('merge', office, file)).result).toEqual({ added: 3, entries: 7, dropped: 0 });
     expect(await found(office)).toEqual([]);
   });
+  test('a register in one file is read as it is, and never written to', async () => {
+    const file = join(root, 'read.json');
+    writeFileSync(file, bundleText(books.lz.files));
+    expect(await ask('verify', file)).toEqual(await ask('verify', ofLz));
+    const at = ['--on', '2026-03-01', '--at', '2026-03-01T12:00:00Z'];
+    expect(await ask('board', file, ...at)).toEqual(await ask('board', ofLz, ...at));
+    const before = readFileSync(file, 'utf8');
+    for (const verb of [
+      ['merge', file, ofKd],
+      ['mend', file],
+    ] as const) {
+      const [name, ...words] = verb;
+      const { exit, said } = await ask(name, ...words);
+      expect([exit, said]).toEqual([2, [expect.stringContaining('a register in one file is only read')]]);
+    }
+    expect(readFileSync(file, 'utf8')).toBe(before);
+  });
   test('drops the bodies of a person that the other copy erased, and those that it brings', async () => {
     await books.office.act(owner, 'erase', 'DM', [], { why: 'left' });
     const erased = fresh(books.office);

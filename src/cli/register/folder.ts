@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import type { RegisterFiles } from '../../register/held.ts';
 import { isChainPath, MARKER } from '../../register/paths.ts';
 import { GivenError } from '../../trade/given.ts';
+import { readBundleFile } from './bundleFile.ts';
 import { bytesOf, standsAt, textOf } from './folderDisk.ts';
 import { codeOf } from './folderFaults.ts';
 
@@ -37,11 +38,22 @@ export function isRegister(folder: string): boolean {
   return !begun || walk(folder, 'headers').files.length > 0;
 }
 
+/** @throws {GivenError} a register in one file: that is only read */
+export function onlyFolder(path: string): void {
+  if (standsAt(path)?.isFile() !== true) return;
+  const todo = 'merge it into the folder of a register, and name that';
+  const message = 'a register in one file is only read';
+  throw new GivenError([{ field: 'DIR', value: path, message, todo }]);
+}
+
 /** Every file of a register by path. @throws {GivenError} the folder holds none */
 export const readFolder = (folder: string): RegisterFiles => readWhole(folder).files;
 
-/** Every file of a register, and what was left unread. @throws {GivenError} the folder holds no register */
+/** Every file of a register, and what was left unread; a register in one file is read too. @throws {GivenError} the folder holds no register */
 export function readWhole(folder: string): ReadFolder {
+  if (standsAt(folder)?.isFile() === true) {
+    return { files: readBundleFile(folder, 'DIR', folder), left: [] };
+  }
   if (!isRegister(folder)) {
     const todo = 'name the folder of a register, or begin one there';
     throw new GivenError([{ field: 'DIR', value: folder, message: 'no register is here', todo }]);

@@ -1,14 +1,13 @@
 /** The copies of a register that are to be joined with another: folders, or registers in one file. */
 import { realpathSync, type Stats, statSync } from 'node:fs';
-import { readBundle } from '../../register/bundle.ts';
 import { byText } from '../../register/bytes.ts';
 import { type Held, holdFiles, type RegisterFiles } from '../../register/held.ts';
 import type { Verify } from '../../register/keys.ts';
 import { type Fault, GivenError } from '../../trade/given.ts';
 import { pathHere } from '../input.ts';
+import { readBundleFile } from './bundleFile.ts';
 import { registerSpeak } from './content.ts';
 import { isRegister, readWhole } from './folder.ts';
-import { bytesOf, textOf } from './folderDisk.ts';
 
 const FIELD = 'OTHER';
 
@@ -30,17 +29,8 @@ export function filesOfCopy(name: string): RegisterFiles {
   }
   if (found === undefined) throw refused(name, 'nothing is there', 'name a copy of the register');
   // A link that somebody names is one that he wants followed; it leads to a file here.
-  const bytes = found.isFile() ? bytesOf(realpathSync(path)) : { why: 'it is neither file nor folder' };
-  if ('why' in bytes) throw refused(name, bytes.why, 'name a copy of the register');
-  try {
-    return readBundle(textOf(bytes).replace(/^\uFEFF/, ''));
-  } catch (cause) {
-    if (!(cause instanceof GivenError)) throw cause;
-    const message = (f: Fault): string => (f.field === '' ? f.message : `${f.field}: ${f.message}`);
-    throw new GivenError(
-      cause.faults.map((f) => ({ field: FIELD, value: name, message: message(f), todo: f.todo })),
-    );
-  }
+  if (!found.isFile()) throw refused(name, 'it is neither file nor folder', 'name a copy of the register');
+  return readBundleFile(realpathSync(path), FIELD, name);
 }
 
 /** What stands at a path that somebody named, links followed; a link in a circle leads to nothing. */

@@ -10,7 +10,7 @@ import { GivenError } from '../../trade/given.ts';
 import { plain } from '../envelope.ts';
 import { pathHere } from '../input.ts';
 import type { Call, Outcome } from '../verb.ts';
-import { readWhole } from './folder.ts';
+import { onlyFolder, readWhole } from './folder.ts';
 import { writeFolder } from './folderWrite.ts';
 import type { Options } from './options.ts';
 
@@ -83,6 +83,7 @@ const ROUNDS = 50;
  * @throws {GivenError} others write all the time
  */
 export async function inTurn<T>(folder: string, step: () => Promise<T | undefined>): Promise<T> {
+  onlyFolder(folder);
   for (let round = 0; round < ROUNDS; round += 1) {
     const done = await step();
     if (done !== undefined) return done;

@@ -4,7 +4,7 @@ import { openRegister } from '../../../register/register.ts';
 import { dayIn } from '../../../schema/dayIn.ts';
 import { plain } from '../../envelope.ts';
 import type { Verb } from '../../verb.ts';
-import { readFolder } from '../folder.ts';
+import { onlyFolder, readFolder } from '../folder.ts';
 import { mendFolder } from '../folderMend.ts';
 import { isBrokenOff, mergeFolder } from '../folderMerge.ts';
 import { common, Options } from '../options.ts';
@@ -30,6 +30,7 @@ export const mendVerb: Verb = {
     const now = options.now();
     if (call.text('map') !== undefined) await options.map();
     options.done();
+    onlyFolder(folder);
     readFolder(folder);
     const mended = mendFolder(folder);
     await finish(folder, now);
