@@ -23,7 +23,7 @@ test('it is read with the library', () => {
     'Alder Creek',
     '2026-03-09',
     12,
-    15,
+    16,
   ]);
   expect(demo?.jobs[0].needs.map(({ task }) => task)).toEqual(['T03', 'T06', 'T07', 'T11']);
 });
