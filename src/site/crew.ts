@@ -7,7 +7,7 @@ import { byText } from '../register/bytes.ts';
 import type { Judged } from '../register/judged.ts';
 import { meetsNeed, type Need, waysOf } from '../register/needs.ts';
 import { isHeading, isTicket, type MapTask } from '../register/taskMap.ts';
-import { type CrewSource, type EntryLink, governing, lineOf, markOf } from './crewLines.ts';
+import { type CrewSource, type EntryLink, governing, lineOf, markOf, stoppedOf } from './crewLines.ts';
 import { dayText } from './dates.ts';
 import { daysBetween, speakDays } from './days.ts';
 import { marksOf, type Names, spokenName } from './people.ts';
@@ -207,9 +207,13 @@ function jobText(
 function cellOf(asked: Asked, task: MapTask, row: PersonRow): CrewCell {
   const { names, speak, tell } = asked;
   const stands = row.tasks[task.id] as TaskRow;
-  const onRecord = isHeading(task) || stands.why.length > 0 || stands.entries.length > 0;
+  const onRecord =
+    isHeading(task) ||
+    stands.why.length > 0 ||
+    stands.entries.length > 0 ||
+    stoppedOf(asked, stands, row.id, task) !== undefined;
   const state = stateOf(stands.standing);
-  const line = row.erased === true ? tell('crew.erased') : lineOf(asked, governing(task, row));
+  const line = row.erased === true ? tell('crew.erased') : lineOf(asked, governing(task, row), row.id, task);
   const until =
     stands.standing === 'shown' && stands.until !== null
       ? tell('crew.goodTo', { day: dayText(tell, stands.until) })

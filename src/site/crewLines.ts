@@ -3,6 +3,7 @@ import type { Board, PersonRow, TaskRow } from '../register/board.ts';
 import { byText } from '../register/bytes.ts';
 import { type Day, isDay } from '../register/days.ts';
 import type { Judged } from '../register/judged.ts';
+import { type Look, lastLook } from '../register/looks.ts';
 import type { Placed } from '../register/order.ts';
 import type { Stands } from '../register/standing.ts';
 import { isHeading, type MapTask, type TaskMap } from '../register/taskMap.ts';
@@ -103,8 +104,28 @@ export function markOf(asked: CrewSource, stands: Stands): string {
   return stands.standing !== 'shown' || showing === undefined ? '' : witnessOf(asked, showing.entry).short;
 }
 
+/**
+ * The last look at a person in a task, or in one part of a heading, that left nothing which he stands by: it was stopped
+ * for safety. `undefined` where there is none, or where something is on record.
+ */
+export function stoppedOf(
+  { board, judged }: Pick<CrewSource, 'board' | 'judged'>,
+  stands: Stands,
+  person: string,
+  task: MapTask,
+): Look | undefined {
+  if (stands.standing !== 'not shown' || stands.entries.length > 0) return undefined;
+  const looks = [task.id, ...task.parts].flatMap((id) => lastLook(judged, person, id, board.on) ?? []);
+  return looks
+    .filter(({ body }) => body.stopped)
+    .reduce<Look | undefined>(
+      (last, look) => (last === undefined || look.body.on > last.body.on ? look : last),
+      undefined,
+    );
+}
+
 /** A standing in a few words. */
-export function lineOf(asked: CrewSource, stands: Stands): string {
+export function lineOf(asked: CrewSource, stands: Stands, person: string, task: MapTask): string {
   const { tell, speak } = asked;
   const [why] = stands.why;
   const day = (on: Day | null) => (isDay(on) ? dayText(tell, on) : '');
@@ -116,18 +137,26 @@ export function lineOf(asked: CrewSource, stands: Stands): string {
   };
   if (stands.standing === 'shown') return witnessed();
   if (why !== undefined) return speakDays(why.say, speak, tell);
-  return reasonOf(asked, stands)[0] ?? '';
+  const look = lastOf(asked, stands) ?? stoppedOf(asked, stands, person, task);
+  const [line = ''] = reasonOf(asked, stands, look);
+  return look === undefined ? line : tell('crew.byMark', { line, mark: witnessOf(asked, look.entry).short });
 }
 
-/** What there is to say of a standing that no entry speaks against: how it was practised, or that it was not yet. */
-export function reasonOf(asked: CrewSource, stands: Stands): readonly string[] {
-  const { tell } = asked;
+/**
+ * What there is to say of a standing that no entry speaks against: how it was practised, that it was not yet, or stopped.
+ * @param look  what it rests on, or the look that left nothing to rest on
+ */
+export function reasonOf(
+  { tell }: Pick<CrewSource, 'tell'>,
+  stands: Stands,
+  look: Pick<Look, 'body'> | undefined,
+): readonly string[] {
   if (stands.standing === 'shown') return [];
-  const last = lastOf(asked, stands);
-  if (last === undefined) return [tell('crew.noRecord')];
-  const { body } = last;
+  if (look === undefined) return [tell('crew.noRecord')];
+  const { body } = look;
   const day = dayText(tell, body.on);
-  if (stands.standing === 'not shown') return [tell('crew.notYetOn', { day })];
+  if (stands.standing === 'not shown')
+    return [tell(body.stopped ? 'crew.stoppedOn' : 'crew.notYetOn', { day })];
   const how = body.manner === 'performed' ? (body.help === 'alone' ? 'outOfSight' : 'withHelp') : body.manner;
   return [tell(`crew.practice-${how}`, { day })];
 }

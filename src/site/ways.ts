@@ -15,6 +15,7 @@ import {
   reasonOf,
   secondsOf,
   showingOf,
+  stoppedOf,
   witnessOf,
 } from './crewLines.ts';
 import { dayText, shortDay } from './dates.ts';
@@ -47,6 +48,8 @@ export interface Way {
 /** A standing and what it is of. */
 interface Named {
   readonly name: string;
+  /** The task, or the part of a heading. */
+  readonly task: MapTask;
   readonly stands: Stands;
 }
 
@@ -58,8 +61,8 @@ function namedOf({ map, speak }: CrewSource, task: MapTask, row: PersonRow): rea
   const of = (one: MapTask, name: (variant: Variant) => string): readonly Named[] => {
     const stands = row.tasks[one.id] as TaskRow;
     return stands.variants.length === 0
-      ? [{ name: isHeading(task) ? one.id : '', stands }]
-      : stands.variants.map((way) => ({ name: name(way.variant), stands: way }));
+      ? [{ name: isHeading(task) ? one.id : '', task: one, stands }]
+      : stands.variants.map((way) => ({ name: name(way.variant), task: one, stands: way }));
   };
   if (!isHeading(task)) return of(task, (variant) => variantText(task, variant, speak));
   return task.parts.flatMap((id) => {
@@ -83,15 +86,22 @@ export function waysOnRecord(source: CrewSource, task: MapTask, row: PersonRow):
   return [wayOf(source, first, row), ...others.map((one) => wayOf(source, one, row))];
 }
 
-function wayOf(source: CrewSource, { name, stands }: Named, row: PersonRow): Way {
+function wayOf(source: CrewSource, { name, task, stands }: Named, row: PersonRow): Way {
   const { speak, tell } = source;
   const state = stateOf(stands.standing);
-  const seen = showingOf(source, stands) ?? lastOf(source, stands);
+  const stopped = row.erased === true ? undefined : stoppedOf(source, stands, row.id, task);
+  const seen = showingOf(source, stands) ?? lastOf(source, stands) ?? stopped;
+  const rests = stopped === undefined ? stands.entries : [stopped.entry.id];
   const witnesses = [...(seen === undefined ? [] : [seen.entry]), ...secondsOf(source, stands)].map((entry) =>
     witnessOf(source, entry),
   );
   const whys = stands.why.map(({ say }) => speakDays(say, speak, tell));
-  const why = row.erased === true ? [tell('crew.erased')] : whys.length > 0 ? whys : reasonOf(source, stands);
+  const why =
+    row.erased === true
+      ? [tell('crew.erased')]
+      : whys.length > 0
+        ? whys
+        : reasonOf(source, stands, lastOf(source, stands) ?? stopped);
   const day = (text: string | null | undefined, as = dayText) =>
     typeof text === 'string' ? as(tell, text) : '';
   return {
@@ -109,7 +119,7 @@ function wayOf(source: CrewSource, { name, stands }: Named, row: PersonRow): Way
         : day(stands.since),
     until: day(stands.until),
     short: { seen: day(seen?.body.on, shortDay), until: day(stands.until, shortDay) },
-    entries: stands.entries.map((id) => entryLink(source, id)),
+    entries: rests.map((id) => entryLink(source, id)),
   };
 }
 

@@ -12,6 +12,7 @@ import { practiceOf } from '../../src/schema/practice.ts';
 import { regradeWith } from '../../src/schema/regrade.ts';
 import { taskMapOf } from '../../src/schema/task.ts';
 import { speaker } from '../../src/schema/words.ts';
+import { crewView } from '../../src/site/crew.ts';
 import type { CrewSource } from '../../src/site/crewLines.ts';
 import { ownLinks, whichOf } from '../../src/site/islands/register/useWhich.ts';
 import { mayView } from '../../src/site/mayView.ts';
@@ -166,6 +167,22 @@ describe('a person’s sheet', () => {
     );
     expect(entry('p-06', /^assigned/).what).toContain('against what stands here: second pair of hands');
     expect(entry('p-14', /^T06/).what).toContain('stopped for safety');
+  });
+
+  test('a look that was stopped is said with its day, its witness and its entry; nothing on record says so', () => {
+    const row = rowOf(person('p-14'), 'T06').lowest;
+    const entry = person('p-14').entries.find(({ what }) => /^T06.*stopped for safety/.test(what));
+    expect(row).toMatchObject({
+      state: 'not-shown',
+      why: [expect.stringMatching(/^stopped for safety on \d+ \w+ \d{4}: counts against nobody$/)],
+      by: entry?.by,
+      entries: [{ short: entry?.short }],
+    });
+    const cell = crewView(source()).cell('T06', 'p-14');
+    expect(cell.line).toBe(`${row.why[0]} (${entry?.by})`);
+    expect(cell.ways).toMatchObject([{ entries: [{ short: entry?.short }] }]);
+    const none = rowOf(person('p-14', '2025-01-01'), 'T06').lowest;
+    expect([none.why, none.entries]).toEqual([['no record'], []]);
   });
 
   test('an erased person has a sheet that says so, and nothing else', () => {
