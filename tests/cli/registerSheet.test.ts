@@ -2,7 +2,7 @@
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { contentFiles } from '../../src/cli/contentFiles.ts';
 import { keyOf } from '../../src/practice/key.ts';
 import { sheetDraws } from '../../src/practice/sheet.ts';
@@ -256,6 +256,19 @@ describe('sign', () => {
     const { one } = await called('board', dir, '--on', '2026-02-10', '--at', '2026-03-01T00:00:00Z');
     const people = one.result['people'] as { id: string; tasks: Record<string, { standing: string }> }[];
     expect(people.find((p) => p.id === 'DM')?.tasks['T05']?.standing).toBe('shown');
+  });
+
+  test('the same answers once more are taken, and standard error says where they were used', async () => {
+    const said: string[] = [];
+    const told = vi.spyOn(process.stderr, 'write').mockImplementation((text) => {
+      said.push(String(text));
+      return true;
+    });
+    const { one } = await sign('answers.txt', 'shown').finally(() => told.mockRestore());
+    expect(one.ok).toBe(true);
+    expect(said.join('')).toMatch(
+      /^sheet measure-and-mark, bench \d+ is already used for DM: entry [0-9a-f]{64}, T05(, [\w-]+)*; a new bench asks something new\n$/,
+    );
   });
 
   test('a witness signs none of his own, and answers of another sheet are none', async () => {

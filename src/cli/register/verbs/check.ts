@@ -3,6 +3,7 @@ import type { Verb } from '../../verb.ts';
 import { checkGivenOf, checkOptions } from '../checkOptions.ts';
 import { siteRegrade } from '../content.ts';
 import { common, Options } from '../options.ts';
+import { sayUsed } from '../usedBench.ts';
 import { folderOf, write } from '../write.ts';
 
 export const checkVerb: Verb = {
@@ -22,8 +23,11 @@ export const checkVerb: Verb = {
     const demands = await options.demands();
     const given = checkGivenOf(options);
     const signer = await options.signer('key');
-    return write(folderOf(call), options, signer, now, async ({ files, judged }, writing) =>
-      check(judged, given, map, writing, await siteRegrade(files, given.evidence), demands),
-    );
+    return write(folderOf(call), options, signer, now, async ({ files, judged }, writing) => {
+      const regrade = await siteRegrade(files, given.evidence);
+      const written = await check(judged, given, map, writing, regrade, demands);
+      sayUsed(judged, given.person, given.evidence ?? null);
+      return written;
+    });
   },
 };

@@ -8,6 +8,7 @@ import { checkOptions, sawOf } from '../checkOptions.ts';
 import { siteRegrade } from '../content.ts';
 import { handedFile } from '../handed.ts';
 import { common, Options } from '../options.ts';
+import { sayUsed } from '../usedBench.ts';
 import { folderOf, write } from '../write.ts';
 
 const { person, task, evidence: _, ...seen } = checkOptions;
@@ -46,7 +47,10 @@ export const signVerb: Verb = {
         evidence: evidence.json,
       };
       try {
-        return await check(judged, given, map, writing, await siteRegrade(files, evidence.json), demands);
+        const regrade = await siteRegrade(files, evidence.json);
+        const written = await check(judged, given, map, writing, regrade, demands);
+        sayUsed(judged, given.person, evidence.json);
+        return written;
       } catch (cause) {
         throw named(cause);
       }

@@ -1,6 +1,8 @@
 import { lazy, Suspense } from 'react';
 import type { Practice, Sheet, SheetGrade } from '../../../practice/sheet.ts';
 import type { Language } from '../../../practice/words.ts';
+import type { Judged } from '../../../register/judged.ts';
+import type { TaskMap } from '../../../register/taskMap.ts';
 import type { Tell } from '../../speak.ts';
 import type { Saw } from '../../witness.ts';
 import { useLater } from '../useLater.ts';
@@ -19,6 +21,8 @@ interface Props {
   readonly ownDevice: string;
   readonly practice: Practice;
   readonly language: Language;
+  readonly judged: Judged;
+  readonly map: TaskMap;
   readonly onText: (text: string) => void;
   readonly onTakeOff: () => void;
   readonly tell: Tell;
@@ -30,6 +34,8 @@ export function Answers({
   sheet,
   grade,
   ownDevice,
+  judged,
+  map,
   practice,
   language,
   onText,
@@ -62,6 +68,8 @@ export function Answers({
                 sheet={sheet}
                 file={saw.answers}
                 grade={grade}
+                judged={judged}
+                map={map}
                 practice={practice}
                 language={language}
                 tell={tell}

@@ -3,9 +3,12 @@ import { drawOf } from '../../../practice/draw.ts';
 import type { AnswersFile, Practice, Sheet, SheetGrade } from '../../../practice/sheet.ts';
 import { tellDraw } from '../../../practice/show.ts';
 import type { Language } from '../../../practice/words.ts';
+import type { Judged } from '../../../register/judged.ts';
+import type { TaskMap } from '../../../register/taskMap.ts';
 import { answerText, type Given, type Outcome, outcomes } from '../../practice.ts';
 import type { Tell } from '../../speak.ts';
 import { Marked } from '../practice/Marked.tsx';
+import { UsedBench } from './UsedBench.tsx';
 
 interface Props {
   readonly sheet: Sheet;
@@ -13,6 +16,9 @@ interface Props {
   readonly grade: SheetGrade;
   readonly practice: Practice;
   readonly language: Language;
+  /** Where it is looked up whether these answers were used before. */
+  readonly judged: Judged;
+  readonly map: TaskMap;
   readonly tell: Tell;
 }
 
@@ -31,7 +37,7 @@ const verdicts = {
 } as const;
 
 /** Answers graded again from the sheet's seed: those that do not hold first, the rest in one row that opens. */
-export function Graded({ sheet, file, grade, practice, language, tell }: Props) {
+export function Graded({ sheet, file, grade, practice, language, judged, map, tell }: Props) {
   const rows = useMemo(
     () =>
       grade.draws.flatMap((graded): readonly Row[] => {
@@ -101,6 +107,7 @@ export function Graded({ sheet, file, grade, practice, language, tell }: Props) 
         {tell('witness.rule', rule)}{' '}
         <strong>{tell(grade.passed ? 'witness.rulePassed' : 'witness.ruleNot')}</strong>
       </p>
+      <UsedBench judged={judged} map={map} answers={file} speak={language.speak} tell={tell} />
     </>
   );
 }

@@ -12,6 +12,7 @@ import { speaker, teller, type WordTable } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
 import { DrawFigures } from '../practice/DrawFigures.tsx';
 import { TextField } from '../TextField.tsx';
+import { useLater } from '../useLater.ts';
 import { HandOut } from './HandOut.tsx';
 import { useDrawer } from './useCodes.ts';
 
@@ -25,6 +26,9 @@ interface Props {
   readonly world: World;
   readonly answerPage: string;
 }
+
+/** Opens the register of this device, which the page itself can do without. */
+const loadUses = () => import('./BenchUses.tsx').then(({ BenchUses }) => BenchUses);
 
 const readBench = (text: string): number | undefined => {
   const bench = Number(text.trim());
@@ -45,6 +49,7 @@ export default function SetSheet({ lang, words, sheets, families, numbers, world
   const [shown, setShown] = useState(false);
   const form = useRef<HTMLFormElement>(null);
   useDrawer();
+  const BenchUses = useLater(loadUses);
   // What was written before script came is taken over; a bench number is offered where none was.
   useEffect(() => {
     const before = new FormData(form.current ?? undefined);
@@ -178,6 +183,11 @@ export default function SetSheet({ lang, words, sheets, families, numbers, world
               fault={tried && bench === undefined ? tell('setPage.badBench') : undefined}
               inputMode="numeric"
             />
+          </div>
+          <div role="status">
+            {BenchUses !== null && set !== undefined && (
+              <BenchUses person={set.person} of={set} tell={tell} />
+            )}
           </div>
           <div className="buttons">
             <button className="button" type="submit">

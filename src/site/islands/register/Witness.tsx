@@ -182,6 +182,8 @@ export default function Witness(props: Props) {
           sheet={sheet}
           grade={grade}
           ownDevice={key.device}
+          judged={judged}
+          map={map}
           practice={practice}
           language={language}
           onText={takeAnswers}
