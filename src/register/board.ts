@@ -5,7 +5,7 @@ import { type Check, checksOf, type Regrade } from './checks.ts';
 import type { Day } from './days.ts';
 import type { Judged, SignerRow } from './judged.ts';
 import type { Placed } from './order.ts';
-import { isOnRecord, type On, rankOf, type Stands, standingOf, type Why } from './standing.ts';
+import { ids, isOnRecord, type On, rankOf, type Stands, standingOf, type Why } from './standing.ts';
 import { isHeading, isTicket, type MapTask, monthsOf, type TaskMap } from './taskMap.ts';
 import { type Ticket, ticketsOn } from './tickets.ts';
 
@@ -56,40 +56,58 @@ const noRow: TaskRow = { ...nothing, variants: [] };
 export function boardOf(judged: Judged, asked: BoardAsked): Board {
   const { view, authority } = judged;
   const checks = checksOf(judged, asked.map, asked.regrade);
+  const people = new Set(asked.people ?? []);
   // Everyone with an entry, entered in time or not: a board of an earlier day says that nothing was shown then.
-  const concerned = view.order.list.flatMap((p) => (authority.voids.has(p.id) ? [] : (p.header.about ?? [])));
-  const people = [...new Set([...(asked.people ?? []), ...concerned])].sort(byText);
+  for (const { id, header } of view.order.list) {
+    if (header.about !== null && !authority.voids.has(id)) people.add(header.about);
+  }
+  const rows = rowsOf(judged, asked);
   return {
     on: asked.on,
     knownOn: asked.knownOn ?? null,
     zone: view.zone,
     owner: authority.owner,
-    people: people.map((id) => personRow(id, checks.get(id) ?? [], judged, asked)),
+    people: [...people].sort(byText).map((id) => personRow(id, checks.get(id) ?? [], rows)),
     signers: judged.signers,
     notes: notesOf(judged),
   };
 }
 
-function personRow(id: string, checks: readonly Check[], judged: Judged, asked: BoardAsked): PersonRow {
+/** What the rows of a board have in common. */
+interface Rows {
+  readonly judged: Judged;
+  readonly on: Day;
+  /** Every task of the map, headings too, outside tickets not. */
+  readonly tasks: readonly MapTask[];
+  /** Those that are no headings, each with what is asked about it; where all of a person is in doubt, that goes in. */
+  readonly single: readonly On[];
+}
+
+function rowsOf(judged: Judged, { map, on, months }: BoardAsked): Rows {
+  const tasks = map.tasks.filter((t) => !isTicket(t.id));
+  const single = tasks
+    .filter((t) => !isHeading(t))
+    .map(
+      (task): On => ({ judged, task, on, months: months?.[task.id] ?? monthsOf(task), unsure: undefined }),
+    );
+  return { judged, on, tasks, single };
+}
+
+function personRow(id: string, checks: readonly Check[], { judged, on, tasks, single }: Rows): PersonRow {
   const erased = judged.view.erased.has(id);
   const missing = judged.bodyless.get(id);
   const unsure: Why | undefined =
     missing === undefined ? undefined : { code: '?', say: { say: 'registerWhy.body' }, entry: missing.id };
-  const tasks = asked.map.tasks.filter((t) => !isTicket(t.id));
   const seen = Map.groupBy(
-    checks.filter((c) => c.body.on <= asked.on),
+    checks.filter((c) => c.body.on <= on),
     (c) => c.body.task,
   );
-  const single = new Map(
-    tasks
-      .filter((t) => !isHeading(t))
-      .map((task): [string, TaskRow] => {
-        const months = asked.months?.[task.id] ?? monthsOf(task);
-        const at: On = { judged, task, on: asked.on, months, unsure };
-        return [task.id, erased ? noRow : taskRow(seen.get(task.id) ?? [], at)];
-      }),
-  );
-  const row = (t: MapTask): TaskRow => single.get(t.id) ?? headingRow(t, single);
+  const known = new Map<string, TaskRow>();
+  for (const of of single) {
+    const at = unsure === undefined ? of : { ...of, unsure };
+    known.set(of.task.id, erased ? noRow : taskRow(seen.get(of.task.id) ?? [], at));
+  }
+  const row = (t: MapTask): TaskRow => known.get(t.id) ?? headingRow(t, known);
   return {
     id,
     ...(erased ? { erased } : {}),
@@ -106,7 +124,13 @@ function taskRow(seen: readonly Check[], at: On): TaskRow {
     .filter(([, list]) => list.some((c) => isOnRecord(c, at)))
     .sort(([a], [b]) => byText(a, b))
     .map(([, list]): VariantRow => ({ variant: (list[0] as Check).variant, ...standingOf(list, at) }));
-  if (variants.length === 0) return { ...standingOf([], at), variants };
+  const [only, more] = variants;
+  if (only === undefined) return { ...standingOf([], at), variants };
+  // What is spread takes several times as long, and most cells are of one way.
+  if (more === undefined) {
+    const { standing, since, until, why, entries } = only;
+    return { standing, since, until, why, entries, variants };
+  }
   return { ...lowest(variants), entries: allEntries(variants), variants };
 }
 
@@ -125,8 +149,7 @@ function lowest(list: readonly Stands[]): Stands {
   return { standing, since, until, why, entries };
 }
 
-const allEntries = (list: readonly Stands[]): readonly string[] =>
-  [...new Set(list.flatMap((s) => s.entries))].sort(byText);
+const allEntries = (list: readonly Stands[]): readonly string[] => ids(list.flatMap((s) => s.entries));
 
 function notesOf(judged: Judged): readonly Say[] {
   const { authority, view } = judged;

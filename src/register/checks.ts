@@ -47,36 +47,55 @@ export interface Check extends Seen {
   readonly revision: number;
 }
 
+type ByPerson = ReadonlyMap<string, readonly Check[]>;
+
 /** Checks of a register by person, those of people who are erased left out. */
-export function checksOf(
-  judged: Judged,
-  map: TaskMap,
-  regrade: Regrade | undefined,
-): ReadonlyMap<string, readonly Check[]> {
+export function checksOf(judged: Judged, map: TaskMap, regrade: Regrade | undefined): ByPerson {
+  const known = lastAsked.get(judged);
+  if (known?.map === map && known.regrade === regrade) return known.checks;
+  const checks = besideTasks(judged, map, regrade);
+  lastAsked.set(judged, { map, regrade, checks });
+  return checks;
+}
+
+interface AskedLast {
+  readonly map: TaskMap;
+  readonly regrade: Regrade | undefined;
+  readonly checks: ByPerson;
+}
+/** A page asks for one board after the other: of other days and people, of one map. */
+const lastAsked = new WeakMap<Judged, AskedLast>();
+
+function besideTasks(judged: Judged, map: TaskMap, regrade: Regrade | undefined): ByPerson {
   const tasks = tasksOf(map);
-  const { checks, corrections } = seenOf(judged);
-  const known = checks.flatMap((seen): readonly Check[] => {
+  const { people, corrections } = seenOf(judged);
+  const beside = (seen: Seen): Check | undefined => {
     const { entry, body, person, withdrawn, seconds } = seen;
     const found = tasks(body.task);
-    if (found === undefined) return [];
+    if (found === undefined) return undefined;
     const { variant, variantKey } = found.variantOf(body.variant);
-    const revision = Math.min(body.revision, revisionOn(found.task, body.on));
+    const revision = Math.min(body.revision, found.revisionOn(body.on));
     const doubt =
       seen.doubt ?? doubtOfEvidence(judged, person, body, corrections.get(entry.id) ?? [], regrade);
-    return [{ entry, body, person, withdrawn, seconds, doubt, variant, variantKey, revision }];
-  });
-  return Map.groupBy(known, (c) => c.person);
+    return { entry, body, person, withdrawn, seconds, doubt, variant, variantKey, revision };
+  };
+  const all = new Map<string, readonly Check[]>();
+  for (const [person, seen] of people) {
+    const checks = seen.map(beside).filter((c) => c !== undefined);
+    if (checks.length > 0) all.set(person, checks);
+  }
+  return all;
 }
 
 interface AllSeen {
-  readonly checks: readonly Seen[];
+  readonly people: ReadonlyMap<string, readonly Seen[]>;
   /** By the id of the check. */
   readonly corrections: ReadonlyMap<string, readonly Placed[]>;
 }
 const allSeen = new WeakMap<Judged, AllSeen>();
 
-/** Every check that counts: gone through once for a register, and not again for every board and question. */
-function seenOf(judged: Judged): AllSeen {
+/** Every check that counts, by person: gone through once for a register, and not again for every board and question. */
+export function seenOf(judged: Judged): AllSeen {
   const found = allSeen.get(judged) ?? readSeen(judged);
   allSeen.set(judged, found);
   return found;
@@ -84,9 +103,10 @@ function seenOf(judged: Judged): AllSeen {
 
 function readSeen(judged: Judged): AllSeen {
   const { view, authority } = judged;
-  const kinds = kindsOf(view.list.filter(judged.counts));
+  const kinds = Map.groupBy(view.list, (p) => p.header.kind);
+  const counted = (kind: string): readonly Placed[] => (kinds.get(kind) ?? []).filter(judged.counts);
   const ofKind = (kind: string): ReadonlyMap<string, Placed[]> =>
-    Map.groupBy(kinds.get(kind) ?? [], (p) => p.header.target[0] ?? '');
+    Map.groupBy(counted(kind), (p) => p.header.target[0] ?? '');
   const dayOf = (p: Placed): Day => view.dayIn(view.zone, p.entered);
   const withdrawals = ofKind('withdraw');
   const withdrawn = (id: string): Withdrawn | undefined => {
@@ -94,12 +114,13 @@ function readSeen(judged: Judged): AllSeen {
     return entry === undefined ? undefined : { entry, day: dayOf(entry) };
   };
   const secondsOf = ofKind('second');
-  const checks = (kinds.get('check') ?? []).flatMap((entry): readonly Seen[] => {
+  const people = new Map<string, Seen[]>();
+  for (const entry of counted('check')) {
     const { about } = entry.header;
     const state = authority.body(entry, 'check');
-    if (state.state !== 'held' || about === null) return [];
+    if (state.state !== 'held' || about === null) continue;
     const { body } = state;
-    const seconds = (secondsOf.get(entry.id) ?? []).map(
+    const seconds = secondsOf.get(entry.id)?.map(
       (s): Second => ({
         entry: s,
         entered: dayOf(s),
@@ -107,36 +128,58 @@ function readSeen(judged: Judged): AllSeen {
         doubt: judged.doubt(s) ?? unsureAppointment(judged, s, body),
       }),
     );
-    const doubt = judged.doubt(entry) ?? unsureAppointment(judged, entry, body);
-    return [{ entry, body, person: about, withdrawn: withdrawn(entry.id), seconds, doubt }];
-  });
-  return { checks, corrections: ofKind('correct') };
+    const seen: Seen = {
+      entry,
+      body,
+      person: about,
+      withdrawn: withdrawn(entry.id),
+      seconds: seconds ?? NO_SECONDS,
+      doubt: judged.doubt(entry) ?? unsureAppointment(judged, entry, body),
+    };
+    const own = people.get(about);
+    if (own === undefined) people.set(about, [seen]);
+    else own.push(seen);
+  }
+  return { people, corrections: ofKind('correct') };
 }
 
-const kindsOf = (list: readonly Placed[]): ReadonlyMap<string, readonly Placed[]> =>
-  Map.groupBy(list, (p) => p.header.kind);
+const NO_SECONDS: readonly Second[] = [];
 
 type Way = Pick<Check, 'variant' | 'variantKey'>;
 
-/** Tasks of a map by id, and their ways, each worked out once: many checks are of few. */
-function tasksOf(
-  map: TaskMap,
-): (id: string) => { readonly task: MapTask; variantOf(given: Variant): Way } | undefined {
+/** A task of a map; its ways and what was in force on a day are each worked out once: many checks are of few. */
+interface Known {
+  variantOf(given: Variant): Way;
+  revisionOn(on: Day): number;
+}
+
+function tasksOf(map: TaskMap): (id: string) => Known | undefined {
   const known = new Map(
     map.tasks.map((t) => {
       const task = taskOf(map, t.id);
-      if (task === undefined) return [t.id, undefined];
-      const ways = new Map<string, Way>();
-      const variantOf = (given: Variant): Way => {
-        const text = canonical(given);
-        const way = ways.get(text) ?? wayOf(task, given);
-        ways.set(text, way);
-        return way;
-      };
-      return [t.id, { task, variantOf }];
+      return [t.id, task === undefined ? undefined : knownOf(task)];
     }),
   );
   return (id) => known.get(id);
+}
+
+function knownOf(task: MapTask): Known {
+  const plain = wayOf(task, {});
+  const ways = new Map<string, Way>();
+  const days = new Map<Day, number>();
+  const variantOf = (given: Variant): Way => {
+    if (Object.keys(given).length === 0) return plain;
+    const text = canonical(given);
+    const way = ways.get(text) ?? wayOf(task, given);
+    ways.set(text, way);
+    return way;
+  };
+  const revision = (on: Day): number => {
+    const n = days.get(on) ?? revisionOn(task, on);
+    days.set(on, n);
+    return n;
+  };
+  return { variantOf, revisionOn: revision };
 }
 
 function wayOf(task: MapTask, given: Variant): Way {

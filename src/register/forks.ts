@@ -21,7 +21,13 @@ export function branchOf(fork: Fork, p: Placed): Placed | undefined {
 export function forksOf(view: View): readonly Fork[] {
   const firsts = new Map<string, Map<number, Placed>>();
   const groups = new Map<Placed, Placed[]>();
+  // Along a stretch no number stands twice: a chain that is one stretch has no fork.
+  const stretches = new Map<string, number>();
+  for (const { step, chain } of view.order.list) {
+    if (step === 0) stretches.set(chain, (stretches.get(chain) ?? 0) + 1);
+  }
   for (const p of view.list) {
+    if (stretches.get(p.chain) === 1) continue;
     const chain = firsts.get(p.chain) ?? new Map<number, Placed>();
     firsts.set(p.chain, chain);
     const first = chain.get(p.header.seq);

@@ -23,7 +23,7 @@ export interface Gap {
 export function gapsOf(view: View, authority: Authority, settled: ReadonlySet<string>): readonly Gap[] {
   const found = new Map<string, { cited: Citation; by: Placed[] }>();
   for (const p of view.list) {
-    if (authority.voids.get(p.id)?.code === 'after-retirement') continue;
+    if (p.lacks.length === 0 || authority.voids.get(p.id)?.code === 'after-retirement') continue;
     for (const cited of p.lacks) {
       const key = `${cited.id}.${chainOf(cited)}`;
       const gap = found.get(key) ?? { cited, by: [] };

@@ -30,6 +30,9 @@ export type Header = {
 /** Most heads that one entry may cite; entries of kind `seen` carry the rest first. */
 export const MOST_SEEN = 32;
 
+/** Most entries that one entry may act on. */
+export const MOST_TARGETS = 256;
+
 /** What is signed begins with these bytes, so that no signature passes for one on another kind of text. */
 export const SIGNED_PREFIX = 'trayhand-register-1\n';
 
@@ -46,7 +49,7 @@ const fields = shape.record({
   seen: shape.sorted(citation, (c) => (c as JsonObject)['id'] as string, MOST_SEEN),
   time: shape.instant,
   about: shape.orNull(shape.personId),
-  target: shape.sorted(id, String, 256),
+  target: shape.sorted(id, String, MOST_TARGETS),
   key: shape.orNull(id),
   body: shape.orNull(id),
 });

@@ -1,10 +1,10 @@
 import type { Say } from '../trade/answer.ts';
-import { byText, hashOf } from './bytes.ts';
+import { byText, type Hash, hashOf } from './bytes.ts';
 import { canonical, type JsonObject } from './canonical.ts';
 import type { Header } from './header.ts';
 import type { Verify } from './keys.ts';
-import { altered, type BadLine, readLine, type SignedLine } from './lines.ts';
-import { claimedHash, isBodyPath, isChainPath, MARKER } from './paths.ts';
+import { altered, type BadLine, coveredBytes, readLine, type SignedLine } from './lines.ts';
+import { bodyPath, claimedHash, isBodyPath, isChainPath, MARKER } from './paths.ts';
 import * as shape from './shapes.ts';
 import { readJson } from './strictJson.ts';
 
@@ -66,17 +66,19 @@ export const verifiedKey = ({ id, signature }: Pick<Entry, 'id' | 'signature'>):
 /**
  * Reads every line and body, and checks every signature. Nothing in a folder can make this throw.
  * @param known  lines by `verifiedKey` whose signatures were found good before: they are not checked again
+ * @param hash   what the engine has to hash with, where that is faster than what works everywhere
  */
 export async function holdFiles(
   files: RegisterFiles,
   verify: Verify,
   known: ReadonlySet<string> = new Set(),
+  hash: Hash = hashOf,
 ): Promise<Held> {
   const problems: Problem[] = [];
   const entries = new Map<string, Entry>();
   const torn = new Set<string>();
-  const paths = Object.keys(files).sort(byText);
-  const chains = paths.filter(isChainPath);
+  const paths = Object.keys(files);
+  const chains = paths.filter(isChainPath).sort(byText);
 
   for (const file of chains) {
     const text = files[file] as string;
@@ -93,7 +95,8 @@ export async function holdFiles(
     return held;
   };
   const isGood = (read: SignedLine): boolean | Promise<boolean> =>
-    known.has(verifiedKey(read)) || verify(read.header.signer, read.bytes, read.signature);
+    (known.size > 0 && known.has(verifiedKey(read))) ||
+    verify(read.header.signer, coveredBytes(read), read.signature);
   const bad = new Counted();
   const take = ({ file, line, read }: Read, good: boolean): void => {
     if ('code' in read || !good) {
@@ -112,7 +115,7 @@ export async function holdFiles(
     return bad.of(file) < MOST_TOLD || mayBeLine(text) || bad.count(file) === 0;
   });
   for (const lines of batches(toRead, 500)) {
-    const reads = lines.map((l): Read => ({ file: l.file, line: l.line, read: readLine(l.text, one) }));
+    const reads = lines.map((l): Read => ({ file: l.file, line: l.line, read: readLine(l.text, one, hash) }));
     const good = Promise.all(reads.map(({ read }) => 'code' in read || isGood(read)));
     await before;
     before = good.then((all) => {
@@ -128,13 +131,20 @@ export async function holdFiles(
 
   const bodies = new Map<string, string>();
   const alteredBodies = new Set<string>();
-  for (const file of paths.filter(isBodyPath)) {
+  const wrong: string[] = [];
+  for (const file of paths) {
+    if (!isBodyPath(file)) continue;
     const text = files[file] as string;
-    const hash = hashOf(text);
-    bodies.set(hash, text);
+    // What has half of a pair in it stands for bytes that are no UTF-8: those have another hash, and nothing names them.
+    const found = text.isWellFormed() ? hash(text) : '';
+    if (found !== '') bodies.set(found, text);
+    if (file === bodyPath(found)) continue;
     const claimed = claimedHash(file);
-    if (claimed === undefined || claimed === hash) continue;
+    if (claimed === undefined) continue;
     alteredBodies.add(claimed);
+    wrong.push(file);
+  }
+  for (const file of wrong.sort(byText)) {
     problems.push({ file, code: 'altered', say: { say: 'registerProblem.body-altered' } });
   }
   const marker = markerOf(files[MARKER], problems);

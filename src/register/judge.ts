@@ -19,9 +19,10 @@ import { bodyState, type View } from './view.ts';
 export function judge(held: Held, given: Asked): Judged {
   const asked = { ...given, dayIn: remembered(given.dayIn) };
   const { begin, strangers } = partOf(held, asked.owner);
-  const own = arrange([...held.entries.values()].filter((e) => !strangers.has(e.id)));
+  const entries = [...held.entries.values()];
+  const own = arrange(strangers.size === 0 ? entries : entries.filter((e) => !strangers.has(e.id)));
   const start = own.byId.get(begin.id) as Placed;
-  const rootless = own.list.filter((p) => p !== start && !own.isPast(p, start) && !p.holed);
+  const rootless = own.list.filter((p) => !p.holed && p !== start && !own.isPast(p, start));
   const cutOff = new Set(rootless);
   const order = rootless.length === 0 ? own : arrange(own.list.filter((p) => !cutOff.has(p)));
   const foreign = [...strangers.values(), ...rootless];
@@ -33,16 +34,22 @@ export function judge(held: Held, given: Asked): Judged {
   const isWhole = knownOn === undefined && erased.size === 0;
   const view = isWhole ? whole : viewOf(held, order, begin, asked, { knownOn, erased });
   const all = isWhole ? everything : settle(view);
-  const counted = new Set(view.list.map((p) => p.id));
   const { authority, forks, settled, lost } = all;
-  const counts = (p: Placed): boolean => counted.has(p.id) && !authority.voids.has(p.id) && !lost.has(p.id);
+  const inView = new Uint8Array(order.list.length);
+  for (const p of view.list) inView[p.rank] = 1;
+  const counts = (p: Placed): boolean => {
+    const { id, rank = -1 } = order.list[p.rank] === p ? p : (order.byId.get(p.id) ?? { id: p.id });
+    return inView[rank] === 1 && !authority.voids.has(id) && !lost.has(id);
+  };
   const gaps = gapsOf(view, authority, settled);
   const doubt = doubtsOf(view, forks, gaps, settled);
   const bodyless = new Map<string, Placed>();
   for (const p of view.list) {
     const { about } = p.header;
     const state = bodyState(view, p).state;
-    if (about === null || (state !== 'missing' && state !== 'altered') || !authority.hasStanding(p)) continue;
+    if (about === null || (state !== 'missing' && state !== 'altered')) continue;
+    // What counts for nothing casts no doubt: nobody could end it.
+    if (!authority.hasStanding(p) || !counts(p)) continue;
     if (!view.erased.has(about) && !bodyless.has(about)) bodyless.set(about, p);
   }
   const judged: Omit<Judged, 'problems'> = {
@@ -66,36 +73,33 @@ export function judge(held: Held, given: Asked): Judged {
     unknown: view.list.filter((p) => !isKnownKind(p.header.kind)),
     entries: order.list.length,
   };
-  return { ...judged, problems: listProblems(judged, foreign, settled, asked.owner) };
+  return { ...judged, problems: listProblems(judged, foreign, { settled, lost, owner: asked.owner }) };
 }
 
-/** The same days, each worked out once: a calendar is slow to ask. */
+/** The same days, every one kept as one text: there are few, and many entries. */
 function remembered(dayIn: DayIn): DayIn {
-  const zones = new Map<string, Map<number, Day>>();
   const days = new Map<Day, Day>();
   return (zone, instant) => {
-    const known = zones.get(zone) ?? new Map<number, Day>();
-    zones.set(zone, known);
-    const found = known.get(instant);
-    if (found !== undefined) return found;
     const day = dayIn(zone, instant);
-    const one = days.get(day) ?? day;
-    days.set(one, one);
-    known.set(instant, one);
-    return one;
+    const known = days.get(day);
+    if (known !== undefined) return known;
+    days.set(day, day);
+    return day;
   };
 }
 
 /** The beginning that a folder belongs to, and the entries of other registers in it. */
 function partOf(held: Held, owner: string | undefined): { begin: Entry; strangers: Map<string, Entry> } {
-  const begins = [...held.entries.values()].filter((e) => e.header.kind === 'begin');
+  const begins: Entry[] = [];
+  for (const e of held.entries.values()) if (e.header.kind === 'begin') begins.push(e);
   const trusted = begins.filter((b) => b.header.signer === owner);
   const among = trusted.length > 0 ? trusted : begins;
   const begin =
     among.find((b) => b.id === held.marker) ?? among.sort((a, b) => a.time - b.time || byText(a.id, b.id))[0];
   if (begin === undefined) throw new NoRegister(held);
-  const strangers = [...held.entries].filter(([id, e]) => (e.header.register ?? id) !== begin.id);
-  return { begin, strangers: new Map(strangers) };
+  const strangers = new Map<string, Entry>();
+  for (const [id, e] of held.entries) if ((e.header.register ?? id) !== begin.id) strangers.set(id, e);
+  return { begin, strangers };
 }
 
 function viewOf(

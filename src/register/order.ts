@@ -45,89 +45,143 @@ function citations({ header }: Entry): readonly Citation[] {
 const fits = (cited: Citation, { header }: Entry): boolean =>
   cited.signer === header.signer && cited.device === header.device && cited.seq === header.seq;
 
-/** An entry on its way to its place. */
-interface Draft {
-  readonly entry: Entry;
-  readonly cited: Draft[];
-  readonly lacks: Citation[];
-  /** The latest time in it and its past; `undefined` until its past is measured. */
-  entered: number | undefined;
-  depth: number;
-  holed: boolean;
-  /** Highest number of each chain that is cited in the entry or its past, and lacking. */
-  lost: ReadonlyMap<string, number>;
-  placed: Placed | undefined;
-}
+/** Numbers by chain. */
+type Lost = ReadonlyMap<string, number>;
+const NONE: Lost = new Map();
+const NO_LACKS: readonly Citation[] = [];
 
-const NONE: ReadonlyMap<string, number> = new Map();
+/** The row of whatever has no place yet. */
+const NOT_YET: readonly Placed[] = [];
+
+/** An entry on its way to its place: until it has one, its rank is where it stands in the lists of a `Draft`. */
+type Making = { -readonly [K in keyof Placed]: Placed[K] };
+
+/** What is known of entries on their way, each list by the same numbers: there are many of them. */
+interface Draft {
+  readonly cited: (readonly Making[])[];
+  readonly measured: Uint8Array;
+  readonly depth: Uint32Array;
+  /** Highest number of each chain that is cited in the entry or its past, and lacking. */
+  readonly lost: Lost[];
+}
 
 /**
  * Puts entries in order. A citation cannot run in a ring: an id is the hash of what holds the citation.
  * @param entries  entries of one register; what they cite and is not among them is lacking
  */
 export function arrange(entries: Iterable<Entry>): Order {
-  const drafts = new Map<string, Draft>();
+  const byId = new Map<string, Making>();
+  const all: Making[] = [];
   for (const entry of entries) {
-    const empty = { entered: undefined, depth: 0, holed: false, lost: NONE, placed: undefined };
-    drafts.set(entry.id, { entry, cited: [], lacks: [], ...empty });
+    const made = making(entry, all.length);
+    byId.set(made.id, made);
+    all.push(made);
   }
-  for (const draft of drafts.values()) {
-    for (const c of citations(draft.entry)) {
-      const found = drafts.get(c.id);
-      if (found !== undefined && fits(c, found.entry)) draft.cited.push(found);
-      else draft.lacks.push(c);
-    }
-  }
-  for (const draft of drafts.values()) measure(draft);
-  return place([...drafts.values()], drafts);
+  const size = all.length;
+  const draft: Draft = {
+    cited: [],
+    measured: new Uint8Array(size),
+    depth: new Uint32Array(size),
+    lost: new Array(size).fill(NONE),
+  };
+  const find = finder(all, byId);
+  for (const made of all) draft.cited.push(citedBy(made, find));
+  for (const made of all) measure(made, draft);
+  return place(all, byId, draft);
 }
 
-function place(drafts: Draft[], byId: ReadonlyMap<string, Draft>): Order {
-  const sorted = drafts.sort(
+/** Field by field: what is spread takes several times as long. */
+const making = (entry: Entry, at: number): Making => ({
+  id: entry.id,
+  header: entry.header,
+  signature: entry.signature,
+  time: entry.time,
+  file: entry.file,
+  line: entry.line,
+  stretch: 0,
+  step: 0,
+  rank: at,
+  entered: entry.time,
+  chain: '',
+  before: undefined,
+  lacks: NO_LACKS,
+  holed: false,
+  broken: false,
+  row: NOT_YET,
+});
+
+type Find = (cited: Citation) => Making | undefined;
+
+/** Finds what is cited by its number in its chain first: chains are few, and ids a large table. */
+function finder(all: readonly Making[], byId: ReadonlyMap<string, Making>): Find {
+  const chains = new Map<string, Map<string, Making[]>>();
+  for (const made of all) {
+    const { signer, device, seq } = made.header;
+    const devices = chains.get(signer) ?? new Map<string, Making[]>();
+    const chain = devices.get(device) ?? [];
+    if (seq === chain.length) chain.push(made);
+    if (chain.length === 1) chains.set(signer, devices.set(device, chain));
+  }
+  return (cited) => {
+    const { id, signer, device, seq } = cited;
+    const likely = chains.get(signer)?.get(device)?.[seq];
+    if (likely?.id === id) return likely;
+    const found = byId.get(id);
+    return found !== undefined && fits(cited, found) ? found : undefined;
+  };
+}
+
+/** What is held of what an entry cites; what is not goes into what it lacks. */
+function citedBy(made: Making, find: Find): readonly Making[] {
+  const cited: Making[] = [];
+  let lacks: Citation[] | undefined;
+  for (const c of citations(made)) {
+    const found = find(c);
+    if (found !== undefined) cited.push(found);
+    else {
+      lacks ??= [];
+      lacks.push(c);
+    }
+  }
+  if (lacks !== undefined) made.lacks = lacks;
+  return cited;
+}
+
+/** A function of its own, so that nothing of the draft is kept by those that the order is asked with. */
+const sort = (list: Making[], { depth }: Draft): Making[] =>
+  list.sort(
     (a, b) =>
-      (a.entered as number) - (b.entered as number) || a.depth - b.depth || byText(a.entry.id, b.entry.id),
+      a.entered - b.entered || (depth[a.rank] as number) - (depth[b.rank] as number) || byText(a.id, b.id),
   );
+
+function place(list: Making[], byId: ReadonlyMap<string, Making>, draft: Draft): Order {
+  sort(list, draft);
   const reach = new Reach();
-  const rows: Placed[][] = [];
-  const lost: ReadonlyMap<string, number>[] = [];
-  const list: Placed[] = [];
-  for (const draft of sorted) {
-    const { entry, cited, lacks, holed } = draft;
-    const { prev, seq } = entry.header;
-    const before = prev === null ? undefined : byId.get(prev)?.placed;
-    const chain = chainOf(entry.header);
-    const own = before?.chain === chain ? before : undefined;
+  const rows: Making[][] = [];
+  const lost: Lost[] = [];
+  const chains = new Map<string, string>();
+  for (const [rank, p] of list.entries()) {
+    const { prev, seq, signer, device } = p.header;
+    const cited = draft.cited[p.rank] as readonly Making[];
+    lost.push(draft.lost[p.rank] as Lost);
+    p.rank = rank;
+    // What it names as the one before it may be no such thing, and then may come after it.
+    const before = prev === null ? undefined : cited[0]?.id === prev ? cited[0] : byId.get(prev);
+    const isOwn = before?.header.signer === signer && before.header.device === device;
+    const own = isOwn && before.row !== NOT_YET ? before : undefined;
     const follows = own?.header.seq === seq - 1 ? own : undefined;
-    const at = reach.add(
-      cited.map((d) => d.placed as Placed),
-      follows,
-    );
-    const linked = own === undefined ? prev === null : follows !== undefined && !own.broken;
+    const at = reach.add(cited, follows);
     const row = rows[at.stretch] ?? [];
     rows[at.stretch] = row;
-    // Field by field: there are many of them, and what is spread takes several times as long.
-    const placed: Placed = {
-      id: entry.id,
-      header: entry.header,
-      signature: entry.signature,
-      time: entry.time,
-      file: entry.file,
-      line: entry.line,
-      stretch: at.stretch,
-      step: at.step,
-      rank: list.length,
-      entered: draft.entered as number,
-      chain: own?.chain ?? chain,
-      before: own,
-      lacks,
-      holed,
-      broken: !linked,
-      row,
-    };
-    draft.placed = placed;
-    list.push(placed);
-    lost.push(draft.lost);
-    row.push(placed);
+    row.push(p);
+    p.stretch = at.stretch;
+    p.step = at.step;
+    p.before = own;
+    p.row = row;
+    p.broken = !(own === undefined ? prev === null : follows !== undefined && !own.broken);
+    const chain = own?.chain ?? chainOf(p.header);
+    p.chain = chains.get(chain) ?? chain;
+    chains.set(p.chain, p.chain);
   }
   const isPast = (later: Placed, earlier: Placed): boolean => reach.knows(later, earlier);
   const mayKnow = (later: Placed, earlier: Placed): boolean =>
@@ -136,45 +190,52 @@ function place(drafts: Draft[], byId: ReadonlyMap<string, Draft>): Order {
       later !== earlier &&
       !isPast(earlier, later) &&
       earlier.entered <= later.entered);
-  return { list, byId: new Map(list.map((p) => [p.id, p])), isPast, mayKnow };
+  return { list, byId, isPast, mayKnow };
 }
 
 /** Time entered and depth of an entry and its past, the past first; without recursion, for chains are long. */
-function measure(start: Draft): void {
+function measure(start: Making, draft: Draft): void {
+  const { measured, depth, lost } = draft;
+  if (measured[start.rank] === 1) return;
   const open = [start];
   while (open.length > 0) {
-    const draft = open.at(-1) as Draft;
+    const p = open.at(-1) as Making;
     const waiting = open.length;
-    if (draft.entered === undefined) {
-      for (const d of draft.cited) if (d.entered === undefined) open.push(d);
+    const cited = draft.cited[p.rank] as readonly Making[];
+    if (measured[p.rank] === 0) {
+      for (const q of cited) if (measured[q.rank] === 0) open.push(q);
     }
     if (open.length > waiting) continue;
     open.pop();
-    if (draft.entered !== undefined) continue;
-    draft.holed = draft.lacks.length > 0;
-    let entered = draft.entry.time;
-    for (const d of draft.cited) {
-      entered = Math.max(entered, d.entered as number);
-      draft.depth = Math.max(draft.depth, d.depth + 1);
-      draft.holed ||= d.holed;
+    if (measured[p.rank] === 1) continue;
+    measured[p.rank] = 1;
+    let { entered } = p;
+    let deep = 0;
+    let holed = p.lacks.length > 0;
+    for (const q of cited) {
+      if (q.entered > entered) entered = q.entered;
+      deep = Math.max(deep, (depth[q.rank] as number) + 1);
+      holed ||= q.holed;
     }
-    draft.entered = entered;
-    draft.lost = lostIn(draft);
+    p.entered = entered;
+    p.holed = holed;
+    depth[p.rank] = deep;
+    if (holed) lost[p.rank] = lostIn(p, cited, lost);
   }
 }
 
 /** One map is handed on along a chain until something more is lacking. */
-function lostIn({ lacks, cited }: Draft): ReadonlyMap<string, number> {
+function lostIn({ lacks }: Making, cited: readonly Making[], before: readonly Lost[]): Lost {
+  const maps = new Set(cited.map((q) => before[q.rank] as Lost));
   let lost = NONE;
-  for (const d of cited) if (d.lost.size > lost.size) lost = d.lost;
+  for (const map of maps) if (map.size > lost.size) lost = map;
+  maps.delete(lost);
   let own: Map<string, number> | undefined;
   const add = (chain: string, seq: number): void => {
     if (seq <= (lost.get(chain) ?? -1)) return;
     own ??= new Map(lost);
     lost = own.set(chain, seq);
   };
-  const maps = new Set(cited.map((d) => d.lost));
-  maps.delete(lost);
   for (const map of maps) for (const [chain, seq] of map) add(chain, seq);
   for (const c of lacks) add(chainOf(c), c.seq);
   return lost;

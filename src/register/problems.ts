@@ -25,16 +25,19 @@ type ProblemKey = (typeof problemKeys)[number];
  * standing's affair.
  *
  * @param foreign  entries of another register
- * @param settled  targets of settlements that count
- * @param owner    public key that was asked for, if any
+ * @param of  targets of settlements that count; entries on branches that lost, by id; public key that was asked for
  */
 export function listProblems(
   judged: Omit<Judged, 'problems'>,
   foreign: readonly Entry[],
-  settled: ReadonlySet<string>,
-  owner: string | undefined,
+  of: {
+    readonly settled: ReadonlySet<string>;
+    readonly lost: ReadonlySet<string>;
+    readonly owner: string | undefined;
+  },
 ): readonly Problem[] {
   const { view, authority } = judged;
+  const { settled, lost, owner } = of;
   const at = (e: Entry, code: ProblemCode, say: Say, isSettled = false): Problem => ({
     file: e.file,
     line: e.line,
@@ -59,13 +62,14 @@ export function listProblems(
   for (const p of view.list) {
     const reason = authority.voids.get(p.id);
     if (reason !== undefined) problems.push(at(p, reason.code, reason.say, reason.settled));
-    const cutInPast = reason?.code === 'after-retirement' && reason.settled;
+    // Cut off by what knew it, or given up with its branch: what else is wrong with it is done with too.
+    const isGone = (reason?.code === 'after-retirement' && reason.settled) || lost.has(p.id);
     if (isBackDated(p)) {
       const day = view.dayIn(view.zone, p.entered);
-      problems.push(at(p, 'back-dated', words('back-dated', { day }), settled.has(p.id) || cutInPast));
+      problems.push(at(p, 'back-dated', words('back-dated', { day }), settled.has(p.id) || isGone));
     }
     if (bodyIsMissing(judged, p))
-      problems.push(at(p, 'body-missing', words('body-missing', { hash: p.header.body ?? '' })));
+      problems.push(at(p, 'body-missing', words('body-missing', { hash: p.header.body ?? '' }), isGone));
   }
   for (const { fork, settled: done } of judged.forks) {
     const second = fork.branches[1] as Placed;

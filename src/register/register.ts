@@ -1,3 +1,5 @@
+import type { Hash } from './bytes.ts';
+import { seenOf } from './checks.ts';
 import { type Held, holdFiles, type RegisterFiles, verifiedKey } from './held.ts';
 import { judge } from './judge.ts';
 import type { Asked, Judged } from './judged.ts';
@@ -16,17 +18,21 @@ export interface Register {
  * Opens a register: reads every file, checks every signature, judges every entry.
  * @param asked.known  `verified` of an earlier opening: those signatures are not checked again. Ids are always worked
  *                     out from the bytes, so a set that is stale or lost costs time and nothing else
+ * @param asked.hash   SHA-256 of the engine's own, where it has one that answers at once: the same, and faster
  * @throws {NoRegister} no beginning is in these files
  */
 export async function openRegister(
   files: RegisterFiles,
-  asked: Asked & { verify: Verify; known?: ReadonlySet<string> | undefined },
+  asked: Asked & { verify: Verify; known?: ReadonlySet<string> | undefined; hash?: Hash | undefined },
 ): Promise<Register> {
-  const held = await holdFiles(files, asked.verify, asked.known);
+  const held = await holdFiles(files, asked.verify, asked.known, asked.hash);
+  const judged = judge(held, asked);
+  // Boards, sheets and questions start from it.
+  seenOf(judged);
   return {
     files,
     held,
-    judged: judge(held, asked),
+    judged,
     get verified() {
       return new Set([...held.entries.values()].map(verifiedKey));
     },

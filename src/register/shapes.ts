@@ -1,6 +1,6 @@
 import { isHex } from './bytes.ts';
 import type { Json, JsonObject } from './canonical.ts';
-import { isDay, readInstant, writeInstant } from './days.ts';
+import { isDay, writeInstant } from './days.ts';
 
 /** Says what is wrong with a value, in a few words for a message; `undefined` when nothing is. */
 export type Shape = (value: Json) => string | undefined;
@@ -24,11 +24,16 @@ export const oneOf = (...values: readonly Json[]): Shape =>
   says((v) => values.includes(v), values.map((v) => JSON.stringify(v)).join(' or '));
 export const anything: Shape = () => undefined;
 
-/** The one way an instant is written: UTC with milliseconds. */
-export const instant: Shape = says((v) => {
-  const at = typeof v === 'string' ? readInstant(v) : undefined;
-  return at !== undefined && writeInstant(at) === v;
-}, 'an instant in UTC with milliseconds');
+/** Whether a text is an instant in the one way that it is written: UTC with milliseconds, of the years 0 to 9999. */
+export function isInstant(v: string): boolean {
+  // The engine takes many other texts too, and writes every instant in one way.
+  const at = v.length === 24 ? Date.parse(v) : Number.NaN;
+  return !Number.isNaN(at) && writeInstant(at) === v;
+}
+export const instant: Shape = says(
+  (v) => typeof v === 'string' && isInstant(v),
+  'an instant in UTC with milliseconds',
+);
 
 const pattern = (p: RegExp, wanted: string): Shape => says((v) => typeof v === 'string' && p.test(v), wanted);
 export const personId = pattern(/^[A-Za-z0-9._-]{1,64}$/, '1 to 64 letters, digits, or -_.');

@@ -44,8 +44,9 @@ export interface On {
   readonly unsure: Why | undefined;
 }
 
-const ids = (...entries: readonly (string | undefined | null)[]): readonly string[] =>
-  [...new Set(entries.filter((e) => typeof e === 'string'))].sort(byText) as string[];
+/** Ids, each once, sorted. */
+export const ids = (all: readonly string[]): readonly string[] =>
+  all.length < 2 ? all : [...new Set(all)].sort(byText);
 
 /** Wherever it is asked for: shown, performed, alone and in sight of the witness. */
 export const isPerformed = ({ body }: Check): boolean =>
@@ -80,11 +81,10 @@ export function standingOf(checks: readonly Check[], at: On): Stands {
 
 /** Those that no other comes after: of the last day, and of that day not in another's past. */
 function lastOf(good: readonly Check[], { view }: Judged): Check[] {
-  const day = good
-    .map((c) => c.body.on)
-    .sort(byText)
-    .at(-1);
+  let day = '';
+  for (const { body } of good) if (body.on > day) day = body.on;
   const ofDay = good.filter((c) => c.body.on === day);
+  if (ofDay.length < 2) return ofDay;
   const last = new Set(
     latest(
       view.order,
@@ -109,7 +109,7 @@ function withShowing(showing: Check, checks: readonly Check[], at: On): Stands {
   const base = {
     until,
     why: reasons.map((r) => r.why),
-    entries: ids(id, ...seconds, ...reasons.map((r) => r.rests)),
+    entries: ids([id, ...seconds, ...reasons.flatMap((r) => r.rests ?? [])]),
   };
   if (governs === undefined) return { standing: 'shown', since: showing.body.on, ...base };
   return { standing: 'show again', since: governs.since, ...base };
@@ -220,7 +220,7 @@ function withoutShowing(checks: readonly Check[], at: On): Stands {
   const practice = stand.filter((c) => !isPerformed(c)).sort(bySeen);
   const last = practice.at(-1);
   if (last !== undefined) {
-    const entries = ids(...practice.map((c) => c.entry.id));
+    const entries = ids(practice.map((c) => c.entry.id));
     return { standing: 'practice only', since: last.body.on, until: null, why: unsure, entries };
   }
   const alone = stand.filter(isPerformed).sort(bySeen);
@@ -235,6 +235,6 @@ function withoutShowing(checks: readonly Check[], at: On): Stands {
     since: null,
     until: null,
     why: [...second, ...unsure],
-    entries: ids(...rests.map((c) => c.entry.id)),
+    entries: ids(rests.map((c) => c.entry.id)),
   };
 }

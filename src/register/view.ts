@@ -1,7 +1,6 @@
 import { type Bodies, type BodyKind, bodyFault, dropped, hasBody } from './bodies.ts';
 import type { Json } from './canonical.ts';
 import type { DayIn } from './days.ts';
-import type { Header } from './header.ts';
 import type { Held } from './held.ts';
 import type { Order, Placed } from './order.ts';
 import { readJson } from './strictJson.ts';
@@ -25,30 +24,32 @@ export type BodyState<K extends BodyKind = BodyKind> =
   | { readonly state: 'unreadable'; readonly why: string };
 
 /** Reads the body of an entry for its kind. */
-export function bodyState(view: Pick<View, 'held' | 'erased'>, entry: Placed): BodyState {
+export function bodyState(view: Pick<View, 'held' | 'order' | 'erased'>, entry: Placed): BodyState {
   const { kind, body, about } = entry.header;
   if (!hasBody(kind)) return { state: 'none' };
   if (body === null) return { state: 'unreadable', why: `${kind} wants a body` };
   if (about !== null && view.erased.has(about) && dropped.includes(kind)) return { state: 'erased' };
-  const read = readOf(view.held);
-  const known = read.get(entry.header);
+  const read = view.order.list[entry.rank] === entry ? readOf(view.order) : [];
+  const known = read[entry.rank];
   if (known !== undefined) return known;
   const text = view.held.bodies.get(body);
   const found: BodyState =
     text === undefined
       ? { state: view.held.alteredBodies.has(body) ? 'altered' : 'missing' }
       : readBody(kind, text);
-  read.set(entry.header, found);
+  read[entry.rank] = found;
   return found;
 }
 
-/** Bodies as read, by the header that names them: each is asked for many times over. */
-type Read = Map<Header, BodyState>;
-const readBodies = new WeakMap<Held, Read>();
+/** Bodies as read, by the rank of the entry that names them: each is asked for many times over. */
+type Read = (BodyState | undefined)[];
+const readBodies = new WeakMap<Order, Read>();
 
-function readOf(held: Held): Read {
-  const read = readBodies.get(held) ?? new Map<Header, BodyState>();
-  readBodies.set(held, read);
+function readOf(order: Order): Read {
+  const known = readBodies.get(order);
+  if (known !== undefined) return known;
+  const read: Read = new Array(order.list.length).fill(undefined);
+  readBodies.set(order, read);
   return read;
 }
 

@@ -36,7 +36,7 @@ export function assignedFaults(judged: Judged, given: AssignedGiven, writing: Wr
 function instantFaults(field: string, given: string, read: number | undefined): readonly Fault[] {
   if (read !== undefined) return [];
   const todo = 'write it so: 2026-03-09T07:00:00Z, or with +01:00 in place of Z';
-  return [fault(field, given === '' ? undefined : given, 'no instant with an offset', todo)];
+  return [fault(field, given === '' ? undefined : given, 'no instant with seconds and an offset', todo)];
 }
 
 /** Records who was sent to which job. @throws {GivenError} with all faults */
