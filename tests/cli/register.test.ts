@@ -163,7 +163,7 @@ describe('key', () => {
     [['key', '--out', at('x.json'), '--device', 'my phone'], ['--device: no name of a device']],
     [['key', '--out', at('x.json'), '--pass-file', at('no-such')], ['--pass-file: there is no such file']],
     [['key', '--out', at('no/such/folder.json')], [expect.stringContaining('--out: cannot be written')]],
-    [['key', '--out', at('x.json'), '--at', '2026-01-01'], ['--at: no instant with an offset']],
+    [['key', '--out', at('x.json'), '--at', '2026-01-01'], ['--at: no instant with seconds and an offset']],
   ])('%j is refused', async (words, want) => {
     expect(said(await refused(folder, ['register', ...words]))).toEqual(want);
   });
@@ -263,7 +263,11 @@ describe('appoint', () => {
       { at: '2026-01-02T11:59:59Z' },
       ['--at: earlier than an entry that it follows (2026-01-02T12:00:00.000Z)'],
     ],
-    ['an instant without an offset', { at: '2026-01-03T12:00:00' }, ['--at: no instant with an offset']],
+    [
+      'an instant without an offset',
+      { at: '2026-01-03T12:00:00' },
+      ['--at: no instant with seconds and an offset'],
+    ],
   ])('%s is refused', async (_, more, want) => {
     const given = 'witness' in more && more.witness === 'kd' ? { witness: keys['kd'] ?? '' } : more;
     expect(said(await refused(dir, words(given)))).toEqual(want);
@@ -396,7 +400,7 @@ describe('check, verify, board', () => {
       '--person: nobody signs for himself',
     ]);
     expect(said(await refused(dir, words(...given, '--at', 'now')))).toEqual([
-      '--at: no instant with an offset',
+      '--at: no instant with seconds and an offset',
       '--on: no day of the calendar',
     ]);
     const keyless = ['register', 'appoint', at('nowhere'), ...withMap];
@@ -596,7 +600,11 @@ describe('check, verify, board', () => {
     [['--on', '2026-02-01', '--months', 'T9=3'], ['--months: T9 is no task that is shown itself']],
     [['--on', '2026-02-01', '--known-on', 'today'], ['--known-on: no day of the calendar']],
     [['--on', '2026-02-01', '--people', mapFile], ['--people: no list of people']],
-    [['--on', '2026-02-01', '--at', 'now'], ['--at: no instant with an offset']],
+    [['--on', '2026-02-01', '--at', 'now'], ['--at: no instant with seconds and an offset']],
+    [
+      ['--on', '2026-02-01', '--at', '2026-12-01T19:00-07:00'],
+      ['--at: no instant with seconds and an offset'],
+    ],
   ])('board %j is refused', async (more, want) => {
     expect(said(await refused(dir, ['register', 'board', dir, ...withMap, ...more]))).toEqual(want);
   });

@@ -245,7 +245,7 @@ test('a second, a withdrawal, a correction: what is refused, and why', async () 
       [...entry, '--at', '2026-02-02T11:00:00Z'],
       [expect.stringMatching(/^--at: earlier than/)],
     ],
-    ['second', 'lz', [...entry, '--at', '2026-02-20'], ['--at: no instant with an offset']],
+    ['second', 'lz', [...entry, '--at', '2026-02-20'], ['--at: no instant with seconds and an offset']],
     [
       'withdraw',
       'none',
@@ -343,7 +343,7 @@ test('a ticket, an assignment: what is refused, and why', async () => {
       'assigned',
       'kd',
       [...job, '--shift', '2026-02-04T07:00:00/2026-02-04T15:00:00Z'],
-      ['--shift: no instant with an offset'],
+      ['--shift: no instant with seconds and an offset'],
     ],
     [
       'assigned',

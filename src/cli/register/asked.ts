@@ -57,7 +57,7 @@ export function instantAsked(options: Options, field: string): number | undefine
   if (text === '') return undefined;
   const at = readInstant(text);
   if (at === undefined) {
-    options.faults.push({ field, value: text, message: 'no instant with an offset', todo });
+    options.faults.push({ field, value: text, message: 'no instant with seconds and an offset', todo });
   }
   return at;
 }

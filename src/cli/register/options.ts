@@ -84,7 +84,7 @@ export class Options {
       this.faults.push({
         field: 'at',
         value: text,
-        message: 'no instant with an offset',
+        message: 'no instant with seconds and an offset',
         todo: 'write it so: 2026-03-09T12:00:00Z, or with +01:00 in place of Z',
       });
     }

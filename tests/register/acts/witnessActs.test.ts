@@ -342,8 +342,9 @@ describe('assigned', () => {
   });
 
   test.each([
-    [{ from: '2026-02-03T07:00:00' }, ['from: no instant with an offset']],
-    [{ to: '' }, ['to: no instant with an offset']],
+    [{ from: '2026-02-03T07:00:00' }, ['from: no instant with seconds and an offset']],
+    [{ from: '2026-02-03T07:00-07:00' }, ['from: no instant with seconds and an offset']],
+    [{ to: '' }, ['to: no instant with seconds and an offset']],
     [{ to: '2026-02-03T14:00:00Z' }, ['to: not after the beginning of the shift']],
     [{ to: '2026-02-03T14:00:00.001Z' }, []],
     [{ job: '' }, ['job: says nothing']],
