@@ -103,6 +103,65 @@ describe('fork', () => {
   });
 });
 
+/** Doubt ends with the branch that gave rise to it: what counts for nothing casts none, and asks for nothing. */
+describe('what a losing branch lacks', () => {
+  const without = (b: Book, id: string): void => b.remove(`bodies/${b.header(id).body}.json`);
+  test('a body on a branch that lost is no doubt of anybody; on the one that stands it is', async () => {
+    const { b, left, right } = await forked();
+    await b.on('2026-02-04').check(lz, 'HV', 'T1', '2026-02-04');
+    without(b, right);
+    expect(await b.codes()).toEqual(['body-missing', 'fork']);
+    expect(await standing(b, 'HV', 'T1', '2026-02-05')).toBe('show again ?');
+    const other = b.copy();
+    await b.on('2026-02-10').act(owner, 'settle', 'DM', [left]);
+    expect(await b.codes()).toEqual(['body-missing settled', 'fork settled']);
+    expect(await standing(b, 'HV', 'T1', '2026-02-11')).toBe('shown');
+    await other.on('2026-02-10').act(owner, 'settle', 'HV', [right]);
+    expect(await other.codes()).toEqual(['body-missing', 'fork settled']);
+    expect(await standing(other, 'HV', 'T1', '2026-02-11')).toBe('show again ?');
+  });
+  test('a body of what a retirement that knew it cut off is settled; of what it did not know is not', async () => {
+    const b = staffed.copy();
+    const kept = await b.on('2026-02-01').check(kd, 'HV', 'T1', '2026-02-01');
+    const cut = await b.on('2026-02-02').check(kd, 'HV', 'T2', '2026-02-02');
+    const apart = b.copy();
+    await b.on('2026-02-03').retire(kd, 'KD', [kept]);
+    const late = await apart.on('2026-02-04').check(kd, 'HV', 'T3', '2026-02-04');
+    without(b, cut);
+    expect(await b.codes()).toEqual(['after-retirement settled', 'body-missing settled']);
+    expect(await standing(b, 'HV', 'T1', '2026-02-05')).toBe('shown');
+    without(apart, late);
+    join(b, b.copy(), apart);
+    without(b, cut);
+    expect((await b.codes()).filter((code) => code.startsWith('body-missing'))).toEqual([
+      'body-missing settled',
+      'body-missing',
+    ]);
+    expect(await standing(b, 'HV', 'T1', '2026-02-05')).toBe('shown');
+  });
+  test('a body of what somebody signed about himself is no doubt of him, and is listed', async () => {
+    const b = staffed.copy();
+    await b.on('2026-02-01').check(lz, 'KD', 'T1', '2026-02-01');
+    const own = await b.on('2026-02-02').check(kd, 'KD', 'T1', '2026-02-02');
+    without(b, own);
+    expect(await b.codes()).toEqual(['body-missing', 'own-signature']);
+    expect(await standing(b, 'KD', 'T1', '2026-02-05')).toBe('shown');
+  });
+  test('a time set back on a branch that lost is settled with it', async () => {
+    const b = staffed.copy();
+    await b.on('2026-02-01').check(kd, 'EI', 'T2', '2026-02-01');
+    const [one, two] = [b.copy(), b.copy()];
+    const left = await one.on('2026-02-02').check(kd, 'DM', 'T2', '2026-02-02');
+    const { seq, prev } = one.header(left);
+    const early = { seq, prev, kind: 'check', about: 'HV' };
+    await two.on('2026-01-20').raw(kd, early, checkBody('T2', '2026-01-20'));
+    join(b, one, two);
+    expect((await b.codes()).sort()).toEqual(['back-dated', 'fork']);
+    await b.on('2026-02-10').act(owner, 'settle', 'DM', [left]);
+    expect((await b.codes()).sort()).toEqual(['back-dated settled', 'fork settled']);
+  });
+});
+
 describe('gap', () => {
   /** KD's newest entry is cited by LZ and not held. KD is appointed for T2 alone. */
   async function lacking(): Promise<{ b: Book; gone: string; text: string }> {
