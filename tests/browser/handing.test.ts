@@ -1,9 +1,14 @@
 /**
  * A sheet goes from a trainer's phone to an apprentice's and back with nothing but pictures: each page's code is
- * photographed as it stands on the screen, and the picture is given to the other page's entry. Two profiles of a
- * browser, phone size, once in the light look and once in the dark one. Then what a bad picture gets, and links.
+ * photographed as it stands on the screen, and the picture is given to the other page's entry. The supervisor's desk
+ * appoints the trainer's key from a picture too, and the register goes there and back as a file, from the appointment
+ * to the entry behind the crew board. Profiles of a browser, the phones of phone size, once in the light look and once
+ * in the dark one. Then what a bad picture gets, and links.
  */
 import { Buffer } from 'node:buffer';
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { contentFiles } from '../../src/cli/contentFiles.ts';
@@ -16,6 +21,7 @@ import { speaker } from '../../src/schema/words.ts';
 import { codeSvg } from '../../src/site/code.ts';
 import { formatLength, fromInches } from '../../src/trade/length.ts';
 import { openBrowser } from './browser.ts';
+import { Devices } from './devices.ts';
 import { type Served, serve } from './serve.ts';
 
 const { library } = readLibrary(contentFiles());
@@ -24,20 +30,26 @@ const language = { lang: 'en', speak: speaker(library.words.get('en') ?? new Map
 const sheet = practice.sheets.get('measure-and-mark');
 if (sheet === undefined) throw new Error('the sheet of this journey is gone');
 const bench = 4711;
-const apprentice = 'p-17';
+const [boss, trainer, apprentice] = ['p-01', 'p-03', 'p-17'];
 const phrase = 'two sleeves one gap';
 
 let browser: Browser;
 let site: Served;
+let folder: string;
+/** Desks, and the files that go between all devices. */
+let devices: Devices;
 /** What a page complained of: a refused policy, an error, a request to another host or one that carries what is behind #. */
 const complaints: string[] = [];
 
 beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'trayhand-handing-'));
   [browser, site] = await Promise.all([openBrowser(), serve(process.env['SITE_DIR'] ?? 'dist')]);
+  devices = new Devices(browser, site, folder);
 });
 afterAll(async () => {
   await browser?.close();
   await site?.close();
+  await rm(folder, { recursive: true, force: true });
 });
 
 interface Phone {
@@ -107,13 +119,20 @@ async function answerAll(page: Page): Promise<void> {
   }
 }
 
-async function makeKey(page: Page): Promise<void> {
-  await page.getByLabel('Name of this device').first().fill('kt-phone');
+async function makeKey(page: Page, device: string): Promise<void> {
+  await page.getByLabel('Name of this device').first().fill(device);
   await page.getByLabel('Passphrase').first().fill(phrase);
   await page.getByLabel('The same once more').fill(phrase);
   await page.getByRole('button', { name: 'Make my key' }).click();
-  await page.getByText('device kt-phone').waitFor();
+  await page.getByText(`device ${device}`).waitFor();
 }
+
+/** Chooses one of a group of boxes. */
+const choose = (page: Page, group: string, option: string) =>
+  page
+    .getByRole('group', { name: group, exact: true })
+    .getByRole('radio', { name: option, exact: true })
+    .check();
 
 const noSidewaysScroll = async (page: Page) =>
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
@@ -178,36 +197,44 @@ async function setSheet(page: Page): Promise<{ readonly shot: Buffer; readonly l
 }
 
 describe.each(['light', 'dark'] as const)('two phones in the %s look, pictures between them', (look) => {
+  let desk: Phone;
   let coach: Phone;
   let learner: Phone;
   let answersShot: Buffer;
 
   beforeAll(async () => {
-    [coach, learner] = await Promise.all([phone(look), phone(look)]);
+    [desk, coach, learner] = await Promise.all([devices.profile(), phone(look), phone(look)]);
   });
   afterAll(async () => {
-    await Promise.all([coach?.context.close(), learner?.context.close()]);
+    await Promise.all([desk, coach, learner].map((one) => one?.context.close()));
   });
 
-  test('the trainer’s key is appointed from a picture of its code', async () => {
-    const { page } = coach;
-    await go(page, 'register');
-    await makeKey(page);
-    await page.getByText('Show its public half as text, link and code').click();
-    const shot = await photographed(page, /^Code of the public key/);
-    const digits = await page.getByText(/^[0-9a-f]{64}$/).textContent();
-    await noSidewaysScroll(page);
-    await page.getByLabel('Your own id').fill('p-01');
+  test('the supervisor’s desk appoints the trainer’s key from a picture of its code', async () => {
+    await go(coach.page, 'register');
+    await makeKey(coach.page, 'kt-phone');
+    await coach.page.getByText('Show its public half as text, link and code').click();
+    const shot = await photographed(coach.page, /^Code of the public key/);
+    const digits = await coach.page.getByText(/^[0-9a-f]{64}$/).textContent();
+    await noSidewaysScroll(coach.page);
+
+    const { page } = desk;
+    await devices.go(page, 'register');
+    await makeKey(page, 'office-desk');
+    await page.getByLabel('Your own id').fill(boss);
     await page.getByLabel('Days are counted in').fill('UTC');
     await page.locator('#begin-pass').fill(phrase);
     await page.getByRole('button', { name: 'Begin the register' }).click();
     await page.getByText('Every signature holds').waitFor();
     await takePicture(page, shot);
     await page.getByText(`Key ${digits?.slice(0, 8)}.`, { exact: true }).waitFor();
-    await page.getByLabel('The witness’s id').fill('p-01');
+    await page.getByLabel('The witness’s id').fill(trainer);
     await page.locator('#appoint-pass').fill(phrase);
     await page.getByRole('button', { name: 'Sign the appointment' }).click();
     await page.getByText('Signed. Entry').waitFor();
+    await coach.page
+      .getByLabel('Bring a register in')
+      .setInputFiles(await devices.saved(page, 'Carry it off'));
+    await coach.page.getByText('It is appointed: all tasks').waitFor();
   });
 
   test('the apprentice’s phone reads the set sheet off the trainer’s screen, and answers with the network cut', async () => {
@@ -253,6 +280,54 @@ describe.each(['light', 'dark'] as const)('two phones in the %s look, pictures b
     await page.getByLabel('Answers file, if a sheet was set').setInputFiles(picture(answersShot));
     await page.getByText('It is passed.').waitFor();
   });
+
+  test.runIf(look === 'light')(
+    'what the trainer saw and signs stands on the supervisor’s board, with the sheet behind it',
+    async () => {
+      const { page } = coach;
+      for (const point of library.tasks.get('T05')?.critical ?? [])
+        await choose(page, language.speak({ say: `T05.critical-${point}` }), 'Seen');
+      const pairs = page.locator('select[id^="witness-"]:not(#witness-task)');
+      for (const pair of await pairs.all()) await pair.selectOption({ index: 1 });
+      await choose(page, 'Manner', 'Performed');
+      await choose(page, 'Alone or with help', 'Alone');
+      await choose(page, 'Done and answered in my sight', 'Yes');
+      await choose(page, 'Outcome', 'Shown');
+      await page.getByLabel('Passphrase').fill(phrase);
+      await page.getByRole('button', { name: /^Sign as/ }).click();
+      await page.getByText('Measure and mark: Shown.').waitFor();
+      await noSidewaysScroll(page);
+      const register = await devices.saved(page, 'Carry it off');
+
+      const board = desk.page;
+      await board.getByLabel('Bring a register in').setInputFiles(register);
+      await board.getByText('1 new entry; 3 in all.').waitFor();
+      const people = [
+        { id: apprentice, name: 'Dana Mott' },
+        { id: trainer, name: 'Kai Torvald' },
+      ];
+      const names = await devices.file('people.json', JSON.stringify({ people }));
+      await board.getByLabel('File of names').setInputFiles(names);
+      await board.getByText('2 names are here.').waitFor();
+      await devices.go(board, 'crew/own');
+      const cell = board.getByRole('link', {
+        name: /^Dana Mott, Measure and mark: Shown, witness Kai Torvald/,
+      });
+      await cell.waitFor();
+      expect(await cell.locator('svg text').textContent()).toBe('KT');
+      expect(await board.getByRole('link', { name: /: Shown,/ }).count()).toBe(1);
+
+      await board.getByRole('columnheader').getByRole('link', { name: 'Dana Mott' }).click();
+      await board.locator('.stand[id="T05"] .entry-links a').click();
+      const row = board.locator('.entry-row');
+      await expect.poll(() => board.evaluate(() => document.activeElement?.className)).toBe('entry-row');
+      expect(await row.count()).toBe(1);
+      await row.locator('summary').click();
+      await row.getByText(`Answers of sheet ${sheet.id}, bench ${bench}, given on dm-phone.`).waitFor();
+      await row.getByText('The signature holds.').waitFor();
+      expect(await row.locator('.entry-by').textContent()).toContain('Kai Torvald');
+    },
+  );
 });
 
 describe('a picture that does not do', () => {
@@ -345,11 +420,34 @@ describe('links', () => {
     await page.getByRole('button', { name: 'Begin', exact: true }).click();
     await page.getByRole('heading', { name: 'Draw 1 of 6' }).waitFor();
     await page.goto(link);
-    await page.getByText('Another sheet came by link.').waitFor();
     await page.getByRole('heading', { name: 'Draw 1 of 6' }).waitFor();
+
+    const other = { v: 1, kind: 'set', sheet: sheet.id, bench: bench + 1, person: apprentice, task: 'T05' };
+    const said = `Another sheet has arrived: sheet 5, bench ${bench + 1}, for ${apprentice}.`;
+    await page.goto(`${site.url}en/answer/${await packed('set', other)}`);
+    await page.getByText(said).waitFor();
+    expect(await page.getByText('Another sheet has arrived').count()).toBe(1);
+    await page.getByRole('heading', { name: 'Draw 1 of 6' }).waitFor();
+    expect(new URL(page.url()).hash).toBe('');
+    // It waits through a reload, and a link that comes while the page is still being read is not lost either.
+    const third = { ...other, bench: bench + 2 };
+    await page.goto('about:blank');
+    await page.goto(`${site.url}en/answer/${await packed('set', third)}`);
+    await page.getByText(said).waitFor();
+    await page.getByText(`sheet 5, bench ${bench + 2}, for ${apprentice}.`).waitFor();
+
+    await page.getByText('End this sheet without saving it').click();
+    await page.getByRole('button', { name: 'End it' }).click();
+    await page.getByText(`Sheet 5 for ${apprentice}, bench ${bench + 1}`).waitFor();
+    await page.reload();
+    await page.getByText(`Sheet 5 for ${apprentice}, bench ${bench + 1}`).waitFor();
+    await page.getByRole('button', { name: 'Begin', exact: true }).click();
+    await page.getByRole('heading', { name: 'Draw 1 of 6' }).waitFor();
+    await page.getByText(`sheet 5, bench ${bench + 2}, for ${apprentice}.`).waitFor();
+    expect(await page.getByText('Another sheet has arrived').count()).toBe(1);
   });
 });
 
 test('no page complained, and nothing behind # went to any server', () => {
-  expect(complaints).toEqual([]);
+  expect([...complaints, ...devices.complaints]).toEqual([]);
 });

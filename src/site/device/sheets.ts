@@ -48,6 +48,19 @@ export const asSaved = (sheet: KeptSheet): KeptSheet => ({ ...sheet, handed: new
 /** Takes it up again after it was saved: from now on it is being answered, and nothing is signed here meanwhile. */
 export const asTakenUp = (sheet: KeptSheet): KeptSheet => ({ ...sheet, handed: null });
 
+/** Whether two files set the same thing for the same person. */
+export const isSameSet = (a: SetFile, b: SetFile): boolean =>
+  a.sheet === b.sheet && a.bench === b.bench && a.person === b.person && a.task === b.task;
+
+/** Sheets that came while another one lay here, in the order in which they came. */
+export async function waitingSheets(): Promise<readonly SetFile[]> {
+  const text = await (await openStore()).get('texts', 'waiting');
+  return text === undefined ? [] : (JSON.parse(text) as readonly SetFile[]);
+}
+export async function keepWaiting(sheets: readonly SetFile[]): Promise<void> {
+  await (await openStore()).put('texts', JSON.stringify(sheets), 'waiting');
+}
+
 /** Ends the sheet: what is written on it is gone from this device. */
 export async function putSheetAway(): Promise<void> {
   await (await openStore()).delete('sheet', 'set');

@@ -30,8 +30,8 @@ interface Store extends DBSchema {
   register: { key: 'files'; value: RegisterFiles };
   /** The sheet that was set for the person of this device. */
   sheet: { key: 'set'; value: KeptSheet };
-  /** `carriedNumbers`: the last number of every chain in the file that was carried off last, as JSON. */
-  texts: { key: 'device' | 'people' | 'carried' | 'carriedNumbers'; value: string };
+  /** `waiting`: sheets that came while another one lay here, as JSON. `carriedNumbers`: the last number of every chain in the file that was carried off last, as JSON. */
+  texts: { key: 'device' | 'people' | 'carried' | 'carriedNumbers' | 'waiting'; value: string };
 }
 
 let opened: Promise<IDBPDatabase<Store>> | undefined;

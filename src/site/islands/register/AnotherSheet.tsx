@@ -1,19 +1,33 @@
-import { useEffect, useState } from 'react';
+import type { SetFile } from '../../../practice/sheet.ts';
+import { readSet } from '../../sheetFiles.ts';
 import type { Tell } from '../../speak.ts';
+import { Refused } from '../Refused.tsx';
+import { useAddressed } from './useAddressed.ts';
 
-/** Says that a sheet which came by link is not opened while another is being answered. */
-export function AnotherSheet({ tell }: { readonly tell: Tell }) {
-  const [another, setAnother] = useState(false);
-  useEffect(() => {
-    const look = () => setAnother(window.location.hash.startsWith('#set='));
-    look();
-    window.addEventListener('hashchange', look);
-    return () => window.removeEventListener('hashchange', look);
-  }, []);
-  if (!another) return null;
+interface Props {
+  /** Sheets that came while another one lies here. */
+  readonly waiting: readonly SetFile[];
+  /** What the sheet of a file is called. */
+  readonly numberOf: (set: SetFile) => string | number;
+  readonly onCame: (set: SetFile) => void | Promise<void>;
+  readonly tell: Tell;
+}
+
+/** Takes a sheet that comes by link while another one lies here, and says of each that waits when it opens. */
+export function AnotherSheet({ waiting, numberOf, onCame, tell }: Props) {
+  const faults = useAddressed('set', (text) => onCame(readSet(text)), tell);
   return (
-    <p className="message" role="alert">
-      <strong>{tell('handing.another')}</strong>
-    </p>
+    <div role="status">
+      <Refused faults={faults} tell={tell} />
+      {waiting.map((set) => {
+        const { bench, person, task } = set;
+        const number = numberOf(set);
+        return (
+          <p className="message" key={`${set.sheet} ${bench} ${person} ${task}`}>
+            <strong>{tell('handing.another', { number, bench, person })}</strong>
+          </p>
+        );
+      })}
+    </div>
   );
 }

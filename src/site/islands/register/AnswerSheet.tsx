@@ -6,10 +6,13 @@ import {
   asSaved,
   asTakenUp,
   beginSheet,
+  isSameSet,
   type KeptSheet,
   keepAnswers,
+  keepWaiting,
   ownSheet,
   putSheetAway,
+  waitingSheets,
 } from '../../device/sheets.ts';
 import type { Given } from '../../practice.ts';
 import { answersFile, answersName, fileText, readSet } from '../../sheetFiles.ts';
@@ -43,21 +46,41 @@ export default function AnswerSheet({ lang, words, sheets, families, world, witn
     setKept(next);
   };
   const [set, setSet] = useState<SetFile | null>(null);
+  const [waiting, setWaiting] = useState<readonly SetFile[]>([]);
+  const waits = useRef(waiting);
   const [device, setDevice] = useState('');
   const [stays, setStays] = useState(true);
   // How the answers leave this device, as far as this visit of the page knows.
   const [how, setHow] = useState<'file' | 'code'>();
   const top = useRef<HTMLHeadingElement>(null);
   useDrawer();
+  const back = useRef<Promise<void>>(undefined);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once, when script takes the page over
   useEffect(() => {
     const bringBack = async () => {
       const own = (await ownSheet()) ?? null;
-      latest.current = own;
-      setKept(own);
+      hold(own);
+      const others = await waitingSheets();
+      waits.current = others;
+      setWaiting(others);
+      if (own === null) setSet((came) => came ?? others[0] ?? null);
       setDevice((await deviceOfOwn()) ?? '');
     };
-    bringBack().catch(() => setStays(false));
+    back.current = bringBack().catch(() => setStays(false));
   }, []);
+  const wait = (sheets: readonly SetFile[]) => {
+    waits.current = sheets;
+    setWaiting(sheets);
+    keepWaiting(sheets).catch(() => setStays(false));
+  };
+  /** A sheet that came by file, code or link: it opens, or waits until the one that lies here is put away. */
+  const came = async (next: SetFile) => {
+    // What lies here is known only once it was read: a link is taken before that.
+    await back.current;
+    const lies = latest.current?.set;
+    if (lies === undefined) setSet(next);
+    else if (![lies, ...waits.current].some((one) => isSameSet(one, next))) wait([...waits.current, next]);
+  };
 
   const asked = kept?.set ?? set;
   const sheet = sheets.find(({ id }) => id === asked?.sheet);
@@ -83,8 +106,11 @@ export default function AnswerSheet({ lang, words, sheets, families, world, witn
     });
   };
   const away = () => {
+    const gone = asked;
+    const others = waiting.filter((one) => gone === null || !isSameSet(one, gone));
     hold(null);
-    setSet(null);
+    setSet(others[0] ?? null);
+    wait(others);
     putSheetAway().catch(() => setStays(false));
   };
 
@@ -96,7 +122,7 @@ export default function AnswerSheet({ lang, words, sheets, families, world, witn
           label={tell('answerPage.open')}
           hint={tell('answerPage.openHint')}
           wrong={tell('answerPage.notSet')}
-          onText={(text) => setSet(readSet(text))}
+          onText={(text) => came(readSet(text))}
           tell={tell}
         />
         {!stays && <p className="nothing">{tell('answerPage.notKept')}</p>}
@@ -111,10 +137,19 @@ export default function AnswerSheet({ lang, words, sheets, families, world, witn
     task: asked.task,
     draws: draws.length,
   };
+  const others = (
+    <AnotherSheet
+      waiting={kept === null ? [] : waiting}
+      numberOf={(one) => sheets.find(({ id }) => id === one.sheet)?.number ?? one.sheet}
+      onCame={came}
+      tell={tell}
+    />
+  );
   const taskName = { id: asked.task, name: words[asked.task]?.['name'] ?? '' };
   if (sheet === undefined || !sheet.tasks.includes(asked.task)) {
     return (
       <div className="nothing">
+        {others}
         <p>{sheet === undefined ? tell('answerPage.unknown', about) : tell('answerPage.notFor', about)}</p>
         <p>
           <button type="button" className="as-link offer" onClick={away}>
@@ -126,20 +161,25 @@ export default function AnswerSheet({ lang, words, sheets, families, world, witn
   }
   if (kept === null) {
     const start = () => {
+      wait(waiting.filter((one) => !isSameSet(one, asked)));
       void beginSheet(asked, device.trim()).then(hold, () => {
         setStays(false);
         hold({ set: asked, device: device.trim(), answers: {}, begun: '', handed: null });
       });
     };
     return (
-      <ReadySheet
-        about={about}
-        task={taskName}
-        device={device}
-        onDevice={setDevice}
-        onBegin={start}
-        tell={tell}
-      />
+      <>
+        {others}
+        <ReadySheet
+          about={about}
+          task={taskName}
+          device={device}
+          onDevice={setDevice}
+          onBegin={start}
+          onAway={away}
+          tell={tell}
+        />
+      </>
     );
   }
   const file = answersFile(kept.set, kept.device, draws, kept.answers);
@@ -155,23 +195,26 @@ export default function AnswerSheet({ lang, words, sheets, families, world, witn
   };
   if (kept.handed !== null) {
     return (
-      <HandedOver
-        about={about}
-        file={file}
-        how={how}
-        top={top}
-        witnessPage={witnessPage}
-        onSave={() => handOver('file')}
-        onLook={look}
-        onAway={away}
-        tell={tell}
-      />
+      <>
+        {others}
+        <HandedOver
+          about={about}
+          file={file}
+          how={how}
+          top={top}
+          witnessPage={witnessPage}
+          onSave={() => handOver('file')}
+          onLook={look}
+          onAway={away}
+          tell={tell}
+        />
+      </>
     );
   }
   const shown = draws.find((draw) => draw.place === place);
   return (
     <>
-      <AnotherSheet tell={tell} />
+      {others}
       {shown === undefined ? (
         <LookOver
           about={about}

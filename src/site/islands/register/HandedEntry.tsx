@@ -1,4 +1,4 @@
-import { type FormEvent, useEffect, useRef, useState } from 'react';
+import { type FormEvent, useState } from 'react';
 import type { Mark } from '../../../schema/link.ts';
 import { readFile } from '../../device/files.ts';
 import { handedText, pictureText } from '../../handed.ts';
@@ -8,6 +8,7 @@ import { Refused } from '../Refused.tsx';
 import { TextField } from '../TextField.tsx';
 import { useDoing } from './Doing.tsx';
 import { FileEntry } from './FileEntry.tsx';
+import { useAddressed } from './useAddressed.ts';
 import { useReader } from './useCodes.ts';
 
 interface Props {
@@ -29,8 +30,8 @@ export function HandedEntry({ mark, label, hint, wrong, onText, tell }: Props) {
   const [link, setLink] = useState('');
   useReader();
   const pasted = useDoing(tell);
-  const addressed = useDoing(tell);
-  const take = async (text: string, came: 'text' | 'link' | 'code') => {
+  const addressed = useAddressed(mark, onText, tell);
+  const take = async (text: string, came: 'text' | 'link') => {
     await onText(await handedText(text, mark, came, tell));
     return '';
   };
@@ -38,28 +39,13 @@ export function HandedEntry({ mark, label, hint, wrong, onText, tell }: Props) {
     if (!file.type.startsWith('image/')) return readFile(file);
     return handedText(await pictureText(file, tell), mark, 'code', tell);
   };
-  const fromAddress = useRef(async () => {});
-  fromAddress.current = async () => {
-    const { hash, pathname, search } = window.location;
-    if (!/^#(run|set|answers|key)=/.test(hash)) return;
-    // Taken once: a reload does not bring it in again.
-    window.history.replaceState(null, '', `${pathname}${search}`);
-    await addressed.run(() => take(hash, 'link'));
-  };
-  useEffect(() => {
-    const open = () => void fromAddress.current();
-    open();
-    // A link opened in a page that stands already changes the address alone.
-    window.addEventListener('hashchange', open);
-    return () => window.removeEventListener('hashchange', open);
-  }, []);
   const open = (event: FormEvent) => {
     event.preventDefault();
     void pasted.run(() => take(link, 'link'));
   };
   return (
     <>
-      <Refused faults={addressed.faults} tell={tell} />
+      <Refused faults={addressed} tell={tell} />
       <FileEntry
         label={label}
         {...(hint === undefined ? {} : { hint })}

@@ -11,11 +11,12 @@ interface Props {
   readonly device: string;
   readonly onDevice: (name: string) => void;
   readonly onBegin: () => void;
+  readonly onAway: () => void;
   readonly tell: Tell;
 }
 
 /** What was set, and the name that this device answers under. */
-export function ReadySheet({ about, task, device, onDevice, onBegin, tell }: Props) {
+export function ReadySheet({ about, task, device, onDevice, onBegin, onAway, tell }: Props) {
   const [tried, setTried] = useState(false);
   const bad = deviceName(device.trim()) !== undefined;
   return (
@@ -45,6 +46,11 @@ export function ReadySheet({ about, task, device, onDevice, onBegin, tell }: Pro
           {tell('answerPage.begin')} <Arrow />
         </button>
       </div>
+      <p className="way">
+        <button type="button" className="as-link offer" onClick={onAway}>
+          {tell('answerPage.away')}
+        </button>
+      </p>
     </form>
   );
 }
