@@ -191,7 +191,7 @@ async function setSheet(page: Page): Promise<{ readonly shot: Buffer; readonly l
   await go(page, 'set');
   await page.getByLabel('Who it is for').fill(apprentice);
   await page.getByLabel('Bench number').fill(String(bench));
-  await page.getByRole('button', { name: 'Show its link and code' }).click();
+  await page.getByRole('button', { name: 'Show the link and code' }).click();
   const shot = await photographed(page, `Code of sheet 5, bench ${bench}, for ${apprentice}`);
   return { shot, link: await page.getByLabel('Link', { exact: true }).inputValue() };
 }
@@ -249,7 +249,7 @@ describe.each(['light', 'dark'] as const)('two phones in the %s look, pictures b
     await page.getByLabel('Name of this device').fill('dm-phone');
     await page.getByRole('button', { name: 'Begin', exact: true }).click();
     await answerAll(page);
-    await page.getByRole('button', { name: 'Show them as a code' }).click();
+    await page.getByRole('button', { name: 'Show the link and code' }).click();
     answersShot = await photographed(
       page,
       `Code of the answers to sheet 5, bench ${bench}, by ${apprentice}`,

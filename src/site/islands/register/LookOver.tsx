@@ -49,7 +49,7 @@ export function LookOver({ about, rows, top, onPlace, onSave, onShow, tell }: Pr
           {tell('answerPage.hand')} <Arrow />
         </button>
         <button type="button" className="button second" onClick={onShow}>
-          {tell('handing.showAnswers')} <Arrow />
+          {tell('handing.show')} <Arrow />
         </button>
       </div>
       <p className="note">{tell('answerPage.handLine')}</p>
