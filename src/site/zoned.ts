@@ -42,6 +42,12 @@ export function instantIn(zone: string, wall: string): number | undefined {
   return shown.length > 0 ? Math.min(...shown) : asUtc - offsetAt(asUtc - day);
 }
 
+/** The same as an RFC 3339 instant; a text that is no such time comes back as it is: whoever reads instants says what is wrong. */
+export function instantText(zone: string, wall: string): string {
+  const instant = instantIn(zone, wall);
+  return instant === undefined ? wall : new Date(instant).toISOString();
+}
+
 /** "10 March 2026 07:00" as a clock in the zone shows it. */
 export function momentText(tell: Tell, zone: string, instant: number): string {
   const wall = wallIn(zone, instant);

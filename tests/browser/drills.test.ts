@@ -323,8 +323,8 @@ describe('what was signed by mistake; tickets and shifts', () => {
     const shift = form(page, 'Record who was sent to a job');
     await shift.getByLabel('Job').fill('AC-12');
     await shift.getByLabel('The person’s id').fill('P1');
-    await shift.getByLabel('From').fill('2026-11-26 22:00');
-    await shift.getByLabel('To', { exact: true }).fill('2026-11-27 06:00');
+    await shift.getByLabel('From').fill('2026-11-26T22:00');
+    await shift.getByLabel('To', { exact: true }).fill('2026-11-27T06:00');
     await sign(page, 'Record who was sent to a job', 'Sign the shift');
 
     const { codes, entries, root } = await verified(page);

@@ -20,7 +20,7 @@ import { type PersonView, personView, sourceOf } from '../../src/site/personView
 import { teller } from '../../src/site/speak.ts';
 import type { StandRow } from '../../src/site/standRows.ts';
 import { taskView } from '../../src/site/taskView.ts';
-import { instantIn, wallIn } from '../../src/site/zoned.ts';
+import { instantIn, instantText, wallIn } from '../../src/site/zoned.ts';
 import { table } from './wordTable.ts';
 
 const files = contentFiles();
@@ -260,6 +260,7 @@ describe('hours of a zone', () => {
   });
   test.each(['', '2026-03-08', '2026-13-08T00:00', 'soon'])('%j is no time', (wall) => {
     expect(instantIn('UTC', wall)).toBeUndefined();
+    expect(instantText('UTC', wall)).toBe(wall);
   });
 });
 

@@ -13,18 +13,3 @@ export function fourFigures(): number {
 /** Asks the browser not to clear this site's storage when space runs short; `undefined` where it cannot be asked. */
 export const askToKeep = async (): Promise<boolean | undefined> => navigator.storage?.persist?.();
 export const isKept = async (): Promise<boolean | undefined> => navigator.storage?.persisted?.();
-/**
- * A day and a time of this device's clock and zone, `2026-03-09 06:00`, as an RFC 3339 instant with its offset. A text
- * of another shape comes back as it is: whoever reads instants says what is wrong with it.
- */
-export function instantHere(text: string): string {
-  const found = /^(\d{4}-\d{2}-\d{2})[ T](\d{1,2}):(\d{2})$/.exec(text);
-  if (found === null) return text;
-  const [, day = '', hour = '', minute = ''] = found;
-  const local = `${day}T${hour.padStart(2, '0')}:${minute}:00`;
-  const east = -new Date(local).getTimezoneOffset();
-  if (Number.isNaN(east)) return text;
-  const two = (n: number): string => String(n).padStart(2, '0');
-  const size = Math.abs(east);
-  return `${local}${east < 0 ? '-' : '+'}${two(Math.floor(size / 60))}:${two(size % 60)}`;
-}

@@ -14,19 +14,20 @@ export interface ActField {
   readonly name: string;
   readonly label: string;
   readonly hint?: string;
-  /** `public`: a public key from its file. `file`: the text of a JSON file. */
-  readonly is: 'line' | 'text' | 'pick' | 'public' | 'file';
+  /**
+   * `public`: a public key from its file. `file`: the text of a JSON file. `moment`: day and time, `2026-03-09T06:00`, as a
+   * clock in the register's zone shows them.
+   */
+  readonly is: 'line' | 'text' | 'pick' | 'public' | 'file' | 'moment';
   /** What a pick may be. */
   readonly options?: readonly Option[];
   /** What it is until somebody writes something else. */
   readonly start?: string;
 }
 
-/** What an act needs beside the register: grading again, and instants of this device's clock and zone. */
+/** What an act needs beside the register: grading again. */
 export interface Means {
   readonly regrade: Regrade;
-  /** An RFC 3339 instant of a text such as `2026-03-09 06:00`; the text itself when it is none. */
-  readonly instant: (text: string) => string;
 }
 
 export interface Act {
@@ -45,13 +46,13 @@ export interface Act {
 
 /** Ties an act of the register to what its form gives. */
 export function signs<Given>(
-  given: (values: Values, means: Means) => Given,
+  given: (values: Values, judged: Judged) => Given,
   faults: (judged: Judged, given: Given, writing: Writing, means: Means) => readonly Fault[],
   write: (judged: Judged, given: Given, writing: Writing, means: Means) => Promise<Written>,
 ): Pick<Act, 'faults' | 'write'> {
   return {
-    faults: (judged, values, writing, means) => faults(judged, given(values, means), writing, means),
-    write: (judged, values, writing, means) => write(judged, given(values, means), writing, means),
+    faults: (judged, values, writing, means) => faults(judged, given(values, judged), writing, means),
+    write: (judged, values, writing, means) => write(judged, given(values, judged), writing, means),
   };
 }
 

@@ -16,6 +16,7 @@ import { GivenError } from '../../trade/given.ts';
 import { spokenName } from '../people.ts';
 import { shortKey } from '../shortKey.ts';
 import type { SiteKey } from '../speak.ts';
+import { instantText } from '../zoned.ts';
 import { type Act, type ActField, signs, type Values } from './act.ts';
 import { settleOptions } from './branches.ts';
 import { devicesOf, keysInUse } from './devices.ts';
@@ -315,20 +316,26 @@ const assigning: Act = {
   title: 'drills.assigned',
   button: 'drills.assignNow',
   done: 'drills.assignDone',
+/** Hours are the register's, as wherever a shift is asked about: two devices in two zones write one shift alike. */
+const moment = (looking: Looking, name: string, label: SiteKey): ActField => ({
+  ...field(looking, name, label, 'moment'),
+  hint: looking.tell('drills.fromHint', { zone: looking.judged.view.zone }),
+});
+
   bar: needsKey,
   fields: (looking) => [
     field(looking, 'job', 'drills.job', 'line'),
     field(looking, 'person', 'drills.personId', 'line'),
-    field(looking, 'from', 'drills.from', 'line', { hint: 'drills.fromHint' }),
-    field(looking, 'to', 'drills.to', 'line', { hint: 'drills.fromHint' }),
+    moment(looking, 'from', 'drills.from'),
+    moment(looking, 'to', 'drills.to'),
     field(looking, 'override', 'drills.override', 'text', { hint: 'drills.overrideHint' }),
   ],
   ...signs(
     ({ job = '', person = '', from = '', to = '', override = '' }, { instant }) => ({
       job,
       person,
-      from: instant(from),
-      to: instant(to),
+      from: instantText(zone, from),
+      to: instantText(zone, to),
       ...(override === '' ? {} : { override }),
     }),
     assignedFaults,

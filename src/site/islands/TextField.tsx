@@ -3,7 +3,7 @@ import type { InputHTMLAttributes, ReactNode } from 'react';
 interface Props
   extends Pick<
     InputHTMLAttributes<HTMLInputElement>,
-    'name' | 'list' | 'placeholder' | 'inputMode' | 'autoCapitalize' | 'aria-describedby'
+    'type' | 'name' | 'list' | 'placeholder' | 'inputMode' | 'autoCapitalize' | 'aria-describedby'
   > {
   readonly id: string;
   readonly label: string;

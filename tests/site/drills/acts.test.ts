@@ -167,6 +167,29 @@ describe('what can be settled', () => {
   });
 });
 
+test('a shift is written in the hours of the register’s zone, wherever the device is', async () => {
+  // Mountain time is seven hours behind UTC in winter (15 U.S.C. 261), six in summer (15 U.S.C. 260a).
+  const book = await Book.staffed('America/Denver');
+  const looking = await looked(book, kd.publicKey);
+  const shift = { job: 'J1', person: 'P1', from: '2026-02-03T07:00', to: '2026-07-03T17:30' };
+  const { fields, values } = filled(acts.assigned, looking, shift);
+  const hours = fields.filter(({ is }) => is === 'moment').map(({ name, hint }) => [name, hint]);
+  expect(hours).toEqual(
+    ['from', 'to'].map((name) => [name, 'Day and hour of America/Denver, the register’s zone.']),
+  );
+  const means = { regrade: () => true };
+  await book.sign(kd, (judged, writing) => acts.assigned.write(judged, values, writing, means));
+  const { judged } = await looked(book, kd.publicKey);
+  const entry = judged.view.list.find(({ header }) => header.kind === 'assigned');
+  if (entry === undefined) throw new Error('nothing is signed');
+  expect(judged.authority.body(entry, 'assigned')).toMatchObject({
+    body: { from: '2026-02-03T14:00:00.000Z', to: '2026-07-03T23:30:00.000Z' },
+  });
+  const empty = filled(acts.assigned, looking, { ...shift, from: '' }).values;
+  const writing = { signer: kd, now: looking.now, chance: (n: number) => new Uint8Array(n) };
+  expect(acts.assigned.faults(judged, empty, writing, means).map(({ field }) => field)).toEqual(['from']);
+});
+
 test('a witness takes back his own entries, whichever device he holds; the owner any', async () => {
   const book = await Book.staffed();
   const mine = await book.check(kd, 'P1', 'T1', '2026-01-01');

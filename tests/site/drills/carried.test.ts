@@ -1,8 +1,6 @@
 /** When the page says that the register should be carried off, and what a file brought. */
 import { describe, expect, test } from 'vitest';
-import { readInstant } from '../../../src/register/days.ts';
 import { holdFiles } from '../../../src/register/held.ts';
-import { instantHere } from '../../../src/site/device/edge.ts';
 import { type Carried, carriedState } from '../../../src/site/drills/carried.ts';
 import { fallenBack, joinedOf, raised } from '../../../src/site/drills/joined.ts';
 import { withoutTorn } from '../../../src/site/drills/torn.ts';
@@ -104,19 +102,4 @@ test('a torn end is taken off, every whole line stays, other files are not touch
     files: { 'headers/a.x.jsonl': 'one\ntwo\n', 'headers/b.x.jsonl': '', 'bodies/c.json': '{}' },
     ends: { 'headers/a.x.jsonl': 'thr', 'headers/b.x.jsonl': 'ha' },
   });
-});
-
-test('a day and a time of this device become an instant with its offset; anything else is left for its reader', () => {
-  for (const [text, local] of [
-    ['2026-03-09 06:00', '2026-03-09T06:00:00'],
-    ['2026-07-09T22:30', '2026-07-09T22:30:00'],
-    ['2026-12-01 6:05', '2026-12-01T06:05:00'],
-  ] as const) {
-    const instant = instantHere(text);
-    expect(instant).toMatch(/^2026-..-..T..:..:00[+-]\d\d:\d\d$/);
-    expect(readInstant(instant)).toBe(new Date(local).getTime());
-  }
-  for (const text of ['', 'tomorrow', '2026-03-09', '2026-13-09 06:00', '2026-03-09T06:00:00Z']) {
-    expect(instantHere(text)).toBe(text);
-  }
 });

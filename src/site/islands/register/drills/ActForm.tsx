@@ -205,7 +205,15 @@ function Field({ id, field, value, written, onValue, looking, children }: FieldP
       );
     default:
       return (
-        <TextField id={id} label={label} {...said} value={written} onValue={onValue} autoCapitalize="none">
+        <TextField
+          id={id}
+          label={label}
+          {...said}
+          {...(field.is === 'moment' ? { type: 'datetime-local' } : {})}
+          value={written}
+          onValue={onValue}
+          autoCapitalize="none"
+        >
           {children}
         </TextField>
       );

@@ -1,7 +1,6 @@
 import { type ReactNode, useMemo, useState } from 'react';
 import type { TaskMap } from '../../../../register/taskMap.ts';
 import { regradeWith } from '../../../../schema/regrade.ts';
-import { instantHere } from '../../../device/edge.ts';
 import type { Opened } from '../../../device/register.ts';
 import type { Means } from '../../../drills/act.ts';
 import { acts, ownershipLine } from '../../../drills/acts.ts';
@@ -34,7 +33,7 @@ export function DrillSections(props: DrillsProps) {
   const practice = usePractice(props.practice);
   const means = useMemo((): Means => {
     const regrade = regradeWith(() => ({ practice, language: { lang, speak } }));
-    return { regrade, instant: instantHere };
+    return { regrade };
   }, [practice, lang, speak]);
   const looking: Looking = useMemo(
     () => ({
