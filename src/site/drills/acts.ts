@@ -331,7 +331,7 @@ const moment = (looking: Looking, name: string, label: SiteKey): ActField => ({
     field(looking, 'override', 'drills.override', 'text', { hint: 'drills.overrideHint' }),
   ],
   ...signs(
-    ({ job = '', person = '', from = '', to = '', override = '' }, { instant }) => ({
+    ({ job = '', person = '', from = '', to = '', override = '' }, { view: { zone } }) => ({
       job,
       person,
       from: instantText(zone, from),
