@@ -311,17 +311,17 @@ const recordingTicket: Act = {
   ),
 };
 
-const assigning: Act = {
-  id: 'assigned',
-  title: 'drills.assigned',
-  button: 'drills.assignNow',
-  done: 'drills.assignDone',
 /** Hours are the register's, as wherever a shift is asked about: two devices in two zones write one shift alike. */
 const moment = (looking: Looking, name: string, label: SiteKey): ActField => ({
   ...field(looking, name, label, 'moment'),
   hint: looking.tell('drills.fromHint', { zone: looking.judged.view.zone }),
 });
 
+const assigning: Act = {
+  id: 'assigned',
+  title: 'drills.assigned',
+  button: 'drills.assignNow',
+  done: 'drills.assignDone',
   bar: needsKey,
   fields: (looking) => [
     field(looking, 'job', 'drills.job', 'line'),
