@@ -421,6 +421,70 @@ describe('a person leaves', () => {
   });
 });
 
+test('an erase takes the name and the sheet of the person from the device that signs it, and from one that takes it in', async () => {
+  const book = await Book.staffed();
+  await book.check(kd, 'P1', 'T05', '2026-01-01');
+  const names = {
+    people: [
+      { id: 'P1', name: 'Dana Mott' },
+      { id: 'P2', name: 'Ray Cole' },
+    ],
+  };
+  /** The names, and a sheet that was set for P1, answered and handed over. */
+  const give = async (page: Page) => {
+    await page.getByLabel('File of names').setInputFiles(await devices.file('n.json', JSON.stringify(names)));
+    await page.getByText('2 names are here').waitFor();
+    await page.evaluate(async () => {
+      const database = await new Promise<IDBDatabase>((done) => {
+        const asked = indexedDB.open('trayhand-register');
+        asked.onsuccess = () => done(asked.result);
+      });
+      const set = { v: 1, kind: 'set', sheet: 'measure-and-mark', bench: 4711, person: 'P1', task: 'T05' };
+      const sheet = { set, device: 'p-phone', answers: {}, begun: '2026-01-01', handed: '2026-01-01' };
+      const change = database.transaction('sheet', 'readwrite');
+      change.objectStore('sheet').put(sheet, 'set');
+      await new Promise((done) => {
+        change.oncomplete = done;
+      });
+      database.close();
+    });
+  };
+  const kept = (page: Page) =>
+    page.evaluate(async () => {
+      const database = await new Promise<IDBDatabase>((done) => {
+        const asked = indexedDB.open('trayhand-register');
+        asked.onsuccess = () => done(asked.result);
+      });
+      const found = (store: string, key: string) =>
+        new Promise((done) => {
+          const asked = database.transaction(store).objectStore(store).get(key);
+          asked.onsuccess = () => done(asked.result);
+        });
+      const held = JSON.stringify([await found('sheet', 'set'), await found('texts', 'people')]);
+      database.close();
+      return held;
+    });
+  const office = await desk(book.files, owner, 'office-2');
+  await give(office);
+  expect(await kept(office)).toMatch(/"person":"P1".*Dana Mott/);
+  await open(office, 'person-leaves');
+  const erase = form(office, 'Erase a person');
+  await erase.getByLabel('Person').selectOption('P1');
+  await erase.getByText('and a sheet that was set for P1').waitFor();
+  await sign(office, 'Erase a person', 'Sign the erase');
+  await office.getByText('1 names are here').waitFor();
+  expect(await kept(office)).not.toMatch(/P1|Dana/);
+  expect(await kept(office)).toContain('Ray Cole');
+  const { files } = JSON.parse(await readFile(await devices.saved(office, 'Carry it off'), 'utf8'));
+
+  const phone = await desk(book.files, kd, 'kd-desk');
+  await give(phone);
+  await takeRegister(phone, files);
+  await phone.getByText('1 names are here').waitFor();
+  expect(await kept(phone)).not.toMatch(/P1|Dana/);
+  await Promise.all([office.context().close(), phone.context().close()]);
+});
+
 describe('the browser’s storage, and seven days', () => {
   const day = 86_400_000;
   test('a warning for what is on this device alone and after seven days; after a clearing the device knows it held more', async () => {

@@ -278,7 +278,12 @@ const erasing: Act = {
     const person = values['person'] ?? '';
     if (person === '') return [];
     const counts = { ...erasingOf(judged, person), person };
-    return [tell('drills.eraseDrops', counts), tell('drills.eraseStays', counts), tell('drills.eraseCopies')];
+    return [
+      tell('drills.eraseDrops', counts),
+      tell('drills.eraseHere', counts),
+      tell('drills.eraseStays', counts),
+      tell('drills.eraseCopies'),
+    ];
   },
   ...signs((values) => ({ person: values['person'] ?? '', why: values['why'] ?? '' }), eraseFaults, erase),
 };

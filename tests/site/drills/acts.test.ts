@@ -234,12 +234,13 @@ test('before an erase it is said what goes and what stays', async () => {
   await book.act(kd, 'withdraw', 'P1', [check]);
   await book.check(kd, 'P2', 'T1', '2026-01-01');
   const looking = await looked(book, owner.publicKey);
-  const [drops, stays] = acts.erase.before?.(looking, { person: 'P1' }) ?? [];
+  const [drops, here, stays] = acts.erase.before?.(looking, { person: 'P1' }) ?? [];
   expect(drops).toBe('Dropped for good, texts of checks, seconds, tickets and shifts about P1: 2.');
+  expect(here).toContain('a sheet that was set for P1, with what is written on it');
   expect(stays).toContain('headers with the id P1, which say who signed and when, but not what: 2;');
   // An appointment is about the witness, and its text stays.
-  expect(acts.erase.before?.(looking, { person: 'KD' })[1]).toContain('but not what: 1;');
-  expect(acts.erase.before?.(looking, { person: 'KD' })[1]).toContain(
+  expect(acts.erase.before?.(looking, { person: 'KD' })[2]).toContain('but not what: 1;');
+  expect(acts.erase.before?.(looking, { person: 'KD' })[2]).toContain(
     'texts of appointments and retirements: 1;',
   );
   await book.act(owner, 'erase', 'P1', []);

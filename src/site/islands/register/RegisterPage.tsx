@@ -1,6 +1,7 @@
-import { useMemo, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import type { TaskMap } from '../../../register/taskMap.ts';
 import { askToKeep } from '../../device/edge.ts';
+import { forget } from '../../device/forget.ts';
 import { faultsFrom } from '../../refusals.ts';
 import { registerAnswer } from '../../registerWords.ts';
 import { speaker, type Tell, teller, type WordTable } from '../../speak.ts';
@@ -36,6 +37,14 @@ export default function RegisterPage({ lang, words, map, practice, drillsPage, a
   const { device, failed, refresh } = useDevice();
   const [done, setDone] = useState('');
   const Drills = useLater(loadDrills)?.DrillSections ?? null;
+  // Whenever the register is read, and not only once an erase is signed: it may have come in, or the page been left then.
+  const erased = device?.opened?.judged.view.erased;
+  useEffect(() => {
+    if (erased === undefined) return;
+    forget(erased)
+      .then((gone) => (gone ? refresh() : undefined))
+      .catch(() => undefined);
+  }, [erased, refresh]);
   if (failed !== undefined) return <Refused faults={faultsFrom(failed, tell)} tell={tell} />;
   if (device === undefined) {
     return (
