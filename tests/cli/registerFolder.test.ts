@@ -1,12 +1,20 @@
 /** What stands in a register's folder that does not belong there, or no longer does: nothing makes the reader fall over. */
-import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import {
+  appendFileSync,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { afterAll, beforeEach, describe, expect, test } from 'vitest';
-import { isRegister, readFolder } from '../../src/cli/register/folder.ts';
+import { inPeace, isRegister, readFolder } from '../../src/cli/register/folder.ts';
 import { bytesIn, textOf } from '../../src/cli/register/folderDisk.ts';
-import { writeFolder } from '../../src/cli/register/folderWrite.ts';
+import { undoing, writeFolder } from '../../src/cli/register/folderWrite.ts';
 import { openRegister } from '../../src/register/register.ts';
 import { readJson } from '../../src/register/strictJson.ts';
 import { dayIn } from '../../src/schema/dayIn.ts';
@@ -104,6 +112,56 @@ describe('a folder', () => {
     writeFileSync(join(dir, 'headers', '.hidden'), 'x');
     symlinkSync('/no/such/file', join(dir, 'headers', 'link'));
     expect(await codes()).toEqual([]);
+  });
+});
+
+describe('steps that are taken back', () => {
+  const run = (...fail: string[]): string[] => {
+    const undone: string[] = [];
+    const step = (name: string, undo: (how: () => unknown) => void): void => {
+      undo(() => {
+        if (fail.includes(name)) throw new Error(name);
+        undone.push(name);
+      });
+    };
+    expect(() =>
+      undoing((undo) => {
+        for (const name of ['folder', 'body', 'line']) step(name, undo);
+        throw new Error('the disk is full');
+      }),
+    ).toThrow('the disk is full');
+    return undone;
+  };
+  test('go the last first, and stop where one cannot be taken back', () => {
+    expect(run()).toEqual(['line', 'body', 'folder']);
+    expect(run('body')).toEqual(['line']);
+    expect(run('line')).toEqual([]); // the line may stand: its body stays
+  });
+});
+
+describe('a folder that others write to', () => {
+  const chain = (): string =>
+    join(dir, Object.keys(readFolder(dir)).find((p) => p.includes('headers/')) ?? '');
+  const reading = (changes: number) => {
+    const path = chain();
+    let reads = 0;
+    const found = inPeace(
+      () => readFileSync(path, 'utf8'),
+      () => {
+        reads += 1;
+        if (reads <= changes) appendFileSync(path, `${reads}\n`);
+        return readFileSync(path, 'utf8');
+      },
+    );
+    return { found, reads };
+  };
+  test('is read again until nothing has changed meanwhile', () => {
+    expect(reading(0).reads).toBe(1);
+    const { found, reads } = reading(9);
+    expect([reads, found?.endsWith('9\n')]).toEqual([10, true]);
+  });
+  test('all the time is not read by halves', () => {
+    expect(reading(Number.POSITIVE_INFINITY).found).toBeUndefined();
   });
 });
 

@@ -17,7 +17,7 @@ export const BEGINNING = '.beginning';
 /** Folders in folders are read down to here. */
 const DEEPEST = 16;
 /** Reading begins anew so often when others write meanwhile. */
-const AGAIN = 8;
+const AGAIN = 50;
 
 /** Something below `headers` or `bodies` that is not read, and why. */
 export interface Left {
@@ -46,10 +46,13 @@ export function onlyFolder(path: string): void {
   throw new GivenError([{ field: 'DIR', value: path, message, todo }]);
 }
 
-/** Every file of a register by path. @throws {GivenError} the folder holds none */
+/** Every file of a register by path. @throws {GivenError} the folder holds none, or others write there all the time */
 export const readFolder = (folder: string): RegisterFiles => readWhole(folder).files;
 
-/** Every file of a register, and what was left unread; a register in one file is read too. @throws {GivenError} the folder holds no register */
+/**
+ * Every file of a register, and what was left unread; a register in one file is read too.
+ * @throws {GivenError} the folder holds no register, or others write there all the time
+ */
 export function readWhole(folder: string): ReadFolder {
   if (standsAt(folder)?.isFile() === true) {
     return { files: readBundleFile(folder, 'DIR', folder), left: [] };
@@ -58,12 +61,24 @@ export function readWhole(folder: string): ReadFolder {
     const todo = 'name the folder of a register, or begin one there';
     throw new GivenError([{ field: 'DIR', value: folder, message: 'no register is here', todo }]);
   }
-  for (let round = 1; ; round += 1) {
-    const before = tracesOf(folder);
-    const read = readOnce(folder);
-    // A line may have come with its body, or bodies gone with an erase, since the chains were read.
-    if (round === AGAIN || before === tracesOf(folder)) return read;
+  // A line may have come with its body, or bodies gone with an erase, since the chains were read.
+  const read = inPeace(
+    () => tracesOf(folder),
+    () => readOnce(folder),
+  );
+  if (read !== undefined) return read;
+  const message = 'others write here all the time, and it was not read whole';
+  throw new GivenError([{ field: 'DIR', value: folder, message, todo: 'do it again in a while' }]);
+}
+
+/** Reads, again until nothing has changed in between. @returns `undefined`: something does all the time */
+export function inPeace<T>(traces: () => string, read: () => T): T | undefined {
+  for (let round = 0; round < AGAIN; round += 1) {
+    const before = traces();
+    const found = read();
+    if (before === traces()) return found;
   }
+  return undefined;
 }
 
 function readOnce(folder: string): ReadFolder {
