@@ -204,6 +204,46 @@ describe('stopped before any step that changes the disk, or halfway through a wr
   });
 });
 
+describe('a disk that gives out while a line is added, and does not take it back either', () => {
+  test.each([
+    ['halfway', 'torn-tail headers'],
+    ['once it is written', undefined],
+  ])('%s: the body stays, for the line may stand', async (when, code) => {
+    const dir = copyOf(plain);
+    const file = `${dir}.cjs`;
+    writeFileSync(
+      file,
+      `
+      const fs = require('node:fs');
+      const error = (code) => Object.assign(new Error(code), { code });
+      const real = fs.writeSync;
+      let line = false;
+      fs.writeSync = (at, bytes, from = 0) => {
+        line = bytes.toString().startsWith('{"header":');
+        if (!line || from > 0 || ${when !== 'halfway'}) return real(at, bytes, from);
+        real(at, bytes, 0, bytes.length >> 1);
+        throw error('ENOSPC');
+      };
+      const sync = fs.fsyncSync;
+      fs.fsyncSync = (at) => {
+        if (line) throw error('EIO');
+        sync(at);
+      };
+      fs.ftruncateSync = () => {
+        throw error('EIO');
+      };
+      require('node:module').syncBuiltinESMExports();
+    `,
+    );
+    const words = ['check', dir, '--key', kdKey, ...seen, ...now];
+    const args = ['--require', file, 'src/cli/bin.ts', 'register', ...words];
+    const { status, stdout } = spawnSync(process.execPath, args, { encoding: 'utf8' });
+    expect([status, JSON.parse(stdout).errors[0].field]).toEqual([2, 'DIR']);
+    expect(await found(dir)).toEqual(code === undefined ? [] : [code]);
+    await isMended(dir, plain);
+  });
+});
+
 /** Every whole line of a folder's chains, once. */
 const linesOf = (dir: string): readonly string[] => {
   const files = Object.entries(snapshot(dir)).filter(([path]) => /^headers\/[^.]/.test(path));

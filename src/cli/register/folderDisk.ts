@@ -137,18 +137,24 @@ export function readyFile(path: string, content: string | Uint8Array): Ready {
 /** Gives a file that is ready its name; or `forget` takes it away. */
 export type Ready = (() => void) & { readonly forget: () => void };
 
-/** Adds to the end of a file: all of it, or nothing when the disk gives out on the way. */
+/** Adds to the end of a file. When the disk gives out on the way, part of it may stand: `cutFile` takes that back. */
 export function appendFile(path: string, text: string): void {
   const file = openSync(path, constants.O_RDWR | constants.O_APPEND | (constants.O_NOFOLLOW ?? 0));
   try {
-    const { size } = fstatSync(file);
-    try {
-      writeAll(file, text);
-      fsyncSync(file);
-    } catch (cause) {
-      ftruncateSync(file, size);
-      throw cause;
-    }
+    writeAll(file, text);
+    fsyncSync(file);
+  } finally {
+    closeSync(file);
+  }
+}
+
+/** Cuts a file to a size that it had; one that is no longer is left. */
+export function cutFile(path: string, size: number): void {
+  const file = openSync(path, constants.O_RDWR | (constants.O_NOFOLLOW ?? 0));
+  try {
+    if (fstatSync(file).size <= size) return;
+    ftruncateSync(file, size);
+    fsyncSync(file);
   } finally {
     closeSync(file);
   }

@@ -9,6 +9,7 @@ import { BEGINNING, FOLDERS, isRegister, sameChains } from './folder.ts';
 import {
   appendFile,
   bytesOf,
+  cutFile,
   keepFolder,
   makeFolder,
   putFile,
@@ -108,7 +109,10 @@ export function registerIsHere(folder: string): GivenError {
 
 export type Undo = (how: () => unknown) => void;
 
-/** Runs steps that can be taken back; when one fails, those before it are, the last first. */
+/**
+ * Runs steps that can be taken back; when one fails, those before it are, the last first. Where one cannot be, those before
+ * it stay as well: a line that may still stand keeps its body.
+ */
 export function undoing(steps: (undo: Undo) => void): void {
   const done: (() => unknown)[] = [];
   try {
@@ -118,7 +122,7 @@ export function undoing(steps: (undo: Undo) => void): void {
       try {
         how();
       } catch {
-        // What cannot be taken back is a body that nothing names, or an empty folder: no reader minds it.
+        break;
       }
     }
     throw cause;
@@ -149,6 +153,7 @@ function addLines(folder: string, { path, text }: Written['append'], lock: Lock,
     return;
   }
   lock.still();
+  undo(() => cutFile(to, found.size));
   appendFile(to, text);
 }
 
