@@ -99,6 +99,17 @@ describe('a text about the person who is erased goes', () => {
   });
 });
 
+test('what only looks like an erase drops nothing: of a witness, or a word in a text', async () => {
+  await book.act(kd, 'erase', 'EI', [], { why: 'left' });
+  await book.check(lz, 'EI', 'T2', '2026-02-03', saw('"kind":"erase" "about":"DM"'));
+  layOut(dir, book.files);
+  const before = snapshot(dir);
+  expect((await ask('mend', dir)).exit).toBe(0);
+  expect((await ask('merge', dir, layOut(join(root, `same${n}`), book.files))).exit).toBe(0);
+  expect(snapshot(dir)).toEqual(before);
+  expect(await found(dir)).toEqual(['not-appointed headers']);
+});
+
 describe('a text that no entry names', () => {
   let early = '';
   let line: RegisterFiles;
