@@ -38,7 +38,7 @@ test('a list names the number that the sheet itself bears', () => {
     links.map(({ href }) => own[href.split('/').at(-2) ?? '']?.number),
   );
   expect(links.map(({ href }) => href.split('/').at(-2))).toEqual([
-    ...['set', 'answer', 'witness', 'crew', 'register'],
+    ...['set', 'answer', 'witness', 'second', 'own', 'paper', 'crew', 'register'],
     ...groups.flatMap(([, ids]) => ids),
     'settings',
   ]);
