@@ -202,8 +202,16 @@ describe('this device’s register', () => {
     await openSheet(page, 'person=p-04');
     expect(await page.locator('h1').textContent()).toBe('Esme Inglebrook');
     const huge = page.locator('.answer .huge');
+    // On paper a question that nobody put is none; one that somebody put leads.
+    await page.emulateMedia({ media: 'print' });
+    expect([await huge.count(), await huge.isVisible()]).toEqual([1, false]);
+    await page.emulateMedia({ media: 'screen' });
+    expect(await huge.isVisible()).toBe(true);
     await page.getByLabel('Task', { exact: true }).selectOption('T03');
     await expect.poll(() => huge.textContent()).toBe('Yes');
+    await page.emulateMedia({ media: 'print' });
+    expect(await huge.isVisible()).toBe(true);
+    await page.emulateMedia({ media: 'screen' });
     await page.getByLabel('Place', { exact: true }).selectOption('lift');
     await expect.poll(() => huge.textContent()).toBe('Not enough evidence');
     await page.getByLabel('Task', { exact: true }).selectOption('T07');

@@ -23,6 +23,8 @@ export function MayForm({ source, person, regrade }: Props) {
   const [variant, setVariant] = useState<Variant>({});
   const [from, setFrom] = useState(`${board.on}T07:00`);
   const [to, setTo] = useState(`${board.on}T17:00`);
+  // What nobody asked is no question: on paper it would read as one that somebody put.
+  const [touched, setTouched] = useState(false);
   const ask = useMemo(() => mayAsker(judged, { map, regrade }), [judged, map, regrade]);
   const asked = taskOf(map, task);
   const { zone } = judged.view;
@@ -33,7 +35,7 @@ export function MayForm({ source, person, regrade }: Props) {
     ends > starts && { person, task, variant, from: starts, to: ends };
   return (
     <>
-      <div className="off-paper may-form">
+      <div className="off-paper may-form" onChange={() => setTouched(true)}>
         <div>
           <label htmlFor="may-task">{tell('standing.task')}</label>
           <select
@@ -100,7 +102,11 @@ export function MayForm({ source, person, regrade }: Props) {
           )}
         </p>
       </div>
-      {question !== false && <MayAnswer may={mayView(source, question, ask(question))} live />}
+      {question !== false && (
+        <div className={touched ? undefined : 'off-paper'}>
+          <MayAnswer may={mayView(source, question, ask(question))} live />
+        </div>
+      )}
     </>
   );
 }
