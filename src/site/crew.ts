@@ -44,7 +44,6 @@ export interface CrewPerson {
   readonly count: string;
   /** Tickets on record; empty when there are none. */
   readonly tickets: string;
-  readonly erased: boolean;
 }
 
 export interface CrewTask {
@@ -77,6 +76,8 @@ export interface CrewView {
     | undefined;
   /** Whose name each mark stands for, people first, then who else signs; empty when no names are known. */
   readonly nameKey: readonly { readonly mark: string; readonly name: string }[];
+  /** Who was erased, each with the sheet that says so. */
+  readonly erased: readonly { readonly id: string; readonly href: string }[];
   /** Said beside counts that leave a heading out. */
   readonly countNote: string;
   readonly signers: readonly string[];
@@ -125,7 +126,9 @@ export const signerLines = (
 
 export function crewView(given: CrewAsked): CrewView {
   const { board, judged, map, only, job, names, speak, tell, links } = given;
-  const rows = board.people.filter(({ id }) => only?.includes(id) ?? true);
+  const listed = board.people.filter(({ id }) => only?.includes(id) ?? true);
+  // Of somebody who was erased nothing is on record: as a column he would stand among those who were never seen.
+  const rows = listed.filter(({ erased }) => erased !== true);
   const signing = [...signingIn(judged)];
   const marks = boardMarks(board, judged, names);
   const asked: Asked = { ...given, marks };
@@ -135,7 +138,7 @@ export function crewView(given: CrewAsked): CrewView {
     tasks.map((task) => [task.id, new Map(rows.map((row) => [row.id, cellOf(asked, task, row)]))]),
   );
   const stands = (task: string, person: PersonRow) => person.tasks[task]?.standing === 'shown';
-  const single = tasks.filter((task) => !isHeading(task));
+  const whole = tasks.filter((task) => !parts.has(task.id));
   const countOf = (count: number, of: number) => tell('crew.countOf', { count, of });
   return {
     asOf: asOfText(board, tell),
@@ -144,9 +147,8 @@ export function crewView(given: CrewAsked): CrewView {
       short: marks.get(row.id) ?? row.id,
       name: spokenName(row.id, names),
       href: links.person(row.id),
-      count: countOf(single.filter((task) => stands(task.id, row)).length, single.length),
+      count: countOf(whole.filter((task) => stands(task.id, row)).length, whole.length),
       tickets: ticketsText(row, tell),
-      erased: row.erased === true,
     })),
     tasks: tasks.map((task) => ({
       id: task.id,
@@ -162,6 +164,7 @@ export function crewView(given: CrewAsked): CrewView {
       const name = names.get(id);
       return name === undefined ? [] : [{ mark: marks.get(id) ?? id, name }];
     }),
+    erased: listed.filter(({ erased }) => erased === true).map(({ id }) => ({ id, href: links.person(id) })),
     countNote: tasks.some(isHeading) ? tell('crew.countNote') : '',
     signers: signerLines(given, tell),
     notes: board.notes.map((note) => speakDays(note, speak, tell)),
@@ -213,7 +216,7 @@ function cellOf(asked: Asked, task: MapTask, row: PersonRow): CrewCell {
     stands.entries.length > 0 ||
     stoppedOf(asked, stands, row.id, task) !== undefined;
   const state = stateOf(stands.standing);
-  const line = row.erased === true ? tell('crew.erased') : lineOf(asked, governing(task, row), row.id, task);
+  const line = lineOf(asked, governing(task, row), row.id, task);
   const until =
     stands.standing === 'shown' && stands.until !== null
       ? tell('crew.goodTo', { day: dayText(tell, stands.until) })

@@ -20,6 +20,20 @@ export function keptPeople(text: string | undefined): People {
 /** As a person is spoken of: the name where one is known. */
 export const spokenName = (id: string, names: Names): string => names.get(id) ?? id;
 
+/** The same with the id beside a name, where it is signed: two people may share a name. @param both  puts the two together */
+export const named = (
+  id: string,
+  names: Names,
+  both: (values: { readonly name: string; readonly id: string }) => string,
+): string => {
+  const name = names.get(id);
+  return name === undefined ? id : both({ name, id });
+};
+
+/** Names without those of people who were erased: on every page they go by their ids. */
+export const withoutErased = (names: Names, erased: ReadonlySet<string>): Names =>
+  erased.size === 0 ? names : new Map([...names].filter(([id]) => !erased.has(id)));
+
 /** Signs up to which an id stands in a box as it is. */
 const WHOLE = 5;
 

@@ -3,12 +3,13 @@
  * and how far each signer is known. One and the same for the demo works and for this device's register. Pure.
  */
 import type { Board, PersonRow } from '../register/board.ts';
+import { isHeading } from '../register/taskMap.ts';
 import { asOfText, boardMarks, signerLines } from './crew.ts';
 import { type CrewSource, type EntryLink, entryLink } from './crewLines.ts';
 import { dayText } from './dates.ts';
 import { type EntryRow, entryRows } from './entryRows.ts';
 import type { MayView } from './mayView.ts';
-import { spokenName } from './people.ts';
+import { spokenName, withoutErased } from './people.ts';
 import { type StandGroup, tasksOf } from './standRows.ts';
 
 export interface TicketLine {
@@ -32,6 +33,8 @@ export interface PersonView {
   /** Where this person signs too. */
   readonly signed: string;
   readonly erased: string;
+  /** How tasks with parts are counted. */
+  readonly countNote: string;
   readonly signers: readonly string[];
   /** Whether signatures hold, and what is open. */
   readonly holds: readonly string[];
@@ -40,10 +43,10 @@ export interface PersonView {
 /** Everything a sheet is made of but the marks, which follow from the board. */
 export type SheetAsked = Omit<CrewSource, 'marks'>;
 
-export const sourceOf = (asked: SheetAsked): CrewSource => ({
-  ...asked,
-  marks: boardMarks(asked.board, asked.judged, asked.names),
-});
+export function sourceOf(asked: SheetAsked): CrewSource {
+  const names = withoutErased(asked.names, asked.judged.view.erased);
+  return { ...asked, names, marks: boardMarks(asked.board, asked.judged, names) };
+}
 
 export const rowOf = ({ people }: Board, person: string): PersonRow | undefined =>
   people.find(({ id }) => id === person);
@@ -63,6 +66,7 @@ export function personView(source: CrewSource, person: string): PersonView | und
     entries: entryRows(source, person),
     signed: signedText(source, person),
     erased: row.erased === true ? erasedText(source, person) : '',
+    countNote: source.map.tasks.some(isHeading) ? tell('crew.countNote') : '',
     signers: signerLines(source, tell),
     holds: holdsLines(source),
   };

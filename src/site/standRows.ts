@@ -22,18 +22,22 @@ export interface StandRow {
 export interface StandGroup {
   readonly state: StateKey;
   readonly rows: readonly StandRow[];
-  /** "11 of 15". */
+  /** "11 of 15 tasks", "3 of 12 people". */
   readonly count: string;
 }
 
 /** Every state, in order, with its rows; none is left out, so that nothing is nobody's. */
-function grouped({ tell }: CrewSource, rows: readonly StandRow[]): readonly StandGroup[] {
+function grouped(
+  { tell }: CrewSource,
+  rows: readonly StandRow[],
+  counted: 'standing.countOf' | 'standing.peopleOf',
+): readonly StandGroup[] {
   return stateKeys.map((state) => {
     const own = rows.filter(({ lowest }) => lowest.state === state);
     return {
       state,
       rows: own,
-      count: tell('standing.countOf', { count: own.length, of: rows.length }),
+      count: tell(counted, { count: own.length, of: rows.length }),
     };
   });
 }
@@ -55,6 +59,7 @@ export function tasksOf(source: CrewSource, person: PersonRow): readonly StandGr
         ...tidied(task, lowest, others),
       };
     }),
+    'standing.countOf',
   );
 }
 
@@ -77,6 +82,7 @@ export function peopleOf(
         ...tidied(task, lowest, others),
       };
     }),
+    'standing.peopleOf',
   );
 }
 

@@ -30,7 +30,7 @@ export function taskView(source: CrewSource, { task: id, only }: TaskAsked): Tas
   const { board, map, speak, tell } = source;
   const task = taskOf(map, id);
   if (task === undefined) return undefined;
-  const people = board.people.filter((row) => only?.includes(row.id) ?? true);
+  const people = board.people.filter((row) => row.erased !== true && (only?.includes(row.id) ?? true));
   const now = revisionOn(task, board.on);
   return {
     id,

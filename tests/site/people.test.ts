@@ -70,7 +70,12 @@ describe('a person’s sheet', () => {
     ]);
     const codes = view.groups.flatMap(({ rows }) => rows.map(({ code }) => code)).sort();
     expect(codes).toEqual(map.tasks.filter(({ id }) => /^T\d+$/.test(id)).map(({ id }) => id));
-    expect(view.groups.map(({ count }) => count)).toEqual(['4 of 15', '2 of 15', '5 of 15', '4 of 15']);
+    expect(view.groups.map(({ count }) => count)).toEqual([
+      '4 of 15 tasks',
+      '2 of 15 tasks',
+      '5 of 15 tasks',
+      '4 of 15 tasks',
+    ]);
   });
 
   test('a task stands as its lowest variant and says what the others are', () => {
@@ -193,6 +198,35 @@ describe('a person’s sheet', () => {
       view.entries.filter(({ facts }) => facts.includes('Its body is dropped: the person is erased.')),
     ).toHaveLength(3);
     expect(personView(source(), 'nobody')).toBeUndefined();
+  });
+
+  test('who was erased goes by the id, and is counted nowhere', () => {
+    const { board, judged, names, speak, tell } = source();
+    const named = new Map([...names, ['p-17', 'Ansel Brightmoor']]);
+    const all = sourceOf({ board, judged, map, names: named, links: ownLinks, speak, tell });
+    expect(personView(all, 'p-17')).toMatchObject({ name: 'p-17', short: 'p-17' });
+    const crew = crewView(all);
+    expect(board.people.map(({ id }) => id)).toContain('p-17');
+    expect(crew.people.map(({ id }) => id)).toEqual(
+      board.people.map(({ id }) => id).filter((id) => id !== 'p-17'),
+    );
+    expect(crew.erased).toEqual([{ id: 'p-17', href: '#person=p-17' }]);
+    const of = crew.people.length;
+    for (const { count } of crew.tasks) expect(count).toMatch(new RegExp(` of ${of}$`));
+    expect(JSON.stringify(crew)).not.toContain('Ansel');
+    const rows = taskView(all, { task: 'T05' })?.groups.flatMap((group) => group.rows) ?? [];
+    expect(rows.map(({ anchor }) => anchor)).not.toContain('p-17');
+    expect(rows).toHaveLength(of);
+  });
+
+  test('board and sheet count a person’s tasks alike', () => {
+    const all = source();
+    for (const { id, count } of crewView(all).people) {
+      expect([id, personView(all, id)?.groups[0]?.count]).toEqual([id, `${count} tasks`]);
+    }
+    expect(person('p-04').countNote).toBe(
+      'A task with parts counts once, and is shown when all of its parts are.',
+    );
   });
 
   test('on a day, as known on a day', () => {

@@ -27,6 +27,16 @@ export function BoardLists({ view, tell }: Props) {
         {view.people.map((person) => (
           <OnePerson key={person.id} person={person} view={view} tell={tell} />
         ))}
+        {view.erased.length > 0 && (
+          <p className="erased">
+            {tell('crew.erasedList')}{' '}
+            {view.erased.map(({ id, href }) => (
+              <a className="offer" key={id} href={href}>
+                {id}
+              </a>
+            ))}
+          </p>
+        )}
       </section>
     </div>
   );
@@ -84,7 +94,7 @@ function OnePerson({ person, view, tell }: Props & { readonly person: CrewPerson
     <details className="opens">
       <summary>
         <span>{person.short === person.name ? person.name : `${person.short} ${person.name}`}</span>
-        <b>{person.erased ? tell('crew.erased') : person.count}</b>
+        <b>{person.count}</b>
       </summary>
       <div>
         <p>

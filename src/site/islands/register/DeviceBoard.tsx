@@ -9,7 +9,7 @@ import { type CrewSource, entryAnchor } from '../../crewLines.ts';
 import { dayText } from '../../dates.ts';
 import { namesText, ownRegister } from '../../device/register.ts';
 import { dayIn } from '../../device/verify.ts';
-import { keptPeople, nobody, spokenName } from '../../people.ts';
+import { keptPeople, nobody, spokenName, withoutErased } from '../../people.ts';
 import { speaker, type Tell, teller, type WordTable } from '../../speak.ts';
 import { TextField } from '../TextField.tsx';
 import { useLater } from '../useLater.ts';
@@ -77,7 +77,7 @@ export default function DeviceBoard(props: Props) {
   const source = useMemo((): CrewSource | undefined => {
     if (judged === undefined || !isDay(on)) return undefined;
     const board = boardOf(judged, { on, knownOn, map, people: people.ids, regrade });
-    const { names } = people;
+    const names = withoutErased(people.names, judged.view.erased);
     const marks = boardMarks(board, judged, names);
     return { board, judged, map, names, marks, links: ownLinks, speak, tell };
   }, [judged, on, knownOn, map, people, regrade, speak, tell]);
@@ -89,7 +89,7 @@ export default function DeviceBoard(props: Props) {
         : crewView({ ...source, job: { needs: needs.map((task) => ({ task })) } }),
     [source, apart, needs],
   );
-  const title = titleOf(which, people.names, tell);
+  const title = titleOf(which, source?.names ?? people.names, tell);
   const top = useRef<HTMLHeadingElement>(null);
   useTitleBlock(title.block, isDay(on) && opened !== undefined ? dayText(tell, on) : undefined);
   useArrival(which, source !== undefined && OwnSheet !== null, top);

@@ -20,28 +20,7 @@ export function PersonSheet({ view, tell, asked, acts }: Props) {
     <>
       <p className="label as-of">{view.asOf}</p>
       {view.erased !== '' && <p className="nothing">{view.erased}</p>}
-      <div className="person-sheet">
-        <section className="person-asked">
-          <h2 className="view-title">{tell('person.may', { person: view.name })}</h2>
-          {asked}
-          <p className="note off-paper">{tell('person.note')}</p>
-        </section>
-        <div className="person-stands">
-          <StandGroups
-            groups={view.groups}
-            of={tell('standing.task')}
-            none={({ state }) => tell(`person.none-${state}`)}
-            tell={tell}
-          />
-          <Tickets view={view} tell={tell} />
-          {view.signed !== '' && (
-            <section>
-              <h2 className="view-title">{tell('person.signed')}</h2>
-              <p>{view.signed}</p>
-            </section>
-          )}
-        </div>
-      </div>
+      {view.erased === '' && <Stands view={view} tell={tell} asked={asked} />}
       <section className="person-entries">
         <h2 className="view-title">
           {tell('entryRow.behind', { person: view.name })}{' '}
@@ -56,6 +35,35 @@ export function PersonSheet({ view, tell, asked, acts }: Props) {
       <Heard signers={view.signers} holds={view.holds} tell={tell} />
       {acts}
     </>
+  );
+}
+
+/** The question, the four groups, tickets: nothing of it is left of somebody who was erased. */
+function Stands({ view, tell, asked }: Omit<Props, 'acts'>) {
+  return (
+    <div className="person-sheet">
+      <section className="person-asked">
+        <h2 className="view-title">{tell('person.may', { person: view.name })}</h2>
+        {asked}
+        <p className="note off-paper">{tell('person.note')}</p>
+      </section>
+      <div className="person-stands">
+        <StandGroups
+          groups={view.groups}
+          of={tell('standing.task')}
+          none={({ state }) => tell(`person.none-${state}`)}
+          tell={tell}
+        />
+        {view.countNote !== '' && <p className="note off-paper">{view.countNote}</p>}
+        <Tickets view={view} tell={tell} />
+        {view.signed !== '' && (
+          <section>
+            <h2 className="view-title">{tell('person.signed')}</h2>
+            <p>{view.signed}</p>
+          </section>
+        )}
+      </div>
+    </div>
   );
 }
 
