@@ -162,12 +162,11 @@ describe('what is not what it should be', () => {
   test('a path that is a file, or runs through one', async () => {
     const file = join(root, 'file');
     writeFileSync(file, 'x');
-    for (const path of [file, join(file, 'register')]) {
-      await refusals(
-        root,
-        [checkWords(path), ['merge', path, other], ['mend', path]],
-        /^DIR: no register is here$/,
-      );
+    for (const [path, says] of [
+      [file, /^DIR: a register in one file is only read$/],
+      [join(file, 'register'), /^DIR: no register is here$/],
+    ] as const) {
+      await refusals(root, [checkWords(path), ['merge', path, other], ['mend', path]], says);
       const begin = ['begin', path, '--owner', ownerKey, '--at', '2026-01-01T00:00:00Z'];
       await refusals(root, [begin], /^DIR: it cannot be written/);
     }
