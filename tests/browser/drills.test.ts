@@ -501,6 +501,10 @@ describe('the browser’s storage, and seven days', () => {
     await ticket.getByLabel('Good to the end of').fill('2026-12-31');
     await sign(page, 'Record an outside ticket', 'Sign the ticket');
     await page.getByText('1 entry was signed here and never carried off.').first().waitFor();
+    // Under another name of the device it was signed here all the same.
+    await takeKey(page, kd, 'kd-desk-again');
+    await page.getByText('device kd-desk-again').waitFor();
+    await page.getByText('1 entry was signed here and never carried off.').first().waitFor();
     const later = await devices.saved(page, 'Carry it off');
     await page.getByText('Last carried off this device on 2 March 2026.').waitFor();
     expect(await page.getByText('1 entry was signed here and never carried off.').count()).toBe(0);

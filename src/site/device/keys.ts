@@ -15,6 +15,7 @@ import type { Signer } from '../../register/keys.ts';
 import { chainPath } from '../../register/paths.ts';
 import { deviceName } from '../../register/shapes.ts';
 import { type Fault, GivenError } from '../../trade/given.ts';
+import { withChains } from './chains.ts';
 import { chance, subtle } from './edge.ts';
 import { onLeaving } from './leaving.ts';
 import { nobodyAnswers } from './sheets.ts';
@@ -107,9 +108,12 @@ async function keep(seen: Seen, key: KeyFile): Promise<void> {
       },
     ]);
   }
+  const texts = change.objectStore('texts');
+  const chains = withChains(await texts.get('chains'), seen, key);
   await Promise.all([
     change.objectStore('key').put(key, 'own'),
-    change.objectStore('texts').put(key.device, 'device'),
+    texts.put(key.device, 'device'),
+    texts.put(chains, 'chains'),
     change.done,
   ]);
 }

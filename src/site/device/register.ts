@@ -8,8 +8,9 @@ import type { RegisterFiles } from '../../register/held.ts';
 import { openRegister, type Register } from '../../register/register.ts';
 import { type Written, withWritten } from '../../register/write.ts';
 import { GivenError } from '../../trade/given.ts';
-import type { Carried } from '../drills/carried.ts';
+import { type Carried, signedHere } from '../drills/carried.ts';
 import { type LastNumbers, raised } from '../drills/joined.ts';
+import { chainsHere } from './chains.ts';
 import { askToKeep, now } from './edge.ts';
 import { keepLastNumbers, lastNumbers } from './lastNumbers.ts';
 import { openStore } from './store.ts';
@@ -74,9 +75,11 @@ export async function carryOff(): Promise<{ readonly name: string; readonly text
   if (opened === undefined) return undefined;
   const { view } = opened.judged;
   const moment = new Date(opened.at).toISOString();
+  const own = signedHere(opened.judged, await chainsHere()).map(({ id }) => id);
   const kept = (await openStore()).transaction('texts', 'readwrite');
   await kept.store.put(moment, 'carried');
   await kept.store.put(JSON.stringify(raised({}, opened.judged.signers)), 'carriedNumbers');
+  await kept.store.put(JSON.stringify(own), 'carriedIds');
   await kept.done;
   keepLastNumbers(view.begin.id, raised(lastNumbers(view.begin.id), opened.judged.signers));
   const day = view.dayIn(view.zone, opened.at);
@@ -86,9 +89,17 @@ export async function carryOff(): Promise<{ readonly name: string; readonly text
 /** When the register was last carried off this device, and how far that file went. */
 export async function lastCarried(): Promise<Carried | undefined> {
   const { store } = (await openStore()).transaction('texts');
-  const [at, numbers] = [await store.get('carried'), await store.get('carriedNumbers')];
+  const [at, numbers, ids] = await Promise.all([
+    store.get('carried'),
+    store.get('carriedNumbers'),
+    store.get('carriedIds'),
+  ]);
   if (at === undefined) return undefined;
-  return { at, numbers: numbers === undefined ? {} : (JSON.parse(numbers) as LastNumbers) };
+  return {
+    at,
+    numbers: numbers === undefined ? {} : (JSON.parse(numbers) as LastNumbers),
+    ids: ids === undefined ? undefined : new Set(JSON.parse(ids) as readonly string[]),
+  };
 }
 
 /** The names file as it was brought in, or `undefined`. */

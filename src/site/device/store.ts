@@ -30,8 +30,15 @@ interface Store extends DBSchema {
   register: { key: 'files'; value: RegisterFiles };
   /** The sheet that was set for the person of this device. */
   sheet: { key: 'set'; value: KeptSheet };
-  /** `waiting`: sheets that came while another one lay here, as JSON. `carriedNumbers`: the last number of every chain in the file that was carried off last, as JSON. */
-  texts: { key: 'device' | 'people' | 'carried' | 'carriedNumbers' | 'waiting'; value: string };
+  /**
+   * As JSON: `waiting`, sheets that came while another one lay here; `chains`, every chain that was ever written here;
+   * `carriedNumbers`, the last number of every chain in the file that was carried off last; `carriedIds`, its entries that
+   * were signed here.
+   */
+  texts: {
+    key: 'device' | 'people' | 'chains' | 'carried' | 'carriedNumbers' | 'carriedIds' | 'waiting';
+    value: string;
+  };
 }
 
 let opened: Promise<IDBPDatabase<Store>> | undefined;

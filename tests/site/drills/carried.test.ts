@@ -1,12 +1,14 @@
 /** When the page says that the register should be carried off, and what a file brought. */
 import { describe, expect, test } from 'vitest';
+import { chainOf } from '../../../src/register/header.ts';
 import { holdFiles } from '../../../src/register/held.ts';
 import { type Carried, carriedState } from '../../../src/site/drills/carried.ts';
 import { fallenBack, joinedOf, raised } from '../../../src/site/drills/joined.ts';
 import { withoutTorn } from '../../../src/site/drills/torn.ts';
 import { at, Book, kd, lz, owner, verify } from '../../register/book.ts';
 
-const kdDesk = { publicKey: kd.publicKey, device: kd.device };
+const chain = (device: string) => chainOf({ signer: kd.publicKey, device });
+const kdDesk = new Set([chain(kd.device)]);
 
 describe('carried off', () => {
   // Seven days: our own number, common practice, no source.
@@ -27,8 +29,8 @@ describe('carried off', () => {
     const judged = await book.judged({ now: at('2026-03-09') });
     const carried: Carried = { at: '2026-03-03T06:30:00.000Z', numbers: raised({}, judged.signers) };
     // 23:30 on 2 March in Denver: seven days are over on 9 March there, at 06:00 UTC (UTC−7; −6 from 8 March).
-    expect(carriedState(judged, carried, undefined, Date.parse('2026-03-09T05:59:00Z')).days).toBe(6);
-    expect(carriedState(judged, carried, undefined, Date.parse('2026-03-09T06:00:00Z')).days).toBe(7);
+    expect(carriedState(judged, carried, new Set(), Date.parse('2026-03-09T05:59:00Z')).days).toBe(6);
+    expect(carriedState(judged, carried, new Set(), Date.parse('2026-03-09T06:00:00Z')).days).toBe(7);
   });
 
   test('what others signed needs no carrying off; what this device signed does', async () => {
@@ -40,8 +42,34 @@ describe('carried off', () => {
     await book.check(kd, 'P1', 'T1', '2026-01-01');
     const signed = carriedState(await book.judged({ now: now + 3_600_000 }), undefined, kdDesk, now);
     expect(signed).toEqual({ days: null, since: 5, own: 1, warn: true });
-    const other = { publicKey: kd.publicKey, device: 'kd-tablet' };
+    const other = new Set([chain('kd-tablet')]);
     expect(carriedState(await book.judged({ now: now + 3_600_000 }), undefined, other, now).warn).toBe(false);
+  });
+
+  test('what was signed under a name that the device had before counts as its own', async () => {
+    const book = await Book.staffed();
+    await book.check(kd, 'P1', 'T1', '2026-01-01');
+    await book.check({ ...kd, device: 'kd-new' }, 'P1', 'T1', '2026-01-01');
+    const now = at('2026-01-02');
+    const judged = await book.judged({ now });
+    expect(carriedState(judged, undefined, new Set([chain('kd-new')]), now).own).toBe(1);
+    expect(carriedState(judged, undefined, new Set([chain('kd-new'), chain(kd.device)]), now).own).toBe(2);
+  });
+
+  test('a number that was written twice: the entry that no file held is missed by its id', async () => {
+    const book = await Book.staffed();
+    const backup = book.copy();
+    const carriedOne = await book.check(kd, 'P1', 'T1', '2026-01-01');
+    const numbers = raised({}, (await book.judged({ now: at('2026-01-02') })).signers);
+    await backup.check(kd, 'P2', 'T1', '2026-01-01');
+    book.edit(book.file(kd), (text) => text + (backup.files[book.file(kd)] ?? ''));
+    book.files = { ...backup.files, ...book.files };
+    const now = at('2026-01-02');
+    const judged = await book.judged({ now });
+    const carried = { at: '2026-01-02T00:00:00.000Z', numbers, ids: new Set([carriedOne]) };
+    expect(carriedState(judged, carried, kdDesk, now)).toMatchObject({ own: 1, warn: true });
+    // A file of an earlier version says numbers alone.
+    expect(carriedState(judged, { at: carried.at, numbers }, kdDesk, now).own).toBe(0);
   });
 });
 

@@ -33,8 +33,8 @@ export function carryWarnings({ days, own, warn }: CarriedState, tell: Tell): re
 }
 
 /** How the carrying off of this device's register stands; nothing without a register. */
-export function carriedOf({ opened, carried, key }: Device): CarriedState | undefined {
-  return opened === undefined ? undefined : carriedState(opened.judged, carried, key, opened.at);
+export function carriedOf({ opened, carried, chains }: Device): CarriedState | undefined {
+  return opened === undefined ? undefined : carriedState(opened.judged, carried, chains, opened.at);
 }
 
 /** When the register was last carried off, and what has come since. */

@@ -1,4 +1,5 @@
 import type { KeyFile } from '../../../register/keyFile.ts';
+import { chainsHere } from '../../device/chains.ts';
 import { isKept } from '../../device/edge.ts';
 import { ownKey } from '../../device/keys.ts';
 import { lastCarried, namesText, type Opened, ownRegister } from '../../device/register.ts';
@@ -14,21 +15,24 @@ export interface Device {
   readonly people: People;
   /** When the register was last carried off, and how far that file went. */
   readonly carried: Carried | undefined;
+  /** Every chain that was ever written here. */
+  readonly chains: ReadonlySet<string>;
   readonly answering: KeptSheet | undefined;
   /** Whether the browser has agreed to keep it; `undefined` where it does not say. */
   readonly kept: boolean | undefined;
 }
 
 async function readDevice(): Promise<Device> {
-  const [key, opened, names, carried, answering, kept] = await Promise.all([
+  const [key, opened, names, carried, chains, answering, kept] = await Promise.all([
     ownKey(),
     ownRegister(),
     namesText(),
     lastCarried(),
+    chainsHere(),
     sheetBeingAnswered(),
     isKept(),
   ]);
-  return { key, opened, people: keptPeople(names), carried, answering, kept };
+  return { key, opened, people: keptPeople(names), carried, chains, answering, kept };
 }
 
 /** `undefined` until it is read; an error when this device keeps nothing. Read again on `refresh` and on coming back. */
