@@ -74,6 +74,8 @@ export interface CrewView {
         readonly ways: string;
       }
     | undefined;
+  /** What the mark of a showing looks like here: whose sign is in it, or nothing where nobody is shown. */
+  readonly sample: string;
   /** Whose name each mark stands for, people first, then who else signs; empty when no names are known. */
   readonly nameKey: readonly { readonly mark: string; readonly name: string }[];
   /** Who was erased, each with the sheet that says so. */
@@ -160,6 +162,9 @@ export function crewView(given: CrewAsked): CrewView {
     })),
     cell: (task, person) => cells.get(task)?.get(person) as CrewCell,
     job: job === undefined || job.needs.length === 0 ? undefined : jobText(asked, rows, job),
+    sample:
+      [...cells.values()].flatMap((row) => [...row.values()]).find(({ state }) => state === 'shown')?.mark ??
+      '',
     nameKey: [...new Set([...rows.map(({ id }) => id), ...signing.sort(byText)])].flatMap((id) => {
       const name = names.get(id);
       return name === undefined ? [] : [{ mark: marks.get(id) ?? id, name }];

@@ -13,14 +13,13 @@ interface Props {
   readonly jobApart?: boolean;
 }
 
-const sample = { shown: 'KD', 'show-again': '2', 'practice-only': '', 'not-shown': '' } as const;
-
 /**
  * The crew board: who can take the job, the four marks, the grid, the lists, the signers. Holds no state and needs no
  * script: built into the demo's page, and drawn by the island for this device's register.
  */
 export function Board({ view, words, jobApart = false }: Props) {
   const tell = teller(words);
+  const sample = { shown: view.sample, 'show-again': '2', 'practice-only': '', 'not-shown': '' };
   return (
     <>
       <p className="label as-of">{view.asOf}</p>

@@ -11,6 +11,7 @@ import { namesText, ownRegister } from '../../device/register.ts';
 import { dayIn } from '../../device/verify.ts';
 import { keptPeople, nobody, spokenName, withoutErased } from '../../people.ts';
 import { speaker, type Tell, teller, type WordTable } from '../../speak.ts';
+import { Arrow } from '../Arrow.tsx';
 import { TextField } from '../TextField.tsx';
 import { useLater } from '../useLater.ts';
 import { Board } from './Board.tsx';
@@ -28,6 +29,8 @@ interface Props extends PracticeGiven {
   readonly registerPage: string;
   /** Address of the page for those who assign. */
   readonly assignPage: string;
+  /** Address of the demo's board. */
+  readonly demoPage: string;
 }
 
 /** All that this page wants of the device; its key is not among it. */
@@ -43,7 +46,7 @@ const sheets = () => import('./OwnSheet.tsx').then(({ OwnSheet }) => OwnSheet);
  * it the sheet of one person or one task. Nothing of it leaves the device.
  */
 export default function DeviceBoard(props: Props) {
-  const { lang, words, map, sheets: given, families, world, registerPage, assignPage } = props;
+  const { lang, words, map, sheets: given, families, world, registerPage, assignPage, demoPage } = props;
   const speak = useMemo(() => speaker(words), [words]);
   const tell = useMemo(() => teller(words), [words]);
   const which = useWhich();
@@ -129,6 +132,14 @@ export default function DeviceBoard(props: Props) {
       <h1 ref={top} tabIndex={-1}>
         {title.head}
       </h1>
+      {!apart && (
+        <nav className="pick whose" aria-label={tell('crew.boards')}>
+          <a href={demoPage}>{tell('crew.demo')}</a>
+          <a href="#board" aria-current="page">
+            {tell('crew.device')}
+          </a>
+        </nav>
+      )}
       {read === undefined && !broken && <p role="status">{tell('register.reading')}</p>}
       {(broken || (read !== undefined && opened === undefined)) && (
         <NothingHere broken={broken} registerPage={registerPage} tell={tell} />
@@ -158,13 +169,23 @@ export default function DeviceBoard(props: Props) {
               </details>
             )}
           </div>
-          {view !== undefined && <Board view={view} words={words} jobApart />}
+          {view !== undefined && (
+            <>
+              <Board view={view} words={words} jobApart />
+              <div className="buttons">
+                <button type="button" className="button" onClick={() => print()}>
+                  {tell('crewDevice.print')} <Arrow />
+                </button>
+              </div>
+            </>
+          )}
           {apart && source !== undefined && OwnSheet !== null && (
             <OwnSheet
               key={`${which.person} ${which.task}`}
               person={which.person}
               task={which.task}
               source={source}
+              opened={opened}
               regrade={regrade}
             />
           )}
