@@ -300,12 +300,36 @@ describe('this device’s register', () => {
     await page.goBack();
     await expect.poll(() => page.locator('h1').textContent()).toBe('Hanne Vallmoor');
     const path = await devices.saved(page, 'Take out everything held about this person');
+    expect(path).toMatch(/held-about-p-05-2026-03-09\.json$/);
     const taken = JSON.parse(await readFile(path, 'utf8'));
     expect(Object.keys(taken)).toEqual(['id', 'entries', 'bodies']);
     expect(taken.id).toBe('p-05');
     expect(taken.entries.length).toBe(await page.locator('.entry-row').count());
+    // The same in words: what was signed in every entry is on paper, and shut again after it.
+    await page.evaluate(() => {
+      window.print = () => {
+        const open = [...document.querySelectorAll('.entry-row details')].map((one) => one.matches('[open]'));
+        document.body.dataset['printed'] = String(open.length > 0 && open.every(Boolean));
+      };
+    });
+    await page.getByRole('button', { name: 'Print everything about this person' }).click();
+    expect(await page.evaluate(() => document.body.dataset['printed'])).toBe('true');
+    await page.emulateMedia({ media: 'print' });
+    const signed = page.locator('.entry-row details > div');
+    expect(await signed.evaluateAll((all) => all.every((one) => one.checkVisibility()))).toBe(true);
+    await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+    expect(await page.locator('.person-entries').isVisible()).toBe(false);
+    await page.emulateMedia({ media: 'screen' });
+    expect(await page.locator('.entry-row details[open]').count()).toBe(0);
     await page.getByRole('link', { name: 'Crew board' }).first().click();
     await expect.poll(() => page.locator('.board-grid').isVisible()).toBe(true);
+    // Who was erased is no column; the list says where to look.
+    expect(await page.locator('.board-grid').textContent()).not.toContain('p-17');
+    await page.getByRole('button', { name: 'Print this board' }).waitFor();
+    await page.locator('.erased').getByRole('link', { name: 'p-17' }).click();
+    await page.getByText('p-17 was erased from this register on 11 August 2025').waitFor();
+    expect(await page.locator('h1').textContent()).toBe('p-17');
+    expect(await page.locator('.person-asked, .stand').count()).toBe(0);
     await context.close();
   });
 

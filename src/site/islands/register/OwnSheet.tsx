@@ -1,8 +1,9 @@
 import { useState } from 'react';
 import type { Regrade } from '../../../register/checks.ts';
-import { personFile } from '../../../register/person.ts';
 import type { CrewSource } from '../../crewLines.ts';
 import { saveFile } from '../../device/files.ts';
+import type { Opened } from '../../device/register.ts';
+import { heldAbout } from '../../heldAbout.ts';
 import { personView } from '../../personView.ts';
 import { taskView } from '../../taskView.ts';
 import { Arrow } from '../Arrow.tsx';
@@ -14,11 +15,13 @@ interface Props {
   readonly person: string | undefined;
   readonly task: string | undefined;
   readonly source: CrewSource;
+  /** The register as it is known now, whatever day the sheet is of. */
+  readonly opened: Opened;
   readonly regrade: Regrade;
 }
 
 /** The sheet of one person or one task of this device's register. Loaded when one is asked for. */
-export function OwnSheet({ person, task, source, regrade }: Props) {
+export function OwnSheet({ person, task, source, opened, regrade }: Props) {
   const { tell } = source;
   if (person !== undefined) {
     const view = personView(source, person);
@@ -30,7 +33,7 @@ export function OwnSheet({ person, task, source, regrade }: Props) {
         view={view}
         tell={tell}
         asked={<MayForm source={source} person={person} regrade={regrade} />}
-        acts={<PersonActs source={source} person={person} name={view.name} />}
+        acts={<PersonActs source={source} opened={opened} person={person} name={view.name} />}
       />
     );
   }
@@ -63,23 +66,44 @@ function Print({ source: { tell } }: Pick<Props, 'source'>) {
   );
 }
 
+/** The sheet with every entry, and what was signed in each: opened for paper, and shut again after it. */
+function printAll() {
+  const entries = document.querySelector('.person-entries');
+  if (entries === null) return;
+  const shut = [...entries.querySelectorAll<HTMLDetailsElement>('details:not([open])')];
+  for (const one of shut) one.open = true;
+  entries.classList.add('on-paper');
+  addEventListener(
+    'afterprint',
+    () => {
+      entries.classList.remove('on-paper');
+      for (const one of shut) one.open = false;
+    },
+    { once: true },
+  );
+  print();
+}
+
 function PersonActs({
-  source,
+  source: { tell },
+  opened,
   person,
   name,
-}: Pick<Props, 'source'> & { readonly person: string; readonly name: string }) {
-  const { judged, tell } = source;
+}: Pick<Props, 'source' | 'opened'> & { readonly person: string; readonly name: string }) {
   const [took, setTook] = useState('');
   const takeOut = () => {
-    const file = `everything-${person}.json`;
-    saveFile(file, `${JSON.stringify(personFile(judged, person), null, 2)}\n`);
-    setTook(tell('person.tookOut', { name: file }));
+    const file = heldAbout(opened.judged, person, opened.at);
+    saveFile(file.name, file.text);
+    setTook(tell('person.tookOut', { name: file.name }));
   };
   return (
     <>
       <div className="buttons">
         <button type="button" className="button" onClick={() => print()}>
           {tell('person.print')} <Arrow />
+        </button>
+        <button type="button" className="button second" onClick={printAll}>
+          {tell('person.printAll')} <Arrow />
         </button>
         <button type="button" className="button second" onClick={takeOut}>
           {tell('person.takeOut')} <Arrow />
