@@ -34,6 +34,14 @@ export const named = (
 export const withoutErased = (names: Names, erased: ReadonlySet<string>): Names =>
   erased.size === 0 ? names : new Map([...names].filter(([id]) => !erased.has(id)));
 
+/** The ids that go by a name, however its letters are written; none where the text is an id itself. */
+export function idsOfName(text: string, { ids, names }: People, known: readonly string[]): readonly string[] {
+  const wanted = text.trim();
+  if (wanted === '' || known.includes(wanted) || ids.includes(wanted)) return [];
+  const plain = (name: string) => name.toLowerCase().split(/\s+/).join(' ');
+  return [...names].filter(([, name]) => plain(name) === plain(wanted)).map(([id]) => id);
+}
+
 /** Signs up to which an id stands in a box as it is. */
 const WHOLE = 5;
 

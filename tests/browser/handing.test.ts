@@ -225,12 +225,30 @@ describe.each(['light', 'dark'] as const)('two phones in the %s look, pictures b
     await page.locator('#begin-pass').fill(phrase);
     await page.getByRole('button', { name: 'Begin the register' }).click();
     await page.getByText('Every signature holds').waitFor();
+    // A file of another key first: the picture that comes after it empties the box with that file's name.
+    // That of RFC 8032, section 7.1, test 1.
+    const publicKey = 'd75a980182b10ab7d54bfed3c964073a0ee172f3daa62325af021a68f707511a';
+    const other = { v: 1, kind: 'public-key', publicKey };
+    const box = page.getByLabel('Public file of the witness’s key');
+    await box.setInputFiles(await devices.file('other-key.json', JSON.stringify(other)));
+    await page.getByText('Key d75a9801.', { exact: true }).waitFor();
+    expect(await box.inputValue()).toContain('other-key.json');
     await takePicture(page, shot);
     await page.getByText(`Key ${digits?.slice(0, 8)}.`, { exact: true }).waitFor();
+    expect(await box.inputValue()).toBe('');
+    const says = page.locator('blockquote[aria-labelledby="appoint-says"]');
+    expect(await says.count()).toBe(0);
     await page.getByLabel('The witness’s id').fill(trainer);
+    await page.getByLabel('From the day on').fill('2026-03-09');
+    const sentence = `Key ${digits?.slice(0, 8)} to ${trainer}, for all tasks, from 9 March 2026, for good.`;
+    expect(await says.textContent()).toBe(sentence);
+    await page.getByLabel('From the day on').fill('');
     await page.locator('#appoint-pass').fill(phrase);
     await page.getByRole('button', { name: 'Sign the appointment' }).click();
     await page.getByText('Signed. Entry').waitFor();
+    await expect.poll(() => page.getByLabel('The witness’s id').inputValue()).toBe('');
+    expect(await page.getByText(`Key ${digits?.slice(0, 8)}.`, { exact: true }).count()).toBe(0);
+    expect(await page.getByLabel('Take a picture of its code').first().inputValue()).toBe('');
     await coach.page
       .getByLabel('Bring a register in')
       .setInputFiles(await devices.saved(page, 'Carry it off'));

@@ -1,11 +1,15 @@
 import { type FormEvent, useState } from 'react';
 import { appoint, appointFaults } from '../../../register/acts/appoint.ts';
+import { isDay } from '../../../register/days.ts';
 import { readPublicFile } from '../../../register/keyFile.ts';
+import { personId } from '../../../register/shapes.ts';
 import type { TaskMap } from '../../../register/taskMap.ts';
 import { GivenError } from '../../../trade/given.ts';
+import { dayText } from '../../dates.ts';
 import { chance } from '../../device/edge.ts';
 import { withoutSecret } from '../../device/keys.ts';
 import { signHere } from '../../device/sign.ts';
+import { named } from '../../people.ts';
 import { shortKey } from '../../shortKey.ts';
 import type { Speak, Tell } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
@@ -33,20 +37,40 @@ export function AppointSection({ device, map, refresh, speak, tell }: Props) {
   const [all, setAll] = useState(true);
   const [tasks, setTasks] = useState<readonly string[]>([]);
   const [day, setDay] = useState('');
+  // Counts what was signed here and when the owner's own key was taken: the entries for a key begin anew.
+  const [round, setRound] = useState(0);
   const pass = usePassphrase();
   const doing = useDoing(tell);
   if (key === undefined || opened === undefined) return null;
+  const { names } = device.people;
   const { view } = opened.judged;
   const today = view.dayIn(view.zone, opened.at);
+  const given = {
+    witness,
+    person: person.trim(),
+    tasks: all ? ('all' as const) : tasks,
+    on: day.trim() === '' ? today : day.trim(),
+  };
+  const says =
+    witness === '' || personId(given.person) !== undefined || given.tasks.length === 0 || !isDay(given.on)
+      ? undefined
+      : tell('handing.appointSays', {
+          key: shortKey(witness),
+          person: named(given.person, names, (values) => tell('drills.nameId', values)),
+          tasks: all ? tell('handing.allTasks') : tasks.join(', '),
+          day: dayText(tell, given.on),
+        });
+  const empty = () => {
+    setWitness('');
+    setPerson('');
+    setAll(true);
+    setTasks([]);
+    setDay('');
+    setRound((n) => n + 1);
+  };
   const sign = (event: FormEvent) => {
     event.preventDefault();
     const passphrase = pass.take();
-    const given = {
-      witness,
-      person: person.trim(),
-      tasks: all ? ('all' as const) : tasks,
-      on: day.trim() === '' ? today : day.trim(),
-    };
     void doing
       .run(async () => {
         // Before the key is opened: a wrong passphrase hides nothing else that is wrong.
@@ -62,7 +86,7 @@ export function AppointSection({ device, map, refresh, speak, tell }: Props) {
         return tell('register.appointed', { entry: shortKey(entry) });
       })
       .then((good) => {
-        if (good) setWitness('');
+        if (good) empty();
         return refresh();
       });
   };
@@ -71,6 +95,7 @@ export function AppointSection({ device, map, refresh, speak, tell }: Props) {
       <h2 className="view-title">{tell('register.appoint')}</h2>
       <p>{tell('register.appointLine')}</p>
       <HandedEntry
+        key={round}
         mark="key"
         label={tell('register.publicFile')}
         onText={(text) => {
@@ -80,7 +105,14 @@ export function AppointSection({ device, map, refresh, speak, tell }: Props) {
         tell={tell}
       />
       <p>
-        <button type="button" className="as-link offer" onClick={() => setWitness(key.publicKey)}>
+        <button
+          type="button"
+          className="as-link offer"
+          onClick={() => {
+            setWitness(key.publicKey);
+            setRound((n) => n + 1);
+          }}
+        >
           {tell('register.useOwn')}
         </button>
       </p>
@@ -127,6 +159,16 @@ export function AppointSection({ device, map, refresh, speak, tell }: Props) {
           {!all && <TaskChoices map={map} chosen={tasks} onChosen={setTasks} speak={speak} />}
           <Refused faults={doing.faults} fields={['tasks']} tell={tell} />
         </fieldset>
+        {says !== undefined && (
+          <>
+            <p className="label" id="appoint-says">
+              {tell('witness.says')}
+            </p>
+            <blockquote className="says" aria-labelledby="appoint-says">
+              {says}
+            </blockquote>
+          </>
+        )}
         <Passphrase
           id="appoint-pass"
           label={tell('register.pass')}

@@ -28,42 +28,54 @@ interface Props {
  */
 export function HandedEntry({ mark, label, hint, wrong, onText, tell }: Props) {
   const [link, setLink] = useState('');
+  // An entry is emptied as soon as something came by another one: no name of an earlier file stands beside what came later.
+  const [emptied, setEmptied] = useState({ file: 0, picture: 0 });
+  const cameBy = (entry: 'file' | 'picture' | 'link') => {
+    setEmptied(({ file, picture }) => ({
+      file: entry === 'file' ? file : file + 1,
+      picture: entry === 'picture' ? picture : picture + 1,
+    }));
+    setLink('');
+  };
   useReader();
   const pasted = useDoing(tell);
-  const addressed = useAddressed(mark, onText, tell);
-  const take = async (text: string, came: 'text' | 'link') => {
-    await onText(await handedText(text, mark, came, tell));
-    return '';
+  const take = async (text: string, entry: 'file' | 'picture' | 'link') => {
+    await onText(text);
+    cameBy(entry);
   };
+  const addressed = useAddressed(mark, (text) => take(text, 'link'), tell);
   const read = async (file: File): Promise<string | undefined> => {
     if (!file.type.startsWith('image/')) return readFile(file);
     return handedText(await pictureText(file, tell), mark, 'code', tell);
   };
   const open = (event: FormEvent) => {
     event.preventDefault();
-    void pasted.run(() => take(link, 'link'));
+    void pasted.run(async () => {
+      await take(await handedText(link, mark, 'link', tell), 'link');
+      return '';
+    });
   };
   return (
     <>
       <Refused faults={addressed} tell={tell} />
       <FileEntry
+        key={`file-${emptied.file}`}
         label={label}
         {...(hint === undefined ? {} : { hint })}
         {...(wrong === undefined ? {} : { wrong })}
         accept="application/json,.json,image/*"
         read={read}
-        onText={async (text) => {
-          await take(text, 'text');
-        }}
+        onText={async (text) => take(await handedText(text, mark, 'text', tell), 'file')}
         tell={tell}
       />
       <FileEntry
+        key={`picture-${emptied.picture}`}
         label={tell('handing.picture')}
         hint={tell('handing.pictureHint')}
         accept="image/*"
         capture="environment"
         read={read}
-        onText={onText}
+        onText={(text) => take(text, 'picture')}
         tell={tell}
       />
       <details className="opens">
