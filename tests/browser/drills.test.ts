@@ -537,6 +537,11 @@ describe('the browser’s storage, and seven days', () => {
     await expect.poll(() => page.getByText('This device once held more').count()).toBe(0);
     await takeKey(page, kd, 'kd-desk');
     await page.getByText('this key has signed under that name already').waitFor();
+    // Nor the name in its file: who has that one may have signed what is not here.
+    await takeKey(page, kd, 'made');
+    await page
+      .getByText('the device that this key comes from has that name: name this device anew')
+      .waitFor();
     await takeKey(page, kd, 'kd-desk-2');
     await page.getByText('device kd-desk-2').waitFor();
     expect((await verified(page)).codes).toEqual([]);

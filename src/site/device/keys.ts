@@ -68,7 +68,7 @@ export async function takeInKey(seen: Seen, text: string, device: string): Promi
       { field: 'key', message: 'this key is not wrapped', todo: 'take one that has a passphrase' },
     ]);
   }
-  const wrong = [...deviceFaults(device), ...(await usedFaults(key.publicKey, device))];
+  const wrong = [...deviceFaults(device), ...(await usedFaults(key, device))];
   if (wrong.length > 0) throw new GivenError(wrong);
   const own = { ...key, device };
   await keep(seen, own);
@@ -77,11 +77,19 @@ export async function takeInKey(seen: Seen, text: string, device: string): Promi
 
 /**
  * A name under which the key has signed already is refused, unless it is this very device's own: two devices of one
- * name number their entries alike, and both are in doubt.
+ * name number their entries alike, and both are in doubt. So is the name in the key's file: the device of that name has it
+ * still, or it was lost with entries that nobody here may know.
  */
-async function usedFaults(publicKey: string, device: string): Promise<readonly Fault[]> {
+async function usedFaults(
+  { publicKey, device: earlier }: KeyFile,
+  device: string,
+): Promise<readonly Fault[]> {
   const own = await ownKey();
   if (own?.publicKey === publicKey && own.device === device) return [];
+  if (device === earlier) {
+    const message = 'the device that this key comes from has that name';
+    return [{ field: 'device', value: device, message, todo: 'name this device anew' }];
+  }
   const files = await (await openStore()).get('register', 'files');
   if (files === undefined || !Object.hasOwn(files, chainPath(publicKey, device))) return [];
   const message = 'this key has signed under that name already';
