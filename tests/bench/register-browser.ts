@@ -3,33 +3,21 @@
  * this one, from where the device keeps it: the first time, and after the page was loaded again. Wanted: under a second
  * after the first time. The modules are served as they lie, their types taken off, so that no built site is needed.
  */
-import { readFileSync } from 'node:fs';
 import { createServer } from 'node:http';
-import { stripTypeScriptTypes } from 'node:module';
 import type { AddressInfo } from 'node:net';
 import { openBrowser } from '../browser/browser.ts';
+import { modulePage, moduleText } from '../browser/modules.ts';
 import { bigMap, bigRegister, LAST_DAY } from '../register/big.ts';
 
 const ENTRIES = 5000;
 const SLOWER = 4;
 const TURNS = 5;
 
-const imports = {
-  '@noble/curves/': '/node_modules/@noble/curves/',
-  '@noble/hashes/': '/node_modules/@noble/hashes/',
-  idb: '/node_modules/idb/build/index.js',
-};
-const page = `<!doctype html><title>bench</title><script type="importmap">${JSON.stringify({ imports })}</script>`;
 const server = createServer((request, response) => {
   const path = new URL(request.url ?? '/', 'http://host').pathname;
-  if (path === '/') response.setHeader('content-type', 'text/html').end(page);
-  else if (!/^\/(src|node_modules)\/[\w@./-]+\.(ts|js)$/.test(path) || path.includes('..')) {
-    response.writeHead(404).end();
-  } else {
-    const text = readFileSync(new URL(`../..${path}`, import.meta.url), 'utf8');
-    response.setHeader('content-type', 'text/javascript');
-    response.end(path.endsWith('.ts') ? stripTypeScriptTypes(text) : text);
-  }
+  const text = path === '/' ? modulePage('bench') : moduleText(path);
+  if (text === undefined) response.writeHead(404).end();
+  else response.setHeader('content-type', path === '/' ? 'text/html' : 'text/javascript').end(text);
 });
 await new Promise<void>((ready) => server.listen(0, '127.0.0.1', ready));
 const { port } = server.address() as AddressInfo;
