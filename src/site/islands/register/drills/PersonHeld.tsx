@@ -1,10 +1,9 @@
 import { type FormEvent, useState } from 'react';
-import { canonical, type Json } from '../../../../register/canonical.ts';
-import { personFile } from '../../../../register/person.ts';
 import { GivenError } from '../../../../trade/given.ts';
 import { saveFile } from '../../../device/files.ts';
 import { peopleOnRecord } from '../../../drills/erasing.ts';
 import type { Looking } from '../../../drills/looking.ts';
+import { heldAbout } from '../../../heldAbout.ts';
 import { Arrow } from '../../Arrow.tsx';
 import { Refused } from '../../Refused.tsx';
 import { useDoing } from '../Doing.tsx';
@@ -22,11 +21,9 @@ export function PersonHeld({ looking }: { readonly looking: Looking }) {
           { field: 'person', message: tell('drills.pickFirst'), todo: tell('drills.pickTodo') },
         ]);
       }
-      const held = personFile(judged, person);
-      const name = `held-about-${person}-${judged.view.dayIn(judged.view.zone, now)}.json`;
-      saveFile(name, `${canonical(held as unknown as Json)}\n`);
-      const counts = { entries: held.entries.length, bodies: held.bodies.length };
-      return tell('drills.heldSaved', { name, ...counts });
+      const { name, text, entries, bodies } = heldAbout(judged, person, now);
+      saveFile(name, text);
+      return tell('drills.heldSaved', { name, entries, bodies });
     });
   };
   return (
