@@ -14,7 +14,6 @@ import { speaker, type Tell, teller, type WordTable } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
 import { TextField } from '../TextField.tsx';
 import { useLater } from '../useLater.ts';
-import { Board } from './Board.tsx';
 import { Job } from './Job.tsx';
 import { TaskChoices } from './TaskChoices.tsx';
 import { type PracticeGiven, usePractice } from './usePractice.ts';
@@ -40,6 +39,7 @@ async function readBoard() {
 }
 
 const sheets = () => import('./OwnSheet.tsx').then(({ OwnSheet }) => OwnSheet);
+const boards = () => import('./Board.tsx').then(({ Board }) => Board);
 
 /**
  * The crew board of this device's register, on any day and as known on any day, for the tasks that a job needs; and from
@@ -51,6 +51,7 @@ export default function DeviceBoard(props: Props) {
   const tell = useMemo(() => teller(words), [words]);
   const which = useWhich();
   const OwnSheet = useLater(sheets);
+  const Board = useLater(boards);
   const { value: read, failed } = useReading(readBoard);
   const [chosen, setDay] = useState<string>();
   const [known, setKnown] = useState('');
@@ -169,7 +170,7 @@ export default function DeviceBoard(props: Props) {
               </details>
             )}
           </div>
-          {view !== undefined && (
+          {view !== undefined && Board !== null && (
             <>
               <Board view={view} words={words} jobApart />
               <div className="buttons">
