@@ -58,8 +58,8 @@ export function boardOf(judged: Judged, asked: BoardAsked): Board {
   const checks = checksOf(judged, asked.map, asked.regrade);
   const people = new Set(asked.people ?? []);
   // Everyone with an entry, entered in time or not: a board of an earlier day says that nothing was shown then.
-  for (const { id, header } of view.order.list) {
-    if (header.about !== null && !authority.voids.has(id)) people.add(header.about);
+  for (const { header } of view.order.list) {
+    if (header.about !== null) people.add(header.about);
   }
   const rows = rowsOf(judged, asked);
   return {

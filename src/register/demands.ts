@@ -1,3 +1,4 @@
+import { lackingOf } from './lacking.ts';
 import type { Placed } from './order.ts';
 import { misread, type Refusal, refusal } from './refusal.ts';
 import type { Authority } from './rights.ts';
@@ -22,6 +23,12 @@ function targetOf({ order }: View, p: Placed): Placed | undefined {
   return q !== undefined && order.mayKnow(p, q) ? q : undefined;
 }
 
+/** Whether what an entry acts on is missing here: it does nothing then, and nothing is wrong with it that is known. */
+function isMissing({ order }: View, p: Placed): boolean {
+  const [id, more] = p.header.target;
+  return id !== undefined && more === undefined && lackingOf(order).has(id) && !order.byId.has(id);
+}
+
 const checked: Demand = (p, view, authority) => {
   const state = authority.body(p, 'check');
   if (p.header.about === null) return misread('about: nobody is named');
@@ -33,6 +40,7 @@ const checked: Demand = (p, view, authority) => {
 };
 
 const seconded: Demand = (p, view, authority) => {
+  if (isMissing(view, p)) return standing(p, view, authority);
   const q = targetOf(view, p);
   if (q?.header.kind !== 'check') return refusal('not-appointed', 'no-target');
   if (q.header.about !== p.header.about) return misread('about: not the person of the check');
@@ -48,6 +56,7 @@ const seconded: Demand = (p, view, authority) => {
 const amended =
   (...kinds: readonly string[]): Demand =>
   (p, view, authority) => {
+    if (isMissing(view, p)) return standing(p, view, authority);
     const q = targetOf(view, p);
     if (q === undefined || !kinds.includes(q.header.kind)) return refusal('not-appointed', 'no-target');
     if (q.header.about !== p.header.about) return misread('about: not the person of the entry');

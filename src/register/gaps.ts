@@ -23,7 +23,7 @@ export interface Gap {
 export function gapsOf(view: View, authority: Authority, settled: ReadonlySet<string>): readonly Gap[] {
   const found = new Map<string, { cited: Citation; by: Placed[] }>();
   for (const p of view.list) {
-    if (p.lacks.length === 0 || authority.voids.get(p.id)?.code === 'after-retirement') continue;
+    if (p.lacks.length === 0) continue;
     for (const cited of p.lacks) {
       const key = `${cited.id}.${chainOf(cited)}`;
       const gap = found.get(key) ?? { cited, by: [] };
@@ -31,17 +31,28 @@ export function gapsOf(view: View, authority: Authority, settled: ReadonlySet<st
       found.set(key, gap);
     }
   }
+  // Whoever retires a key after an entry speaks of that entry, though what followed it may be all that he cites.
+  const named = authority.retirements.flatMap((r) =>
+    r.entry.header.target.map((id) => [id, r.entry] as const),
+  );
+  for (const { cited, by } of found.values())
+    by.push(...named.filter(([id]) => id === cited.id).map(([, p]) => p));
   return [...found.values()].map(({ cited, by }) => {
     const first = by.find(authority.hasStanding);
     const speaks = first ?? (by[0] as Placed);
     const cutBy = cuts(authority, cited);
     const inPast = cutBy.some((c) => by.some((p) => p === c || view.order.isPast(c, p)));
+    // Spoken of only by what a retirement or take-over cut off, and knew.
+    const past = by.every((p) => {
+      const refused = authority.voids.get(p.id);
+      return refused?.code === 'after-retirement' && refused.settled;
+    });
     return {
       cited,
       by: speaks,
       until: view.dayIn(view.zone, speaks.entered),
       cut: cutBy.length > 0,
-      settled: settled.has(cited.id) || inPast,
+      settled: settled.has(cited.id) || inPast || past,
       heard: first !== undefined,
     };
   });
@@ -53,9 +64,9 @@ function cuts(authority: Authority, cited: Citation): readonly Placed[] {
   return authority.retirements.filter((r) => r.key === cited.signer && !needed(r, cited)).map((r) => r.entry);
 }
 
-/** Whether a missing entry lies in its chain before something that stands. */
-const needed = ({ upTo }: Retirement, cited: Citation): boolean =>
-  (upTo.get(chainOf(cited)) ?? 0) > cited.seq;
+/** Whether a missing entry stands itself, or lies in its chain before something that does. */
+const needed = ({ stands, upTo }: Retirement, cited: Citation): boolean =>
+  stands.has(cited.id) || (upTo.get(chainOf(cited)) ?? 0) > cited.seq;
 
 /** Settlements of single entries (missing, back-dated): by target, unless two that do not know each other name one. */
 export function settledTargets(view: View, settles: readonly Placed[]): ReadonlySet<string> {

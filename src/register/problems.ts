@@ -85,7 +85,8 @@ export function listProblems(
   );
 }
 
-/** An altered body is reported once, at its own file. */
+/** An altered body is reported once, at its own file; one about somebody who was erased is missed by nobody. */
 function bodyIsMissing({ view }: Omit<Judged, 'problems'>, p: Placed): boolean {
-  return bodyState(view, p).state === 'missing';
+  const { about } = p.header;
+  return bodyState(view, p).state === 'missing' && (about === null || !view.erased.has(about));
 }

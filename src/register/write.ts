@@ -75,6 +75,9 @@ export function refuseIf(faults: readonly (Fault | undefined)[]): void {
 
 export const deviceOf = ({ signer, device }: Writing): string => device ?? signer.device;
 
+export const isRetired = ({ authority }: Judged, key: string): boolean =>
+  authority.retirements.some((r) => r.key === key);
+
 /** Faults that keep a key from writing anything into a register. */
 export function writerFaults(judged: Judged, writing: Writing): readonly Fault[] {
   const { authority, view } = judged;
@@ -83,7 +86,8 @@ export function writerFaults(judged: Judged, writing: Writing): readonly Fault[]
   const faults: Fault[] = [];
   const wrong = deviceName(device);
   if (wrong !== undefined) faults.push(fault('device', device, `the device ${wrong}`, 'name the device so'));
-  if (authority.retirements.some((r) => r.key === publicKey)) {
+  // An owner's acts end only by a take-over: what his retirement as a witness ends is asked where a witness signs.
+  if (isRetired(judged, publicKey) && publicKey !== authority.owner) {
     faults.push(fault('key', publicKey, 'this key is retired', 'sign with a key that is not'));
   }
   if (authority.takeOvers.length > 0 && publicKey === view.begin.header.signer) {

@@ -2,7 +2,7 @@ import type { Fault } from '../../trade/given.ts';
 import { readInstant, writeInstant } from '../days.ts';
 import type { Judged } from '../judged.ts';
 import { fault, refuseIf, type Writing, type Written, writeEntry, writerFaults } from '../write.ts';
-import { personFaults, standingFaults, textFaults } from './faults.ts';
+import { endedFaults, personFaults, standingFaults, textFaults } from './faults.ts';
 
 export interface AssignedGiven {
   readonly job: string;
@@ -20,6 +20,7 @@ export function assignedFaults(judged: Judged, given: AssignedGiven, writing: Wr
   const { job, person, from, to, override } = given;
   const [start, end] = [readInstant(from), readInstant(to)];
   return [
+    ...endedFaults(judged, writing),
     ...writerFaults(judged, writing),
     ...standingFaults(judged, writing),
     ...textFaults('job', job, 'write the id of the job'),

@@ -19,7 +19,7 @@ import type { Judged } from '../judged.ts';
 import { fullVariant, isHeading, revisionOn, type TaskMap, taskOf, variantFaults } from '../taskMap.ts';
 import { fault, refuseIf, type Writing, type Written, writeEntry, writerFaults } from '../write.ts';
 import { evidenceFaults } from './evidence.ts';
-import { personFaults, taskFaults } from './faults.ts';
+import { endedFaults, personFaults, taskFaults } from './faults.ts';
 import { type Demands, ownStandingFaults } from './ownStanding.ts';
 
 /** What a witness saw. */
@@ -57,6 +57,7 @@ export function checkFaults(
   demands?: Demands,
 ): readonly Fault[] {
   const faults: (Fault | undefined)[] = [
+    ...endedFaults(judged, writing),
     ...writerFaults(judged, writing),
     ...personFaults(judged, given.person),
     ...taskFaults(map, given.task),

@@ -4,7 +4,7 @@ import type { Judged } from '../judged.ts';
 import { isGoodPoint } from '../keys.ts';
 import { personId, type Shape, text } from '../shapes.ts';
 import { isHeading, type TaskMap, taskOf } from '../taskMap.ts';
-import { fault, type Writing } from '../write.ts';
+import { fault, isRetired, type Writing } from '../write.ts';
 
 /** What keeps an id from being a person that can be written about. */
 export function personFaults(judged: Judged, person: string): readonly Fault[] {
@@ -86,4 +86,12 @@ export function keyFaults(field: string, key: string): readonly Fault[] {
   if (isGoodPoint(key)) return [];
   if (key === '') return [fault(field, undefined, 'no public key is given', 'give the public key')];
   return [fault(field, key, 'no public key that can be trusted', 'have "key" make one')];
+}
+
+/** What a retirement ends of the owner's own key: his acts as a witness. Of any other key `writerFaults` says it. */
+export function endedFaults(judged: Judged, { signer }: Writing): readonly Fault[] {
+  const { publicKey } = signer;
+  if (publicKey !== judged.authority.owner || !isRetired(judged, publicKey)) return [];
+  const message = 'this key is retired as a witness';
+  return [fault('key', publicKey, message, 'sign with a key that is not')];
 }

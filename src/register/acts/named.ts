@@ -40,13 +40,11 @@ export function named(judged: Judged, field: string, id: string, writing: Writin
           'name one of its entries, or bring in the copy that holds it',
         );
   }
-  if (judged.authority.voids.get(id)?.code === 'after-retirement') {
-    return no('a retirement or a take-over cut this entry off: it counts for nothing', 'name another entry');
-  }
   if (entry.entered > writing.now + AHEAD) {
     return no('the time of this entry has not come', 'set the clock right, or sign later');
   }
-  if (!willKnow(judged, writing, entry)) {
+  const cutOff = judged.authority.voids.get(id)?.code === 'after-retirement';
+  if (!cutOff && !willKnow(judged, writing, entry)) {
     if (!judged.authority.hasStanding(entry)) {
       return no('nobody with standing signed this entry: it counts for nothing', 'name another entry');
     }
@@ -68,6 +66,10 @@ export function namedOf(
 ): Named {
   const found = named(judged, field, id, writing);
   if (found.entry === undefined) return found;
+  if (judged.authority.voids.get(id)?.code === 'after-retirement') {
+    const message = 'a retirement or a take-over cut this entry off: it counts for nothing';
+    return { entry: undefined, faults: [fault(field, id, message, 'name another entry')] };
+  }
   const { kind, about } = found.entry.header;
   if (!kinds.includes(kind)) {
     const todo = `name an entry of kind ${kinds.join(' or ')}`;

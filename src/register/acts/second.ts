@@ -6,7 +6,7 @@ import type { Judged } from '../judged.ts';
 import type { Placed } from '../order.ts';
 import { isHeading, type TaskMap, taskOf } from '../taskMap.ts';
 import { fault, refuseIf, type Writing, type Written, writeEntry, writerFaults } from '../write.ts';
-import { ownFaults } from './faults.ts';
+import { endedFaults, ownFaults } from './faults.ts';
 import { isWithdrawn, namedOf } from './named.ts';
 import { type Demands, ownStandingFaults } from './ownStanding.ts';
 
@@ -30,7 +30,7 @@ export function secondFaults(
   demands?: Demands,
 ): readonly Fault[] {
   const found = namedOf(['check'], judged, 'entry', id, writing);
-  const faults: Fault[] = [...writerFaults(judged, writing)];
+  const faults: Fault[] = [...writerFaults(judged, writing), ...endedFaults(judged, writing)];
   if (found.entry === undefined) return [...faults, ...found.faults];
   faults.push(...checkFaultsFor(judged, found.entry, map, writing));
   const state = judged.authority.body(found.entry, 'check');

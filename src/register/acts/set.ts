@@ -3,7 +3,7 @@ import { covers } from '../appointments.ts';
 import type { Judged } from '../judged.ts';
 import type { TaskMap } from '../taskMap.ts';
 import { fault, type Writing, writerFaults } from '../write.ts';
-import { personFaults, taskFaults } from './faults.ts';
+import { endedFaults, personFaults, taskFaults } from './faults.ts';
 
 /** A sheet that is set: for whom, and which of the tasks that it is evidence for. */
 export interface SetGiven {
@@ -31,6 +31,7 @@ export function setFaults(
   const tasks = taskFaults(map, task);
   const faults = [
     // No entry is written, so only what is wrong with the key itself keeps him from it.
+    ...endedFaults(judged, writing),
     ...writerFaults(judged, writing).filter(({ field }) => field === 'key'),
     ...personFaults(judged, person),
     ...tasks,

@@ -3,7 +3,7 @@ import { type Day, isDay } from '../days.ts';
 import type { Judged } from '../judged.ts';
 import { ticketId } from '../shapes.ts';
 import { fault, refuseIf, type Writing, type Written, writeEntry, writerFaults } from '../write.ts';
-import { ownFaults, personFaults, standingFaults, textFaults } from './faults.ts';
+import { endedFaults, ownFaults, personFaults, standingFaults, textFaults } from './faults.ts';
 
 export interface TicketGiven {
   readonly person: string;
@@ -19,6 +19,7 @@ export interface TicketGiven {
 export function ticketFaults(judged: Judged, given: TicketGiven, writing: Writing): readonly Fault[] {
   const { person, ticket, issuer, number, until } = given;
   return [
+    ...endedFaults(judged, writing),
     ...writerFaults(judged, writing),
     ...standingFaults(judged, writing),
     ...personFaults(judged, person),

@@ -54,7 +54,7 @@ const judged = (f: Fault, { draft, signer }: Tried, before: Judged): boolean => 
     if (field === 'key') return kind !== 'take-over' && (witnessing || !isOwner);
     return field === 'witness';
   }
-  if (/^no such entry|^this entry is missing|^an entry of kind/.test(message)) return acted;
+  if (/^no such entry|^an entry of kind/.test(message)) return acted;
   if (kind === 'succeed' && field === 'next') return false;
   // What was said about a person who is erased is gone: nobody can tell any more what it took to sign it.
   if (message.startsWith('not appointed for')) return !before.view.erased.has(draft.about ?? '');
