@@ -178,6 +178,8 @@ export interface SayAsked {
   readonly revision?: number | undefined;
   /** The day it is entered, in the register's zone. */
   readonly entered: string;
+  /** The person as he is spoken of, his id within; the id when left out. */
+  readonly spoken?: string | undefined;
   /** Who signs, as the register knows the key's person. */
   readonly me: string;
   readonly grade: SheetGrade | undefined;
@@ -200,7 +202,7 @@ export function signatureSays(asked: SayAsked): string {
   const pairs = variantText(task, saw.variant, speak);
   const head = tell(saw.inSight === true ? 'witness.sawAt' : 'witness.enterAt', {
     me,
-    person: saw.person.trim(),
+    person: asked.spoken ?? saw.person.trim(),
     task: `${task.id} ${speak({ say: `${task.id}.name` })}`,
     revision,
     variant: pairs === '' ? '' : tell('witness.inVariant', { pairs }),

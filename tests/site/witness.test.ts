@@ -92,12 +92,13 @@ test('nothing is chosen beforehand: everything is still open', () => {
 });
 
 describe('what the signature will say', () => {
-  const says = (part: Partial<Saw>, task = t05) => {
+  const says = (part: Partial<Saw>, task = t05, spoken?: string) => {
     const saw = { ...whole, ...part };
     const grade = saw.answers === null ? undefined : regradeSheet(saw.answers, practice, language);
     return signatureSays({
       saw,
       outcome: saw.outcome ?? 'shown',
+      spoken,
       task,
       me: 'KD',
       grade,
@@ -109,6 +110,9 @@ describe('what the signature will say', () => {
   };
   const head =
     'I, KD, saw DM at T05 Measure and mark, revision 1 (4 in, sleeve (socketed)), on 9 March 2026: ';
+  test('a name that is known stands with its id', () => {
+    expect(says({}, t05, 'Dana Mott (DM)')).toMatch(/^I, KD, saw Dana Mott \(DM\) at T05 Measure and mark, /);
+  });
   test('shown, with answers, points and measures', () => {
     const answers = answersFile(set, 'dm-phone', draws, right);
     const measured = [{ what: 'piece 1', wanted: `7'-8 5/8"`, got: `7'-8 9/16"`, tool: 'tape 14' }];

@@ -10,7 +10,7 @@ import { saveFile } from '../../device/files.ts';
 import { withoutSecret } from '../../device/keys.ts';
 import { carryOff } from '../../device/register.ts';
 import { signHere } from '../../device/sign.ts';
-import { spokenName } from '../../people.ts';
+import { named, spokenName } from '../../people.ts';
 import { shortKey } from '../../shortKey.ts';
 import { speaker, teller, type WordTable } from '../../speak.ts';
 import type { WitnessTask } from '../../witness.ts';
@@ -127,7 +127,7 @@ export default function SecondWitness(props: Props) {
           saw
             ? tell('secondSheet.says', {
                 me,
-                person: spokenName(person, people.names),
+                person: named(person, people.names, (values) => tell('look.nameId', values)),
                 task: nameOf(check),
                 day: dayText(tell, body.on),
                 witness: witnessOf(check),
@@ -210,7 +210,7 @@ export default function SecondWitness(props: Props) {
             {isOpen && (
               <div>
                 <FirstSigned
-                  person={spokenName(check.person, people.names)}
+                  person={named(check.person, people.names, (values) => tell('look.nameId', values))}
                   body={check.body}
                   entered={view.dayIn(view.zone, check.entry.entered)}
                   witness={witnessOf(check)}

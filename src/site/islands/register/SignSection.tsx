@@ -11,6 +11,8 @@ import { Passphrase, usePassphrase } from './Passphrase.tsx';
 
 interface Props {
   readonly saw: Saw;
+  /** The person as he is spoken of, his id within. */
+  readonly spoken: string;
   readonly task: WitnessTask | undefined;
   readonly outcome: Outcome | null;
   readonly open: readonly SiteKey[];
@@ -33,7 +35,7 @@ interface Props {
 
 /** One sentence that says what will be signed, the passphrase, one button. */
 export function SignSection(props: Props) {
-  const { saw, task, outcome, open, faults, refused, newPerson, grade, sheetNumber, entered } = props;
+  const { saw, spoken, task, outcome, open, faults, refused, newPerson, grade, sheetNumber, entered } = props;
   const { me, doing, onSign, speak, tell } = props;
   const pass = usePassphrase();
   const ready = outcome !== null && task !== undefined && open.length === 0;
@@ -57,7 +59,7 @@ export function SignSection(props: Props) {
       <blockquote className="says" aria-labelledby="witness-says">
         <p>
           {ready
-            ? signatureSays({ saw, outcome, task, entered, me, grade, sheetNumber, speak, tell })
+            ? signatureSays({ saw, spoken, outcome, task, entered, me, grade, sheetNumber, speak, tell })
             : stillOpen}
         </p>
         {rows.length > 0 && (

@@ -23,6 +23,8 @@ interface Props {
   readonly paperPage: string;
   /** The id that is written is one of nobody known. */
   readonly isNew: boolean;
+  /** Ids that go by what is written, where that is a name. */
+  readonly called: readonly string[];
   readonly names: Names;
   readonly faults: readonly Fault[];
   readonly onChange: (part: Partial<Saw>) => void;
@@ -32,13 +34,20 @@ interface Props {
 
 /** Who, which task in which variant, and the day it was seen. */
 export function WhoAndTask(props: Props) {
-  const { saw, on, today, zone, tasks, known, mayCheck, paperPage, isNew, names, faults } = props;
+  const { saw, on, today, zone, tasks, known, mayCheck, paperPage, isNew, called, names, faults } = props;
   const { onChange, speak, tell } = props;
   const task = tasks.find(({ id }) => id === saw.task);
   const choosePair = (pair: string, value: string) => {
     const { [pair]: _, ...others } = saw.variant;
     onChange({ variant: value === '' ? others : { ...others, [pair]: value } });
   };
+  const written = saw.person.trim();
+  const id = called.length === 1 ? (called[0] ?? '') : written;
+  const name = names.get(id);
+  const spoken =
+    called.length > 1
+      ? tell('look.whoMany', { name: written, list: called.join(', ') })
+      : name !== undefined && tell('look.whoIs', { id, name });
   const shown = tasks.filter((one) => !isHeading(one));
   const option = (one: WitnessTask) => (
     <option key={one.id} value={one.id}>
@@ -69,7 +78,8 @@ export function WhoAndTask(props: Props) {
           ))}
         </datalist>
         <p className="hint" role="status">
-          {isNew && tell('witness.newHere', { id: saw.person.trim() })}
+          {isNew && called.length === 0 && tell('witness.newHere', { id: saw.person.trim() })}
+          {spoken}
         </p>
         <Refused faults={faults} fields={['person']} id="witness-who-refused" tell={tell} />
       </TextField>

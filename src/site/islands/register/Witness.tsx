@@ -9,6 +9,7 @@ import { saveFile } from '../../device/files.ts';
 import { withoutSecret } from '../../device/keys.ts';
 import { carryOff } from '../../device/register.ts';
 import { signHere } from '../../device/sign.ts';
+import { idsOfName, named } from '../../people.ts';
 import { speaker, teller, type WordTable } from '../../speak.ts';
 import { tried } from '../../tried.ts';
 import {
@@ -96,7 +97,10 @@ export default function Witness(props: Props) {
   const { view } = judged;
   const today = view.dayIn(view.zone, opened.at);
   const { me, initials, known } = meOn(judged, key, people);
-  const now: Saw = dayWritten ? saw : { ...saw, on: today };
+  // A name that one person here goes by stands for that person's id; what is signed is the id.
+  const called = idsOfName(saw.person, people, known);
+  const who = called.length === 1 ? (called[0] ?? '') : saw.person;
+  const now: Saw = { ...saw, person: who, on: dayWritten ? saw.on : today };
   const barred = bars(now, task, grade);
   const outcome = outcomeOf(now, barred);
   const open = stillOpen(now, task, outcome);
@@ -171,6 +175,7 @@ export default function Witness(props: Props) {
           mayCheck={(id) => mayCheck(judged, key.publicKey, id, now.on)}
           paperPage={paperPage}
           isNew={isNew}
+          called={called}
           names={people.names}
           faults={faults}
           onChange={change}
@@ -217,6 +222,7 @@ export default function Witness(props: Props) {
         />
         <SignSection
           saw={now}
+          spoken={named(now.person.trim(), people.names, (values) => tell('look.nameId', values))}
           task={task}
           outcome={outcome}
           open={open}
