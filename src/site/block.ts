@@ -2,7 +2,8 @@
 export interface Block {
   readonly number: string;
   readonly revision: number;
-  readonly dated: string;
+  /** Left out on a page of this device; empty where the page says it once it stands. */
+  readonly dated?: string | undefined;
   readonly works: string;
   readonly status: string;
 }

@@ -19,25 +19,24 @@ export type { Block } from './block.ts';
 interface OwnSheet {
   readonly number: string;
   readonly revision: number;
-  readonly dated: string;
   readonly block: (tell: Tell) => Block;
 }
 
-/** A sheet that the site draws, ready to fill its title block; of the works, unless it is this device's own. */
+/** The day on which the works adopted the sheets that the site draws. */
+const ADOPTED = '2026-03-09';
+
+/** A sheet that the site draws, ready to fill its title block; of the works, unless it is this device's own and bears no day. */
 const sheet = (
   number: string,
   revision: number,
   status: SiteKey,
   works: SiteKey = 'sheet.ofWorks',
-): OwnSheet => {
-  const dated = '2026-03-09';
-  return {
-    number,
-    revision,
-    dated,
-    block: (tell) => ({ number, revision, dated, works: tell(works), status: tell(status) }),
-  };
-};
+  dated: string | undefined = works === 'deviceSheet.works' ? undefined : ADOPTED,
+): OwnSheet => ({
+  number,
+  revision,
+  block: (tell) => ({ number, revision, dated, works: tell(works), status: tell(status) }),
+});
 
 /** The sheets of the calculators, by the name of each. */
 const sumSheets = Object.fromEntries(
@@ -63,7 +62,7 @@ export const ownSheets = {
   assign: sheet('TH-R00', 1, 'sheet.sample'),
   crew: sheet('TH-R01', 1, 'sheet.sample'),
   register: sheet('TH-R02', 1, 'deviceSheet.status', 'deviceSheet.works'),
-  ownCrew: sheet('TH-R03', 1, 'deviceSheet.status', 'deviceSheet.works'),
+  ownCrew: sheet('TH-R03', 1, 'deviceSheet.status', 'deviceSheet.works', ''),
 } as const;
 
 /** The sheet of a practice family: its number follows from its task. */
