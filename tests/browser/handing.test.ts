@@ -95,7 +95,7 @@ const picture = (buffer: Buffer, name = 'IMG_0001.png') => ({
 });
 
 const takePicture = (page: Page, buffer: Buffer, name?: string) =>
-  page.getByLabel('Take a picture of its code').setInputFiles(picture(buffer, name));
+  page.getByLabel('Take a picture of its code').first().setInputFiles(picture(buffer, name));
 
 /** Writes a length into the three fields by their first, as a text pasted whole. */
 async function write(page: Page, group: string, text: string): Promise<void> {
@@ -243,9 +243,22 @@ describe.each(['light', 'dark'] as const)('two phones in the %s look, pictures b
     const sentence = `Key ${digits?.slice(0, 8)} to ${trainer}, for all tasks, from 9 March 2026, for good.`;
     expect(await says.textContent()).toBe(sentence);
     await page.getByLabel('From the day on').fill('');
+
+    // A passphrase that does not open the key: said under its box, which has the focus again, and nothing else is lost.
+    await page.getByText('Begun. Entry').waitFor();
+    const pass = page.locator('#appoint-pass');
+    await pass.fill(`${phrase}s`);
+    await page.getByRole('button', { name: 'Sign the appointment' }).click();
+    await page.locator('#appoint-pass-refused', { hasText: 'does not open this key' }).waitFor();
+    expect(await pass.evaluate((element) => element === document.activeElement)).toBe(true);
+    expect(await pass.inputValue()).toBe('');
+    expect(await page.getByLabel('The witness’s id').inputValue()).toBe(trainer);
     await page.locator('#appoint-pass').fill(phrase);
     await page.getByRole('button', { name: 'Sign the appointment' }).click();
     await page.getByText('Signed. Entry').waitFor();
+    await expect.poll(() => page.getByText('Begun. Entry').count()).toBe(0);
+    // The sheet of this device bears no day of the works.
+    expect(await page.locator('.title-block').textContent()).not.toContain('2026');
     await expect.poll(() => page.getByLabel('The witness’s id').inputValue()).toBe('');
     expect(await page.getByText(`Key ${digits?.slice(0, 8)}.`, { exact: true }).count()).toBe(0);
     expect(await page.getByLabel('Take a picture of its code').first().inputValue()).toBe('');
@@ -317,6 +330,23 @@ describe.each(['light', 'dark'] as const)('two phones in the %s look, pictures b
       await noSidewaysScroll(page);
       const register = await devices.saved(page, 'Carry it off');
 
+      // The same answers once more: both who signs and who sets is told that this bench was used.
+      await go(page, 'witness');
+      await takePicture(page, answersShot);
+      await page
+        .getByText(/^Already used for entry [0-9a-f]{8}, T05, 4 in.*: a new bench asks something new\.$/)
+        .waitFor();
+      await go(page, 'set');
+      await page.getByLabel('Who it is for').fill(apprentice);
+      await page.getByLabel('Bench number').fill(String(bench));
+      const had = page.getByText(
+        new RegExp(`^${apprentice} has had bench ${bench} of this sheet: entry [0-9a-f]{8}, T05\\.`),
+      );
+      await had.waitFor();
+      await page.getByLabel('Bench number').fill(String(bench + 1));
+      await page.getByText('No entry that counts in the register here used bench').waitFor();
+      expect(await had.count()).toBe(0);
+
       const board = desk.page;
       await board.getByLabel('Bring a register in').setInputFiles(register);
       await board.getByText('1 new entry; 3 in all.').waitFor();
@@ -327,6 +357,10 @@ describe.each(['light', 'dark'] as const)('two phones in the %s look, pictures b
       const names = await devices.file('people.json', JSON.stringify({ people }));
       await board.getByLabel('File of names').setInputFiles(names);
       await board.getByText('2 names are here.').waitFor();
+      await devices.go(board, 'witness');
+      await board.getByLabel('Who', { exact: true }).fill('dana mott');
+      await board.getByText(`${apprentice} is Dana Mott.`, { exact: true }).waitFor();
+      expect(await board.getByText('is new here').count()).toBe(0);
       await devices.go(board, 'crew/own');
       const cell = board.getByRole('link', {
         name: /^Dana Mott, Measure and mark: Shown, witness Kai Torvald/,

@@ -174,8 +174,9 @@ export function AppointSection({ device, map, refresh, speak, tell }: Props) {
           label={tell('register.pass')}
           hint={tell('register.passOnce')}
           field={pass}
+          faults={doing.faults}
+          tell={tell}
         />
-        <Refused faults={doing.faults} fields={['passphrase']} tell={tell} />
         <div className="buttons">
           <button type="submit" className="button" disabled={doing.busy}>
             {tell('register.appointNow')} <Arrow />

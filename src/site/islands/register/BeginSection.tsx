@@ -85,8 +85,9 @@ export function BeginSection({ device, refresh, onDone, tell }: Props) {
                 label={tell('register.pass')}
                 hint={tell('register.passOnce')}
                 field={pass}
+                faults={doing.faults}
+                tell={tell}
               />
-              <Refused faults={doing.faults} fields={['passphrase']} tell={tell} />
             </div>
           </div>
           <div className="buttons">

@@ -142,6 +142,8 @@ function MakeKey({ seen, doing, refresh, tell }: KeyProps & { readonly doing: Re
           hint={tell('register.passHint')}
           fresh
           field={first}
+          faults={doing.faults}
+          tell={tell}
         />
         <Passphrase
           id="key-again"
@@ -149,9 +151,9 @@ function MakeKey({ seen, doing, refresh, tell }: KeyProps & { readonly doing: Re
           hint={tell('register.passTwice')}
           fresh
           field={again}
+          tell={tell}
         />
       </div>
-      <Refused faults={doing.faults} fields={['passphrase']} tell={tell} />
       <div className="buttons">
         <button type="submit" className="button" disabled={doing.busy}>
           {tell('register.makeKey')} <Arrow />
@@ -199,6 +201,7 @@ function SealKey({ own, refresh, tell }: SealProps) {
             label={tell('drills.passNow')}
             hint={tell('register.passOnce')}
             field={now}
+            tell={tell}
           />
           <Refused faults={doing.faults} fields={['now']} tell={tell} />
         </div>
@@ -208,6 +211,8 @@ function SealKey({ own, refresh, tell }: SealProps) {
           hint={tell('register.passHint')}
           fresh
           field={first}
+          faults={doing.faults}
+          tell={tell}
         />
         <Passphrase
           id="seal-again"
@@ -215,9 +220,9 @@ function SealKey({ own, refresh, tell }: SealProps) {
           hint={tell('register.passTwice')}
           fresh
           field={again}
+          tell={tell}
         />
       </div>
-      <Refused faults={doing.faults} fields={['passphrase']} tell={tell} />
       <div className="buttons">
         <button type="submit" value="here" className="button second" disabled={doing.busy}>
           {tell('drills.changeHere')} <Arrow />

@@ -2,6 +2,7 @@ import { type RefObject, useEffect, useRef } from 'react';
 import type { Fault } from '../../../trade/given.ts';
 import { onLeaving } from '../../device/leaving.ts';
 import type { Tell } from '../../speak.ts';
+import { Refused } from '../Refused.tsx';
 
 /** A passphrase is held by its field alone, taken once, and forgotten when the page is left or hidden, or after two minutes. */
 export function usePassphrase() {
@@ -38,9 +39,21 @@ interface Props {
   readonly hint: string;
   readonly fresh?: boolean;
   readonly field: { readonly box: RefObject<HTMLInputElement | null>; readonly touched: () => void };
+  /** What was refused: what is said of the passphrase stands under it, and its box has the focus again. */
+  readonly faults?: readonly Fault[];
+  readonly tell: Tell;
 }
 
-export function Passphrase({ id, label, hint, fresh = false, field }: Props) {
+const NONE: readonly Fault[] = [];
+
+export function Passphrase({ id, label, hint, fresh = false, field, faults = NONE, tell }: Props) {
+  const own = faults.filter((fault) => fault.field === 'passphrase');
+  const refused = own.length > 0;
+  // The button that was pressed is barred meanwhile and loses the focus: the reader would start at the top of the page.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once for each refusal
+  useEffect(() => {
+    if (refused) field.box.current?.focus();
+  }, [faults]);
   return (
     <div>
       <label htmlFor={id}>{label}</label>
@@ -49,12 +62,14 @@ export function Passphrase({ id, label, hint, fresh = false, field }: Props) {
         id={id}
         type="password"
         autoComplete={fresh ? 'new-password' : 'off'}
-        aria-describedby={`${id}-hint`}
+        aria-invalid={refused ? true : undefined}
+        aria-describedby={`${id}-hint ${id}-refused`}
         onInput={field.touched}
       />
       <p className="hint" id={`${id}-hint`}>
         {hint}
       </p>
+      <Refused faults={own} id={`${id}-refused`} tell={tell} />
     </div>
   );
 }

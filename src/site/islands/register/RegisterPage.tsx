@@ -126,7 +126,7 @@ function Head({
     <section className="answer" role="status">
       <p className="label">{label}</p>
       <p className="huge">{line}</p>
-      {done !== '' && device.carried === undefined && <p>{done}</p>}
+      {done !== '' && device.carried === undefined && opened?.judged.entries === 1 && <p>{done}</p>}
       {carried !== undefined && carryWarnings(carried, tell).map((text) => <p key={text}>{text}</p>)}
     </section>
   );

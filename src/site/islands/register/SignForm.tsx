@@ -2,7 +2,6 @@ import type { FormEvent, ReactNode } from 'react';
 import type { Fault } from '../../../trade/given.ts';
 import type { Tell } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
-import { Refused } from '../Refused.tsx';
 import { Came } from './Doing.tsx';
 import { Passphrase, usePassphrase } from './Passphrase.tsx';
 
@@ -42,9 +41,15 @@ export function SignForm({ id, says, cannot, me, doing, onSign, tell, children }
         </>
       )}
       {may && (
-        <Passphrase id={id} label={tell('witness.passphrase')} hint={tell('witness.passHint')} field={pass} />
+        <Passphrase
+          id={id}
+          label={tell('witness.passphrase')}
+          hint={tell('witness.passHint')}
+          field={pass}
+          faults={doing.faults}
+          tell={tell}
+        />
       )}
-      <Refused faults={doing.faults} fields={['passphrase']} tell={tell} />
       <p className="message" id={`${id}-cannot`} role="status">
         {cannot.length > 0 && <strong>{tell('witness.cannot', { why: cannot.join(' ') })}</strong>}
       </p>

@@ -81,9 +81,10 @@ export function SignSection(props: Props) {
             label={tell('witness.passphrase')}
             hint={tell('witness.passHint')}
             field={pass}
+            faults={doing.faults}
+            tell={tell}
           />
         )}
-        <Refused faults={doing.faults} fields={['passphrase']} tell={tell} />
         {newPerson !== undefined && <p className="note">{tell('witness.newHere', { id: newPerson })}</p>}
         <p className="message" id="witness-cannot" role="status">
           {cannot.length > 0 && <strong>{tell('witness.cannot', { why: cannot.join(' ') })}</strong>}

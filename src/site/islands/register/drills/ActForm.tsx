@@ -107,8 +107,9 @@ export function ActForm({ act, device, looking, means, refresh }: Props) {
             label={tell('register.pass')}
             hint={tell('drills.passHint')}
             field={pass}
+            faults={doing.faults}
+            tell={tell}
           />
-          <Refused faults={doing.faults} fields={['passphrase']} tell={tell} />
           <div className="buttons">
             <button type="submit" className="button" disabled={doing.busy}>
               {tell(act.button)} <Arrow />
