@@ -540,7 +540,7 @@ describe('the browser’s storage, and seven days', () => {
     // Nor the name in its file: who has that one may have signed what is not here.
     await takeKey(page, kd, 'made');
     await page
-      .getByText('the device that this key comes from has that name: name this device anew')
+      .getByText('the device that this key comes from has that name. To do: name this device anew.')
       .waitFor();
     await takeKey(page, kd, 'kd-desk-2');
     await page.getByText('device kd-desk-2').waitFor();
