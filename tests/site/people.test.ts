@@ -161,8 +161,12 @@ describe('a person’s sheet', () => {
       return found;
     };
     expect(entry('p-03', /^T05/)).toMatchObject({ seen: '15 Dec 2025', entered: '22 Dec 2025', by: 'KD' });
-    expect(entry('p-06', /^T05/).facts).toContain('Given on the witness’s own device.');
-    expect(entry('p-04', /^T05/).facts).not.toContain('Given on the witness’s own device.');
+    expect(entry('p-06', /^T05/).facts).toContain(
+      'That device has the same name as one of the witness’s own.',
+    );
+    expect(entry('p-04', /^T05/).facts).not.toContain(
+      'That device has the same name as one of the witness’s own.',
+    );
     expect(entry('p-15', /^T05/).holds).toEqual([
       'The signature holds.',
       expect.stringMatching(/^Withdrawn on 24 June 2025: [0-9a-f]{8}\.$/),
@@ -217,6 +221,15 @@ describe('a person’s sheet', () => {
     const rows = taskView(all, { task: 'T05' })?.groups.flatMap((group) => group.rows) ?? [];
     expect(rows.map(({ anchor }) => anchor)).not.toContain('p-17');
     expect(rows).toHaveLength(of);
+  });
+
+  test('the legend shows a sign that stands on this board, and none where nobody is shown', () => {
+    const crew = crewView(source());
+    const marks = crew.tasks.flatMap(({ id }) =>
+      crew.people.map((one) => crew.cell(id, one.id)).filter(({ state }) => state === 'shown'),
+    );
+    expect(marks.map(({ mark }) => mark)).toContain(crew.sample);
+    expect(crewView(source('2020-01-01')).sample).toBe('');
   });
 
   test('board and sheet count a person’s tasks alike', () => {
