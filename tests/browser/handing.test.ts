@@ -266,6 +266,12 @@ describe.each(['light', 'dark'] as const)('two phones in the %s look, pictures b
       .getByLabel('Bring a register in')
       .setInputFiles(await devices.saved(page, 'Carry it off'));
     await coach.page.getByText('It is appointed: all tasks').waitFor();
+
+    // The key that may take over comes the same way.
+    await page.locator('#drill-lost-owner-key summary').click();
+    const naming = page.locator('section.act', { hasText: 'Name the key that may take over' });
+    await naming.getByLabel('Take a picture of its code').setInputFiles(picture(shot));
+    await naming.getByText(`Key ${digits?.slice(0, 8)}.`, { exact: true }).waitFor();
   });
 
   test('the apprentice’s phone reads the set sheet off the trainer’s screen, and answers with the network cut', async () => {

@@ -19,6 +19,8 @@ interface Props {
   readonly wrong?: string;
   /** Takes the file's text, however it came; what it throws is shown beside the entry it came by. */
   readonly onText: (text: string) => void | Promise<void>;
+  /** It stands within a form, which another form cannot: links are taken by another part of the page, this takes file and code. */
+  readonly inForm?: boolean;
   readonly tell: Tell;
 }
 
@@ -26,7 +28,7 @@ interface Props {
  * The entry for a thing that is handed over: its file, a picture of its code, or its link, pasted or in the address of
  * the page.
  */
-export function HandedEntry({ mark, label, hint, wrong, onText, tell }: Props) {
+export function HandedEntry({ mark, label, hint, wrong, onText, inForm = false, tell }: Props) {
   const [link, setLink] = useState('');
   // An entry is emptied as soon as something came by another one: no name of an earlier file stands beside what came later.
   const [emptied, setEmptied] = useState({ file: 0, picture: 0 });
@@ -43,7 +45,7 @@ export function HandedEntry({ mark, label, hint, wrong, onText, tell }: Props) {
     await onText(text);
     cameBy(entry);
   };
-  const addressed = useAddressed(mark, (text) => take(text, 'link'), tell);
+  const addressed = useAddressed(mark, (text) => take(text, 'link'), tell, !inForm);
   const read = async (file: File): Promise<string | undefined> => {
     if (!file.type.startsWith('image/')) return readFile(file);
     return handedText(await pictureText(file, tell), mark, 'code', tell);
@@ -78,24 +80,26 @@ export function HandedEntry({ mark, label, hint, wrong, onText, tell }: Props) {
         onText={(text) => take(text, 'picture')}
         tell={tell}
       />
-      <details className="opens">
-        <summary>{tell('handing.paste')}</summary>
-        <form noValidate onSubmit={open}>
-          <TextField
-            id={`pasted-${mark}`}
-            label={tell('handing.pasted')}
-            value={link}
-            onValue={setLink}
-            autoCapitalize="none"
-          />
-          <div className="buttons">
-            <button type="submit" className="button second" disabled={pasted.busy}>
-              {tell('handing.takeLink')} <Arrow />
-            </button>
-          </div>
-          <Refused faults={pasted.faults} tell={tell} />
-        </form>
-      </details>
+      {!inForm && (
+        <details className="opens">
+          <summary>{tell('handing.paste')}</summary>
+          <form noValidate onSubmit={open}>
+            <TextField
+              id={`pasted-${mark}`}
+              label={tell('handing.pasted')}
+              value={link}
+              onValue={setLink}
+              autoCapitalize="none"
+            />
+            <div className="buttons">
+              <button type="submit" className="button second" disabled={pasted.busy}>
+                {tell('handing.takeLink')} <Arrow />
+              </button>
+            </div>
+            <Refused faults={pasted.faults} tell={tell} />
+          </form>
+        </details>
+      )}
     </>
   );
 }

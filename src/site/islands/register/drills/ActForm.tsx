@@ -13,6 +13,7 @@ import { Refused } from '../../Refused.tsx';
 import { TextField } from '../../TextField.tsx';
 import { Came, useDoing } from '../Doing.tsx';
 import { FileEntry } from '../FileEntry.tsx';
+import { HandedEntry } from '../HandedEntry.tsx';
 import { emptyPassphrase, Passphrase, usePassphrase } from '../Passphrase.tsx';
 import type { Device } from '../useDevice.ts';
 
@@ -183,23 +184,31 @@ function Field({ id, field, value, written, onValue, looking, children }: FieldP
         </div>
       );
     case 'public':
-    case 'file':
       return (
         <div>
-          <FileEntry
+          <HandedEntry
+            mark="key"
             label={label}
             {...said}
             onText={(text) => {
               onValue('');
-              onValue(field.is === 'public' ? readPublicFile(text) : text);
+              onValue(readPublicFile(text));
             }}
+            inForm
             tell={tell}
           />
           <p className="wrap-id" role="status">
-            {value !== '' &&
-              (field.is === 'public'
-                ? tell('drills.publicIs', { key: shortKey(value) })
-                : tell('drills.fileIn', { name: label }))}
+            {value !== '' && tell('drills.publicIs', { key: shortKey(value) })}
+          </p>
+          {children}
+        </div>
+      );
+    case 'file':
+      return (
+        <div>
+          <FileEntry label={label} {...said} onText={onValue} tell={tell} />
+          <p className="wrap-id" role="status">
+            {value !== '' && tell('drills.fileIn', { name: label })}
           </p>
           {children}
         </div>
