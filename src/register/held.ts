@@ -7,6 +7,7 @@ import { altered, type BadLine, coveredBytes, readLine, type SignedLine } from '
 import { bodyPath, claimedHash, isBodyPath, isChainPath, MARKER } from './paths.ts';
 import * as shape from './shapes.ts';
 import { readJson } from './strictJson.ts';
+import type { Vouched } from './vouched.ts';
 
 /** A register's folder as texts by path; order does not matter. */
 export type RegisterFiles = Readonly<Record<string, string>>;
@@ -63,16 +64,24 @@ export interface Held {
 /** What says of a line that its signature was found good: its id, which comes from its bytes, and the signature. */
 export const verifiedKey = ({ id, signature }: Pick<Entry, 'id' | 'signature'>): string => id + signature;
 
+/** What spares work and changes no answer. */
+export interface Spares {
+  readonly hash?: Hash | undefined;
+  readonly vouched?: Vouched | undefined;
+}
+const NOTHING: Vouched = { ids: new Map(), bodies: new Set() };
+
 /**
  * Reads every line and body, and checks every signature. Nothing in a folder can make this throw.
  * @param known  lines by `verifiedKey` whose signatures were found good before: they are not checked again
- * @param hash   what the engine has to hash with, where that is faster than what works everywhere
+ * @param spares  `hash`: what the engine has to hash with, where that is faster than what works everywhere;
+ *                `vouched`: what an earlier opening vouches for (vouched.ts)
  */
 export async function holdFiles(
   files: RegisterFiles,
   verify: Verify,
   known: ReadonlySet<string> = new Set(),
-  hash: Hash = hashOf,
+  { hash = hashOf, vouched = NOTHING }: Spares = {},
 ): Promise<Held> {
   const problems: Problem[] = [];
   const entries = new Map<string, Entry>();
@@ -115,8 +124,16 @@ export async function holdFiles(
     return bad.of(file) < MOST_TOLD || mayBeLine(text) || bad.count(file) === 0;
   });
   for (const lines of batches(toRead, 500)) {
-    const reads = lines.map((l): Read => ({ file: l.file, line: l.line, read: readLine(l.text, one, hash) }));
-    const good = Promise.all(reads.map(({ read }) => 'code' in read || isGood(read)));
+    const reads = lines.map(({ file, line, text }): Read => {
+      const id = vouched.ids.get(file)?.[line - 1];
+      return {
+        file,
+        line,
+        read: readLine(text, one, id === undefined ? hash : () => id),
+        spared: id !== undefined,
+      };
+    });
+    const good = Promise.all(reads.map(({ read, spared }) => spared || 'code' in read || isGood(read)));
     await before;
     before = good.then((all) => {
       for (const [i, read] of reads.entries()) take(read, all[i] === true);
@@ -136,7 +153,8 @@ export async function holdFiles(
     if (!isBodyPath(file)) continue;
     const text = files[file] as string;
     // What has half of a pair in it stands for bytes that are no UTF-8: those have another hash, and nothing names them.
-    const found = text.isWellFormed() ? hash(text) : '';
+    const known = vouched.bodies.has(file) ? claimedHash(file) : undefined;
+    const found = text.isWellFormed() ? (known ?? hash(text)) : '';
     if (found !== '') bodies.set(found, text);
     if (file === bodyPath(found)) continue;
     const claimed = claimedHash(file);
@@ -162,6 +180,7 @@ interface Line {
 }
 interface Read extends Omit<Line, 'text'> {
   readonly read: SignedLine | BadLine;
+  readonly spared: boolean;
 }
 
 /** So many bad lines of one file are told of one by one: garbage by the megabyte is not worth a row a line. */

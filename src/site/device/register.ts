@@ -14,7 +14,7 @@ import { chainsHere } from './chains.ts';
 import { askToKeep, now } from './edge.ts';
 import { keepLastNumbers, lastNumbers } from './lastNumbers.ts';
 import { openStore } from './store.ts';
-import { keepLines, knownLines } from './verified.ts';
+import { keepKnown, knownOf } from './verified.ts';
 import { dayIn, verify } from './verify.ts';
 
 /** A register as opened, and the moment it was opened at: what is written next is written at that moment. */
@@ -27,10 +27,20 @@ export async function ownRegister(knownOn?: Day): Promise<Opened | undefined> {
   const files = await (await openStore()).get('register', 'files');
   if (files === undefined) return undefined;
   const at = now();
-  const known = await knownLines();
-  const opened = { ...(await openRegister(files, { now: at, dayIn, verify, knownOn, known })), at };
-  keepLines(opened.verified, known);
-  return opened;
+  const before = await knownOf(files);
+  const { known, vouched } = before;
+  const opened = await openRegister(files, { now: at, dayIn, verify, knownOn, known, vouched });
+  keepKnown(opened, before);
+  const { held, judged } = opened;
+  return {
+    files,
+    held,
+    judged,
+    get verified() {
+      return opened.verified;
+    },
+    at,
+  };
 }
 
 /**
@@ -42,17 +52,23 @@ export async function keepWritten(before: RegisterFiles | undefined, written: Wr
 }
 
 /**
+ * Whether two registers are the same texts. Text by text, which compares bytes where they lie: a count kept beside would
+ * be cheaper yet, and blind to a window that an earlier edition of this site has open.
+ */
+function isSame(a: RegisterFiles | undefined, b: RegisterFiles | undefined): boolean {
+  if (a === undefined || b === undefined) return a === b;
+  const paths = Object.keys(a);
+  return paths.length === Object.keys(b).length && paths.every((path) => a[path] === b[path]);
+}
+
+/**
  * Keeps the files that follow on `before`.
  * @throws {GivenError} another window has written meanwhile
  */
 export async function keepFiles(before: RegisterFiles | undefined, after: RegisterFiles): Promise<void> {
   const change = (await openStore()).transaction('register', 'readwrite');
   const kept = await change.store.get('files');
-  const same =
-    kept === undefined
-      ? before === undefined
-      : before !== undefined && bundleText(kept) === bundleText(before);
-  if (!same) {
+  if (!isSame(kept, before)) {
     change.abort();
     await change.done.catch(() => undefined);
     throw new GivenError([

@@ -8,7 +8,7 @@ import type { Verb } from '../../verb.ts';
 import { registerSpeak } from '../content.ts';
 import { type Left, readWhole } from '../folder.ts';
 import { common, Options } from '../options.ts';
-import { folderOf, verify } from '../write.ts';
+import { folderOf, hash, verify } from '../write.ts';
 
 const { at, map } = common;
 
@@ -51,7 +51,7 @@ export const verifyVerb: Verb = {
     options.done();
     const left = (read?.left ?? []).map(unreadable);
     try {
-      const { judged } = await openRegister(read?.files ?? {}, { verify, now, dayIn, owner });
+      const { judged } = await openRegister(read?.files ?? {}, { verify, hash, now, dayIn, owner });
       const { authority, view, entries, signers } = judged;
       const problems = problemsOf([...judged.problems, ...left]);
       const open = left.length > 0 || judged.problems.some((p) => p.settled !== true);
