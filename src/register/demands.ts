@@ -91,5 +91,6 @@ export const demanded: Demand = (p, view, authority) => {
   if (about !== null && neverOwn.includes(kind) && personsOf(authority, signer).has(about)) {
     return refusal('own-signature', 'own-signature');
   }
-  return demands[kind]?.(p, view, authority);
+  // A kind may be any word, one that every object has among them.
+  return Object.hasOwn(demands, kind) ? demands[kind]?.(p, view, authority) : undefined;
 };
