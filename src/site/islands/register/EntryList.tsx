@@ -47,15 +47,17 @@ export function EntryList({ entries, tell }: Props) {
               <span className="spoken"> {entry.short}</span>
             </summary>
             <div>
-              {[...entry.holds, ...entry.facts].map((text) => (
-                <p key={text}>{text}</p>
+              {[...entry.holds, ...entry.facts].map((text, i) => (
+                // biome-ignore lint/suspicious/noArrayIndexKey: lines of text, and two may be alike
+                <p key={i}>{text}</p>
               ))}
               {entry.lists.map(({ name, lines }) => (
                 <div key={name}>
                   <h3>{name}</h3>
                   <ul>
-                    {lines.map((text) => (
-                      <li key={text}>{text}</li>
+                    {lines.map((text, i) => (
+                      // biome-ignore lint/suspicious/noArrayIndexKey: as above
+                      <li key={i}>{text}</li>
                     ))}
                   </ul>
                 </div>

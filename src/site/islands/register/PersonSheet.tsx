@@ -110,8 +110,9 @@ export function Heard({
     <section className="heard">
       <h2 className="view-title">{tell('entryRow.heard')}</h2>
       <ul>
-        {[...signers, ...holds].map((text) => (
-          <li key={text}>{text}</li>
+        {[...signers, ...holds].map((text, i) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: lines of text, and two may be alike
+          <li key={i}>{text}</li>
         ))}
       </ul>
     </section>
