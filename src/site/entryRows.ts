@@ -3,16 +3,18 @@
  * Every entry that is named anywhere leads to its row. Pure.
  */
 import { readAnswersFile } from '../practice/sheetFiles.ts';
-import type { Bodies, Variant } from '../register/bodies.ts';
+import type { Bodies } from '../register/bodies.ts';
 import type { Json } from '../register/canonical.ts';
 import { type Circumstances, circumstancesOf, measuresOf } from '../register/circumstances.ts';
+import { samePerson } from '../register/demands.ts';
+import type { Judged } from '../register/judged.ts';
 import type { Placed } from '../register/order.ts';
-import { fullVariant, type MapTask, variantText as plainText, taskOf } from '../register/taskMap.ts';
+import { fullVariant, variantText as plainText, taskOf } from '../register/taskMap.ts';
 import { type CrewSource, entryAnchor, witnessOf } from './crewLines.ts';
 import { dayText, shortDay } from './dates.ts';
 import { speakDays } from './days.ts';
 import { shortKey } from './shortKey.ts';
-import type { SiteKey, Speak } from './speak.ts';
+import { type SiteKey, type Speak, saidOr } from './speak.ts';
 import { valueName, variantText } from './variants.ts';
 import { momentText } from './zoned.ts';
 
@@ -93,7 +95,8 @@ function holdsOf(
   if (doubt !== undefined) lines.push(tell('entryRow.doubt', { why: speakDays(doubt, speak, tell) }));
   for (const later of about) {
     if (!later.header.target.includes(entry.id) || !judged.counts(later)) continue;
-    const made = lateActs[later.header.kind];
+    const { kind } = later.header;
+    const made = Object.hasOwn(lateActs, kind) ? lateActs[kind] : undefined;
     if (made !== undefined) {
       lines.push(
         tell(made, {
@@ -153,6 +156,17 @@ const tellers: { readonly [K in keyof Bodies]?: Teller<K> } = {
       day: dayText(tell, on),
     }),
   }),
+  retire: ({ why }, { tell }, { header }) => ({
+    what: tell('entryRow.retire', { key: shortKey(header.key ?? ''), why }),
+    facts:
+      header.target.length === 0
+        ? [tell('entryRow.retireNothing')]
+        : header.target.map((id) => tell('entryRow.retireAfter', { entry: shortKey(id) })),
+  }),
+  settle: ({ why }, { tell }, entry) => ({
+    what: tell('entryRow.settle', { entry: targetOf(entry), why }),
+  }),
+  'take-over': ({ why }, { tell }) => ({ what: tell('entryRow.takeOver', { why }) }),
   erase: (_, { tell }) => ({ what: tell('entryRow.erase') }),
   begin: (_, { tell }) => ({ what: tell('entryRow.begin') }),
 };
@@ -161,8 +175,12 @@ function toldOf(source: CrewSource, entry: Placed): Told {
   const { judged, tell } = source;
   const { kind } = entry.header;
   const other = tell('entryRow.other', { kind });
-  const teller = (tellers as Readonly<Record<string, Teller<never> | undefined>>)[kind];
-  if (teller === undefined) return { what: other };
+  // Says all it says in its header: it has no body.
+  if (kind === 'succeed') {
+    return { what: tell('entryRow.succeed', { key: shortKey(entry.header.key ?? '') }) };
+  }
+  if (!Object.hasOwn(tellers, kind)) return { what: other };
+  const teller = (tellers as Readonly<Record<string, Teller<never>>>)[kind] as Teller<never>;
   const state = judged.authority.body(entry, kind as keyof Bodies);
   if (state.state === 'held') return teller(state.body as never, source, entry);
   const facts: Readonly<Record<Exclude<typeof state.state, 'held'>, readonly string[]>> = {
@@ -184,7 +202,8 @@ function checkTold(body: Bodies['check'], source: CrewSource, entry: Placed): To
     manner: tell(`witness.did-${body.manner}`),
     help: tell(`witness.did-${body.help}`),
   });
-  const way = task === undefined ? plainText(body.variant) : wayOf(task, body.variant, speak);
+  const way =
+    task === undefined ? plainText(body.variant) : variantText(task, fullVariant(task, body.variant), speak);
   const points = body.points.map(({ point, how }) => ({
     how: tell(`entryRow.${how}Point`),
     point: saidOr(speak, `${body.task}.critical-${point}`, point),
@@ -229,29 +248,33 @@ const takenTold = (
   ...(paper ? [tell('entryRow.paper')] : []),
 ];
 
-/** A word of this edition, or what was signed as it stands: an entry may be older or newer than the pages. */
-function saidOr(speak: Speak, say: string, or: string): string {
-  try {
-    return speak({ say });
-  } catch {
-    return or;
+const devicesBySigner = new WeakMap<Judged, ReadonlyMap<string, ReadonlySet<string>>>();
+
+/** Names of the devices of each key, as far as its entries are here; gone through once a register. */
+function devicesIn(judged: Judged): ReadonlyMap<string, ReadonlySet<string>> {
+  const known = devicesBySigner.get(judged);
+  if (known !== undefined) return known;
+  const found = new Map<string, Set<string>>();
+  for (const { header } of judged.view.list) {
+    found.set(header.signer, (found.get(header.signer) ?? new Set()).add(header.device));
   }
+  devicesBySigner.set(judged, found);
+  return found;
 }
 
-function wayOf(task: MapTask, variant: Variant, speak: Speak): string {
-  try {
-    return variantText(task, fullVariant(task, variant), speak);
-  } catch {
-    return plainText(variant);
-  }
-}
+/** Whether a device has the name of one that a signer used, with any key of his. */
+const isNamedAsOwn = (judged: Judged, signer: string, device: string): boolean =>
+  [...devicesIn(judged)].some(
+    ([key, names]) => names.has(device) && samePerson(judged.authority, key, signer),
+  );
 
 /** The answers that go with a check: anyone can work them out from sheet and bench, so where they were given is said. */
-function evidenceTold(evidence: Json, { tell }: CrewSource, { header }: Placed): readonly string[] {
+function evidenceTold(evidence: Json, { judged, tell }: CrewSource, { header }: Placed): readonly string[] {
   if (evidence === null) return [tell('entryRow.wordOnly')];
   try {
     const { sheet, bench, device } = readAnswersFile(evidence);
-    const own = device === header.device ? [tell('entryRow.ownDevice')] : [];
+    // A file of answers names a device and no key: a name alike is all that can be known.
+    const own = isNamedAsOwn(judged, header.signer, device) ? [tell('entryRow.ownDevice')] : [];
     return [tell('entryRow.answers', { sheet, bench, device }), ...own];
   } catch {
     return [tell('entryRow.answersOdd')];

@@ -2,9 +2,10 @@
 import type { Variant } from '../register/bodies.ts';
 import type { May, MayAnswer, MayAsked } from '../register/may.ts';
 import { fullVariant, taskOf } from '../register/taskMap.ts';
+import type { Say } from '../trade/answer.ts';
 import { type CrewSource, type EntryLink, entryLink } from './crewLines.ts';
 import { speakDays } from './days.ts';
-import type { SiteKey } from './speak.ts';
+import { type SiteKey, saidOr } from './speak.ts';
 import { variantText } from './variants.ts';
 import { momentText } from './zoned.ts';
 
@@ -34,6 +35,14 @@ export function taskWay({ map, speak, tell }: CrewSource, id: string, variant: V
   return way === '' ? id : tell('person.taskWay', { task: id, way });
 }
 
+/** A saying that speaks of a ticket by its id, with the ticket's name beside it where these pages know it. */
+function ticketNamed(say: Say, { speak, tell }: CrewSource): Say {
+  const ticket = say.values?.['ticket'];
+  const name = typeof ticket === 'string' ? saidOr(speak, `${ticket}.name`, '') : '';
+  if (typeof ticket !== 'string' || name === '') return say;
+  return { ...say, values: { ...say.values, ticket: tell('person.ticket', { ticket, name }) } };
+}
+
 export function mayView(
   source: CrewSource,
   asked: MayAsked,
@@ -54,7 +63,7 @@ export function mayView(
     answer,
     word: mayWord(answer, source),
     reasons: reasons.map(({ say, entry }) => ({
-      text: speakDays(say, speak, tell),
+      text: speakDays(ticketNamed(say, source), speak, tell),
       entry: entry === null ? undefined : entryLink(source, entry),
     })),
   };

@@ -10,6 +10,7 @@ import { dayText } from './dates.ts';
 import { type EntryRow, entryRows } from './entryRows.ts';
 import type { MayView } from './mayView.ts';
 import { spokenName, withoutErased } from './people.ts';
+import { saidOr } from './speak.ts';
 import { type StandGroup, tasksOf } from './standRows.ts';
 
 export interface TicketLine {
@@ -76,7 +77,7 @@ function ticketLines(source: CrewSource, { tickets }: PersonRow): readonly Ticke
   const { board, speak, tell } = source;
   return tickets.map(({ ticket, issuer, number, until, entry }) => ({
     ticket,
-    name: speak({ say: `${ticket}.name` }),
+    name: saidOr(speak, `${ticket}.name`, ''),
     issuer: tell('person.ticketLine', { issuer, number }),
     until: dayText(tell, until),
     past: until < board.on ? tell('person.ticketPast') : '',

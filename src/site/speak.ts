@@ -39,6 +39,15 @@ export function speaker(words: WordTable): Speak {
   });
 }
 
+/** A word of this edition, or what was signed as it stands: an entry may be older or newer than the pages. */
+export function saidOr(speak: Speak, say: string, or: string): string {
+  try {
+    return speak({ say });
+  } catch {
+    return or;
+  }
+}
+
 /** Keeps a mixed number together at the end of a line: the space inside `7 1/2` does not break. */
 export const unbroken = (text: string): string => text.replace(/(\d) (?=\d+\/\d)/g, '$1\u00a0');
 

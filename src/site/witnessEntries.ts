@@ -12,7 +12,7 @@ import { type TaskMap, taskOf } from '../register/taskMap.ts';
 import type { Writing } from '../register/write.ts';
 import { dayText } from './dates.ts';
 import { type Names, spokenName } from './people.ts';
-import type { Speak, Tell } from './speak.ts';
+import { type Speak, saidOr, type Tell } from './speak.ts';
 
 export interface Waiting {
   /** Checks that this key may second, the last entered first. */
@@ -137,7 +137,7 @@ export function ownEntryText(
   }
   if (check === undefined) return tell('ownEntries.gist', { person });
   return tell(`ownEntries.${kind}`, {
-    task: `${check.task} ${speak({ say: `${check.task}.name` })}`,
+    task: `${check.task} ${saidOr(speak, `${check.task}.name`, '')}`.trim(),
     person,
     day: dayText(tell, check.on),
     outcome: tell(`witness.${check.outcome}`),

@@ -104,7 +104,7 @@ describe('the demo works', () => {
 
   test('what has to be said of an entry is said', () => {
     const said: readonly (readonly [string, string])[] = [
-      ['p-06', 'Given on the witness’s own device.'],
+      ['p-06', 'That device has the same name as one of the witness’s own.'],
       ['p-09', 'puts other answers in the place of those of'],
       ['p-15', 'Withdrawn on 24 June 2025: '],
       ['p-13', 'A second witness signed on 4 March 2026: '],

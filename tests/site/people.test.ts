@@ -284,8 +284,8 @@ test('“May … do it?” says task, way and hours in the register’s zone, an
   ]);
   expect(view.reasons.map(({ text, entry }) => [text, entry === undefined])).toEqual([
     ['revision 2 of 12 January 2026 asks for it again', false],
-    ['ticket W1: not recorded here: ask to see it', true],
-    ['ticket W6: not recorded here: ask to see it', true],
+    ['ticket W1 PPE and start-of-work check: not recorded here: ask to see it', true],
+    ['ticket W6 Dropped objects: not recorded here: ask to see it', true],
   ]);
 });
 
