@@ -1,10 +1,15 @@
-import { readFileSync } from 'node:fs';
-import { describe, expect, test } from 'vitest';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, describe, expect, test } from 'vitest';
 import { group } from '../../src/cli/practice.ts';
 import { trayhand } from './command.ts';
+import { type Called, inProcess } from './inProcess.ts';
 
+const folder = mkdtempSync(join(tmpdir(), 'trayhand-practice-'));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
 const call = (...words: string[]) => trayhand(['practice', ...words]);
-const fieldsOf = async (answer: ReturnType<typeof trayhand>) => {
+const fieldsOf = async (answer: Promise<Pick<Called, 'one'> & { readonly exit: number | null }>) => {
   const { exit, one } = await answer;
   expect([exit, one.ok]).toEqual([2, false]);
   for (const { message, todo } of one.errors) expect(`${message}|${todo}`).toMatch(/\w.*\|\w/);
@@ -109,9 +114,16 @@ describe('refused, every fault at once', () => {
     ],
     [['prove', '--seeds', '1.5'], ['--seeds']],
     [['list', 'all'], ['']],
-    [['guess'], ['verb']],
   ])('%j', async (words, fields) => {
-    expect(await fieldsOf(call(...words))).toEqual(fields);
+    expect(await fieldsOf(inProcess(group, words))).toEqual(fields);
+  });
+
+  test('an unknown verb, an unknown family, and no JSON on standard input, in processes of their own', async () => {
+    expect(await fieldsOf(call('guess'))).toEqual(['verb']);
+    expect(await fieldsOf(call('draw', 'nothing', '--lang', 'xx'))).toEqual(['ID', '--seed', '--lang']);
+    expect(await fieldsOf(call('prove', 'nothing', '--seeds', '0'))).toEqual(['ID', '--seeds']);
+    const grade = ['practice', 'grade', 'cut-with-insertion', '--seed', '1'];
+    expect(await fieldsOf(trayhand(grade, '{"answers":'))).toEqual(['']);
   });
 
   test('64 signs are taken, also when each is more than one byte', async () => {
@@ -140,9 +152,10 @@ describe('refused, every fault at once', () => {
       ['answers.cut', 'answers.left'],
     ],
   ])('grade: %s', async (_, given, fields) => {
-    expect(
-      await fieldsOf(trayhand(['practice', 'grade', 'cut-with-insertion', '--seed', '1'], given)),
-    ).toEqual(fields);
+    const file = join(folder, 'given.json');
+    writeFileSync(file, typeof given === 'string' ? given : JSON.stringify(given));
+    const words = ['grade', 'cut-with-insertion', '--seed', '1', file];
+    expect(await fieldsOf(inProcess(group, words))).toEqual(fields);
   });
 });
 

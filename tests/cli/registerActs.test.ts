@@ -4,7 +4,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { map } from '../register/book.ts';
-import { type Called, called } from './registerDisk.ts';
+import type { Called } from './inProcess.ts';
+import { called } from './registerDisk.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'trayhand-acts-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));

@@ -1,14 +1,11 @@
 /** Registers on the disk for tests: laid out from a book, asked without starting a process, looked at byte by byte. */
 import { lstatSync, mkdirSync, readdirSync, readFileSync, readlinkSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { readCall } from '../../src/cli/arguments.ts';
-import { bad } from '../../src/cli/envelope.ts';
 import { group } from '../../src/cli/register.ts';
 import type { RegisterFiles } from '../../src/register/held.ts';
 import { keyFileText, makeKey } from '../../src/register/keyFile.ts';
-import { GivenError } from '../../src/trade/given.ts';
 import { map } from '../register/book.ts';
-import type { Printed } from './command.ts';
+import { type Called, inProcess } from './inProcess.ts';
 
 /** Lays files out below a folder. */
 export function layOut(folder: string, files: RegisterFiles): string {
@@ -46,24 +43,8 @@ export function snapshot(folder: string): Readonly<Record<string, string>> {
   );
 }
 
-export interface Called {
-  readonly exit: number;
-  readonly one: Printed;
-}
-
-/** Calls a verb of `register` in this process: what the command would print, and its exit. */
-export async function called(name: string, ...args: readonly string[]): Promise<Called> {
-  const verb = group.verbs.find((v) => v.name === name);
-  if (verb === undefined) throw new Error(`no verb ${name}`);
-  const printed = (json: unknown): Printed => JSON.parse(JSON.stringify(json));
-  try {
-    const { json, exit } = await verb.run(readCall(verb, args));
-    return { exit, one: printed(json) };
-  } catch (cause) {
-    if (!(cause instanceof GivenError)) throw cause;
-    return { exit: 2, one: printed(bad(cause.faults)) };
-  }
-}
+/** Calls a verb of `register` in this process. */
+export const called = (...words: readonly string[]): Promise<Called> => inProcess(group, words);
 
 export interface Asked {
   readonly exit: number;
