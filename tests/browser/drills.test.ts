@@ -619,7 +619,9 @@ describe('the key', () => {
     };
     await seal('not this one at all', 'a long enough one');
     await page.getByRole('button', { name: 'Change it on this device' }).click();
-    await page.getByText('does not open this key').waitFor();
+    await page.locator('#seal-now-refused', { hasText: 'does not open this key' }).waitFor();
+    const focused = await page.evaluate(() => document.activeElement?.id);
+    expect(focused).toBe('seal-now');
     await seal(phrase, 'kept in the office safe');
     const copy = await devices.saved(page, 'Seal a copy under it and carry that off');
     await page.getByText('The copy is saved.').waitFor();

@@ -180,7 +180,7 @@ function SealKey({ own, refresh, tell }: SealProps) {
           ...passphraseFaults(once, twice, tell),
         ];
         if (faults.length > 0) throw new GivenError(faults);
-        const sealed = await sealOwnKey(own, passphrase, once, here);
+        const sealed = await sealOwnKey(own, passphrase, once, here).catch(ofNow);
         if (!here) saveFile(`wrapped-key-${shortKey(own.publicKey)}.json`, keyFileText(sealed));
         return tell(here ? 'drills.changedHere' : 'drills.sealedOff');
       })
@@ -201,9 +201,10 @@ function SealKey({ own, refresh, tell }: SealProps) {
             label={tell('drills.passNow')}
             hint={tell('register.passOnce')}
             field={now}
+            faults={doing.faults}
+            of="now"
             tell={tell}
           />
-          <Refused faults={doing.faults} fields={['now']} tell={tell} />
         </div>
         <Passphrase
           id="seal-pass"
@@ -233,6 +234,14 @@ function SealKey({ own, refresh, tell }: SealProps) {
       </div>
       <Came doing={doing} without={['now', 'passphrase']} tell={tell} />
     </form>
+  );
+}
+
+/** The next passphrase was looked at before: what is refused of a passphrase then is of the one that is now. */
+function ofNow(cause: unknown): never {
+  if (!(cause instanceof GivenError)) throw cause;
+  throw new GivenError(
+    cause.faults.map((fault) => (fault.field === 'passphrase' ? { ...fault, field: 'now' } : fault)),
   );
 }
 

@@ -41,13 +41,16 @@ interface Props {
   readonly field: { readonly box: RefObject<HTMLInputElement | null>; readonly touched: () => void };
   /** What was refused: what is said of the passphrase stands under it, and its box has the focus again. */
   readonly faults?: readonly Fault[];
+  /** The field whose faults are meant. */
+  readonly of?: string;
   readonly tell: Tell;
 }
 
 const NONE: readonly Fault[] = [];
 
-export function Passphrase({ id, label, hint, fresh = false, field, faults = NONE, tell }: Props) {
-  const own = faults.filter((fault) => fault.field === 'passphrase');
+export function Passphrase(props: Props) {
+  const { id, label, hint, fresh = false, field, faults = NONE, of = 'passphrase', tell } = props;
+  const own = faults.filter((fault) => fault.field === of);
   const refused = own.length > 0;
   // The button that was pressed is barred meanwhile and loses the focus: the reader would start at the top of the page.
   // biome-ignore lint/correctness/useExhaustiveDependencies: once for each refusal
