@@ -7,7 +7,6 @@ import { altered, type BadLine, coveredBytes, readLine, type SignedLine } from '
 import { bodyPath, claimedHash, isBodyPath, isChainPath, MARKER } from './paths.ts';
 import * as shape from './shapes.ts';
 import { readJson } from './strictJson.ts';
-import type { Vouched } from './vouched.ts';
 
 /** A register's folder as texts by path; order does not matter. */
 export type RegisterFiles = Readonly<Record<string, string>>;
@@ -63,6 +62,14 @@ export interface Held {
 
 /** What says of a line that its signature was found good: its id, which comes from its bytes, and the signature. */
 export const verifiedKey = ({ id, signature }: Pick<Entry, 'id' | 'signature'>): string => id + signature;
+
+/** What an earlier opening vouches for, and needs no looking at again (vouched.ts). */
+export interface Vouched {
+  /** Ids of a file's first lines, signatures of which are good. */
+  readonly ids: ReadonlyMap<string, readonly string[]>;
+  /** Paths of bodies whose names say what they are. */
+  readonly bodies: ReadonlySet<string>;
+}
 
 /** What spares work and changes no answer. */
 export interface Spares {

@@ -6,7 +6,7 @@
  * What is kept for it is as good as the place where it is kept: whoever can write there can put a key and a register
  * there too. So it is kept beside the register on one device, never in a file that is handed over.
  */
-import type { Held, RegisterFiles } from './held.ts';
+import type { Held, RegisterFiles, Vouched } from './held.ts';
 import { claimedHash, isBodyPath, isChainPath } from './paths.ts';
 
 /** SHA-256 of a text's UTF-8 in hexadecimal, by the engine: it answers later, and reads a megabyte in no time. */
@@ -20,14 +20,6 @@ export interface Kept {
   >;
   /** Files that are the bodies which their names say. */
   readonly bodies: { readonly paths: readonly string[]; readonly digest: string };
-}
-
-/** What needs no looking at again. */
-export interface Vouched {
-  /** Ids of a file's first lines, signatures of which are good. */
-  readonly ids: ReadonlyMap<string, readonly string[]>;
-  /** Paths of bodies whose names say what they are. */
-  readonly bodies: ReadonlySet<string>;
 }
 
 /** Every body with its name and size before it, so that no two sets of bodies are one text. */

@@ -6,9 +6,9 @@
  */
 import { type IDBPDatabase, openDB } from 'idb';
 import { toHex } from '../../register/bytes.ts';
-import type { RegisterFiles } from '../../register/held.ts';
+import type { RegisterFiles, Vouched } from '../../register/held.ts';
 import type { Register } from '../../register/register.ts';
-import { type Digest, type Kept, keepFor, type Vouched, vouchedFor } from '../../register/vouched.ts';
+import { type Digest, type Kept, keepFor, vouchedFor } from '../../register/vouched.ts';
 import { subtle } from './edge.ts';
 
 let opened: Promise<IDBPDatabase> | undefined;
