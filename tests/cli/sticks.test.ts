@@ -176,11 +176,20 @@ describe.concurrent('faults: every one, with path, value and what to do', () => 
     [{ ...given, pieces: [{ length: 1, count: 100_001 }] }, ['pieces']],
   ];
 
-  test.each(rows)('%j', async (wrong, fields) => {
-    const { exit, one } = await call(wrong);
-    expect([exit, one.ok]).toEqual([2, false]);
-    expect(one.errors.map((e) => e.field).sort()).toEqual([...fields].sort());
-    for (const { message, todo } of one.errors) expect([message === '', todo === '']).toEqual([false, false]);
+  test('of a job alone, and of every job of a list', async () => {
+    const alone = await call(rows[1]?.[0]);
+    const { exit, many } = await call(rows.map(([wrong]) => wrong));
+    expect([alone.exit, exit, many[1]]).toEqual([2, 2, alone.one]);
+    expect(many).toHaveLength(rows.length);
+    for (const [i, [wrong, fields]] of rows.entries()) {
+      const told = many[i]?.errors ?? [];
+      expect([wrong, many[i]?.ok, told.map((e) => e.field).sort()]).toEqual([
+        wrong,
+        false,
+        [...fields].sort(),
+      ]);
+      for (const { message, todo } of told) expect([message === '', todo === '']).toEqual([false, false]);
+    }
   });
 
   test('what may be left out or empty', async () => {
