@@ -43,6 +43,14 @@ export function appointFaults(
           'a retired key is never appointed again: make a new one',
         )
       : undefined,
+    authority.takeOvers.length > 0 && witness === judged.view.begin.header.signer
+      ? fault(
+          'witness',
+          witness,
+          'the ownership was taken over from this key: it signs nothing more',
+          'make a new key for this person',
+        )
+      : undefined,
     bound.length > 0 && !bound.includes(person)
       ? fault(
           'person',

@@ -295,6 +295,11 @@ describe('succeed and take over', () => {
     expect(await say(next, named(owner.publicKey))).toEqual([
       'next: the ownership was taken over from this key',
     ]);
+    const back: Act = (j, w) =>
+      appoint(j, { witness: owner.publicKey, person: 'OW', tasks: 'all', on: '2026-02-02' }, map, w);
+    expect(await say(next, back)).toEqual([
+      'witness: the ownership was taken over from this key: it signs nothing more',
+    ]);
     expect(await say(next, named(later.publicKey))).toEqual([]);
     expect(await say(later, taken)).toEqual([
       'key: the ownership was taken over once, and is not taken over again',
