@@ -1,7 +1,12 @@
 /** What the pages of a witness hand their islands; read at build time. */
 import type { Library } from '../schema/library.ts';
+import { practiceOf } from '../schema/practice.ts';
 import { taskMapOf } from '../schema/task.ts';
+import { familiesOf } from './families.ts';
+import { pageAt } from './paths.ts';
 import type { WitnessTask } from './witness.ts';
+import { sheetWords, taskGroups } from './wordGroups.ts';
+import { type Lang, wordsOf } from './words.ts';
 
 /** Tasks of the register's map with their critical points, and how many measures each asks for. */
 export function witnessTasksOf(library: Library): readonly WitnessTask[] {
@@ -13,7 +18,7 @@ export function witnessTasksOf(library: Library): readonly WitnessTask[] {
 }
 
 /** Groups of words that every such page speaks, beside those of sheets and tasks. */
-export const witnessWords = [
+const witnessWords = [
   'witness',
   'look',
   'register',
@@ -24,3 +29,21 @@ export const witnessWords = [
   'variant',
   'date',
 ] as const;
+
+/**
+ * What every page of a witness hands its island.
+ * @param own  the group of words that is the page's own
+ */
+export function witnessProps(library: Library, lang: Lang, own: string) {
+  const { sheets, world } = practiceOf(library);
+  return {
+    lang,
+    words: wordsOf(lang, [...witnessWords, own, ...sheetWords, ...taskGroups(library)]),
+    tasks: witnessTasksOf(library),
+    sheets: [...sheets.values()],
+    families: familiesOf(library),
+    world,
+    answerPage: pageAt(lang, 'answer'),
+    registerPage: pageAt(lang, 'register'),
+  };
+}

@@ -2,8 +2,8 @@ import { useState } from 'react';
 import { peopleOfText } from '../../../register/people.ts';
 import { dayText } from '../../dates.ts';
 import { type BroughtIn, bringIn } from '../../device/bringIn.ts';
-import { saveFile } from '../../device/files.ts';
-import { carryOff, keepNames } from '../../device/register.ts';
+import { keepNames } from '../../device/register.ts';
+import { saveRegister } from '../../device/saveRegister.ts';
 import { type CarriedState, carriedState } from '../../drills/carried.ts';
 import type { Speak, Tell } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
@@ -52,8 +52,7 @@ export function CarrySection({ device, refresh, speak, tell }: Props) {
   const [brought, setBrought] = useState<BroughtIn>();
   const state = carriedOf(device);
   const off = async () => {
-    const file = await carryOff();
-    if (file !== undefined) saveFile(file.name, file.text);
+    await saveRegister();
     await refresh();
   };
   return (

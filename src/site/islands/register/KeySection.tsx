@@ -1,6 +1,6 @@
 import { type FormEvent, useState } from 'react';
 import { type KeyFile, keyFileText, publicKeyText } from '../../../register/keyFile.ts';
-import { type Fault, GivenError } from '../../../trade/given.ts';
+import { GivenError } from '../../../trade/given.ts';
 import { saveFile } from '../../device/files.ts';
 import { deviceFaults, makeOwnKey, sealOwnKey, takeInKey } from '../../device/keys.ts';
 import { standingOfKey } from '../../registerWords.ts';
@@ -12,11 +12,9 @@ import { TextField } from '../TextField.tsx';
 import { Came, useDoing } from './Doing.tsx';
 import { FileEntry } from './FileEntry.tsx';
 import { KeyOut } from './KeyOut.tsx';
+import { NewPassphrase, useNewPassphrase } from './NewPassphrase.tsx';
 import { emptyPassphrase, Passphrase, usePassphrase } from './Passphrase.tsx';
 import type { Device } from './useDevice.ts';
-
-/** A passphrase shorter than this is not taken (common practice, no source). */
-const SHORTEST = 12;
 
 interface Props {
   readonly device: Device;
@@ -95,14 +93,6 @@ export function KeySection({ device, refresh, tell }: Props) {
   );
 }
 
-/** What is wrong with a new passphrase. */
-function passphraseFaults(once: string, twice: string, tell: Tell): readonly Fault[] {
-  const short = [...once].length < SHORTEST;
-  if (!short && once === twice) return [];
-  const message = tell(short ? 'register.passShort' : 'register.passDiffers');
-  return [{ field: 'passphrase', message, todo: tell('register.passAnew') }];
-}
-
 interface KeyProps extends Omit<Props, 'device'> {
   /** The key that stands here now, as far as this page knows. */
   readonly seen: KeyFile | undefined;
@@ -110,15 +100,15 @@ interface KeyProps extends Omit<Props, 'device'> {
 
 function MakeKey({ seen, doing, refresh, tell }: KeyProps & { readonly doing: ReturnType<typeof useDoing> }) {
   const [name, setName] = useState('');
-  const [first, again] = [usePassphrase(), usePassphrase()];
+  const next = useNewPassphrase();
   const make = (event: FormEvent) => {
     event.preventDefault();
-    const [once, twice] = [first.take(), again.take()];
+    const { passphrase, faults: unfit } = next.take(tell);
     void doing
       .run(async () => {
-        const faults = [...deviceFaults(name.trim()), ...passphraseFaults(once, twice, tell)];
+        const faults = [...deviceFaults(name.trim()), ...unfit];
         if (faults.length > 0) throw new GivenError(faults);
-        await makeOwnKey(seen, name.trim(), once);
+        await makeOwnKey(seen, name.trim(), passphrase);
         return tell('register.keyMade');
       })
       .then(refresh);
@@ -136,21 +126,11 @@ function MakeKey({ seen, doing, refresh, tell }: KeyProps & { readonly doing: Re
         >
           <Refused faults={doing.faults} fields={['device']} tell={tell} />
         </TextField>
-        <Passphrase
-          id="key-pass"
+        <NewPassphrase
+          id="key"
           label={tell('register.pass')}
-          hint={tell('register.passHint')}
-          fresh
-          field={first}
+          fields={next}
           faults={doing.faults}
-          tell={tell}
-        />
-        <Passphrase
-          id="key-again"
-          label={tell('register.passAgain')}
-          hint={tell('register.passTwice')}
-          fresh
-          field={again}
           tell={tell}
         />
       </div>
@@ -169,18 +149,20 @@ interface SealProps extends Omit<Props, 'device'> {
 
 /** Another passphrase: for the key as it is kept here, or for a copy that is carried off. */
 function SealKey({ own, refresh, tell }: SealProps) {
-  const [now, first, again] = [usePassphrase(), usePassphrase(), usePassphrase()];
+  const now = usePassphrase();
+  const next = useNewPassphrase();
   const doing = useDoing(tell);
   const seal = (here: boolean) => {
-    const [passphrase, once, twice] = [now.take(), first.take(), again.take()];
+    const present = now.take();
+    const { passphrase, faults: unfit } = next.take(tell);
     void doing
       .run(async () => {
         const faults = [
-          ...emptyPassphrase(passphrase, tell).map((fault) => ({ ...fault, field: 'now' })),
-          ...passphraseFaults(once, twice, tell),
+          ...emptyPassphrase(present, tell).map((fault) => ({ ...fault, field: 'now' })),
+          ...unfit,
         ];
         if (faults.length > 0) throw new GivenError(faults);
-        const sealed = await sealOwnKey(own, passphrase, once, here).catch(ofNow);
+        const sealed = await sealOwnKey(own, present, passphrase, here).catch(ofNow);
         if (!here) saveFile(`wrapped-key-${shortKey(own.publicKey)}.json`, keyFileText(sealed));
         return tell(here ? 'drills.changedHere' : 'drills.sealedOff');
       })
@@ -206,21 +188,11 @@ function SealKey({ own, refresh, tell }: SealProps) {
             tell={tell}
           />
         </div>
-        <Passphrase
-          id="seal-pass"
+        <NewPassphrase
+          id="seal"
           label={tell('drills.passNext')}
-          hint={tell('register.passHint')}
-          fresh
-          field={first}
+          fields={next}
           faults={doing.faults}
-          tell={tell}
-        />
-        <Passphrase
-          id="seal-again"
-          label={tell('register.passAgain')}
-          hint={tell('register.passTwice')}
-          fresh
-          field={again}
           tell={tell}
         />
       </div>

@@ -6,9 +6,7 @@ import type { TaskMap } from '../../../register/taskMap.ts';
 import { GivenError } from '../../../trade/given.ts';
 import { dayText } from '../../dates.ts';
 import { chance } from '../../device/edge.ts';
-import { saveFile } from '../../device/files.ts';
 import { withoutSecret } from '../../device/keys.ts';
-import { carryOff } from '../../device/register.ts';
 import { signHere } from '../../device/sign.ts';
 import { named, spokenName } from '../../people.ts';
 import { shortKey } from '../../shortKey.ts';
@@ -100,16 +98,11 @@ export default function SecondWitness(props: Props) {
     await refresh();
     requestAnimationFrame(() => top.current?.focus());
   };
-  const carry = async () => {
-    const file = await carryOff();
-    if (file !== undefined) saveFile(file.name, file.text);
-  };
   if (signed !== undefined) {
     return (
       <Signed
         signed={signed}
         top={top}
-        onCarry={() => void carry()}
         onAnother={() => setSigned(undefined)}
         secondPage={secondPage}
         ownPage={ownPage}

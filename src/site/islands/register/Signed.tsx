@@ -1,4 +1,5 @@
 import type { RefObject } from 'react';
+import { saveRegister } from '../../device/saveRegister.ts';
 import { shortKey } from '../../shortKey.ts';
 import type { Tell } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
@@ -19,7 +20,6 @@ export interface SignedEntry {
 interface Props {
   readonly signed: SignedEntry;
   readonly top: RefObject<HTMLElement | null>;
-  readonly onCarry: () => void;
   readonly onAnother: () => void;
   readonly secondPage: string;
   readonly ownPage: string;
@@ -27,7 +27,7 @@ interface Props {
 }
 
 /** After the signature: the entry's short id, where the person stands now, and the way off this device. */
-export function Signed({ signed, top, onCarry, onAnother, secondPage, ownPage, tell }: Props) {
+export function Signed({ signed, top, onAnother, secondPage, ownPage, tell }: Props) {
   const { entry, person, task, state, why, days, second } = signed;
   return (
     <>
@@ -48,7 +48,7 @@ export function Signed({ signed, top, onCarry, onAnother, secondPage, ownPage, t
         </p>
       )}
       <div className="buttons">
-        <button type="button" className="button" onClick={onCarry}>
+        <button type="button" className="button" onClick={() => void saveRegister()}>
           {tell('witness.carry')} <Arrow />
         </button>
       </div>

@@ -5,9 +5,7 @@ import { personId } from '../../../register/shapes.ts';
 import type { TaskMap } from '../../../register/taskMap.ts';
 import { GivenError } from '../../../trade/given.ts';
 import { chance } from '../../device/edge.ts';
-import { saveFile } from '../../device/files.ts';
 import { withoutSecret } from '../../device/keys.ts';
-import { carryOff } from '../../device/register.ts';
 import { signHere } from '../../device/sign.ts';
 import { idsOfName, named } from '../../people.ts';
 import { speaker, teller, type WordTable } from '../../speak.ts';
@@ -136,16 +134,11 @@ export default function Witness(props: Props) {
     await refresh();
     requestAnimationFrame(() => top.current?.focus());
   };
-  const carry = async () => {
-    const file = await carryOff();
-    if (file !== undefined) saveFile(file.name, file.text);
-  };
   if (signed !== undefined) {
     return (
       <Signed
         signed={signed}
         top={top}
-        onCarry={() => void carry()}
         onAnother={() => setSigned(undefined)}
         secondPage={secondPage}
         ownPage={ownPage}
