@@ -186,7 +186,8 @@ test('a hard job goes on in a worker, shows its plan and bound, is stopped, and 
   await page.getByRole('group', { name: 'Saw takes' }).getByLabel('Part inch').selectOption('0');
   const stop = page.getByRole('button', { name: 'Stop: take this plan' });
   await stop.waitFor();
-  expect(page.workers()).toHaveLength(1);
+  // The browser tells of a worker a little after it has begun.
+  await expect.poll(() => page.workers().length).toBe(1);
   await expect
     .poll(() => answer(page))
     .toBe(
