@@ -2,33 +2,10 @@
  * The two files that a sheet travels in (README.md shows them), read by hand: the command, the pages and the register
  * all call this one reader, and the pages' content policy forbids a reader that compiles code while it runs.
  */
-import { type Fault, GivenError } from '../trade/given.ts';
 import { LONGEST_SHEET_ID, PLAIN_ID, TASK_ID } from '../trade/ids.ts';
+import { anyText, exactly, type Fields, faultsIn, isRecord, refuseIf, textOf } from './fileFields.ts';
 import { type AnswersFile, MOST_BENCHES, type SetFile } from './sheet.ts';
 
-/** What a field wants: whether a value is that, and how it is said. */
-interface Wants {
-  readonly good: (value: unknown) => boolean;
-  readonly message: string;
-  readonly todo: string;
-}
-type Fields = Readonly<Record<string, Wants>>;
-
-const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
-
-const exactly = (wanted: string | number): Wants => ({
-  good: (value) => value === wanted,
-  message: 'this is another kind of file',
-  todo: `give a file that says ${JSON.stringify(wanted)} here`,
-});
-const textOf = (pattern: RegExp, message: string, todo: string, longest = 200): Wants => ({
-  good: (value) => typeof value === 'string' && value.length <= longest && pattern.test(value),
-  message,
-  todo,
-});
-
-const anyText = textOf(/./s, 'this is no text', 'leave it as the sheet was saved');
 const head = {
   v: exactly(1),
   sheet: textOf(
@@ -70,30 +47,6 @@ const entryFields: Fields = {
     todo: 'give the answers by the id of their ask',
   },
 };
-
-/** Every fault of one object: a field that is none, one that is missing, one that is not what it should be. */
-function faultsIn(given: unknown, fields: Fields, at = ''): readonly Fault[] {
-  if (!isRecord(given))
-    return [{ field: at, value: given, message: 'this is no object', todo: 'give the file as it was saved' }];
-  const named = (name: string) => (at === '' ? name : `${at}.${name}`);
-  const unknown = Object.keys(given)
-    .filter((name) => !Object.hasOwn(fields, name))
-    .map((name) => ({
-      field: named(name),
-      value: given[name],
-      message: 'there is no such field here',
-      todo: 'take it out, or mend its spelling',
-    }));
-  const wrong = Object.entries(fields).flatMap(([name, { good, message, todo }]) => {
-    if (!Object.hasOwn(given, name)) return [{ field: named(name), message: 'this field is missing', todo }];
-    return good(given[name]) ? [] : [{ field: named(name), value: given[name], message, todo }];
-  });
-  return [...unknown, ...wrong];
-}
-
-function refuseIf(faults: readonly Fault[]): void {
-  if (faults.length > 0) throw new GivenError(faults);
-}
 
 /** A file of kind `set`. @throws {GivenError} every fault of it */
 export function readSetFile(given: unknown): SetFile {
