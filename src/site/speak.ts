@@ -4,6 +4,7 @@ import type drills from '../../content/words/en/drills.json';
 import type handing from '../../content/words/en/handing.json';
 import type register from '../../content/words/en/pages-register.json';
 import type person from '../../content/words/en/person.json';
+import type practising from '../../content/words/en/practising.json';
 import type site from '../../content/words/en/site.json';
 import type sticks from '../../content/words/en/sticks.json';
 import type witnessing from '../../content/words/en/witnessing.json';
@@ -23,6 +24,7 @@ type Site = typeof site &
   typeof yourRun &
   typeof sticks &
   typeof handing &
+  typeof practising &
   typeof witnessing;
 /** `group.key` of the interface words: a key that is in none of these files does not compile. */
 export type SiteKey = { [G in keyof Site & string]: `${G}.${keyof Site[G] & string}` }[keyof Site & string];

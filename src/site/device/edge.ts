@@ -13,3 +13,9 @@ export function fourFigures(): number {
 /** Asks the browser not to clear this site's storage when space runs short; `undefined` where it cannot be asked. */
 export const askToKeep = async (): Promise<boolean | undefined> => navigator.storage?.persist?.();
 export const isKept = async (): Promise<boolean | undefined> => navigator.storage?.persisted?.();
+/** The day, `YYYY-MM-DD`, on which a moment (ms since 1970) falls where this device is. */
+export function dayHere(moment: number): string {
+  const at = new Date(moment);
+  const two = (number: number) => String(number).padStart(2, '0');
+  return `${at.getFullYear()}-${two(at.getMonth() + 1)}-${two(at.getDate())}`;
+}

@@ -5,15 +5,16 @@ import { gradeDraw } from '../../../practice/grade.ts';
 import { keyOf } from '../../../practice/key.ts';
 import type { World } from '../../../practice/model.ts';
 import { tellDraw } from '../../../practice/show.ts';
-import { attemptsAt, keepAttempt, lastAttempt } from '../../device/attempts.ts';
 import { fourFigures } from '../../device/edge.ts';
 import { type Given, outcomes, tryText, verdictText } from '../../practice.ts';
 import { speaker, teller, unbroken, type WordTable } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
 import { AskEntry } from './Asks.tsx';
+import { ComesAgain } from './ComesAgain.tsx';
 import { DrawFigures } from './DrawFigures.tsx';
 import { Holds, Rework } from './Findings.tsx';
 import { Known } from './Known.tsx';
+import { bringBack, keepTry } from './tries.ts';
 import { type Held, heldBy } from './unread.ts';
 
 interface Props {
@@ -23,13 +24,15 @@ interface Props {
   readonly world: World;
   /** The draw that the page is built with. */
   readonly seed: string;
+  /** Address of the page that lists the practice and says what to take next. */
+  readonly list: string;
 }
 
 /**
  * One draw of a family: its figure, what is known, the entries, one button. Tries stay on this device. Everything it
  * needs is here once the page has loaded, so a cut network does not stop it.
  */
-export default function PracticeSheet({ lang, words, family, world, seed: builtSeed }: Props) {
+export default function PracticeSheet({ lang, words, family, world, seed: builtSeed, list }: Props) {
   const speak = useMemo(() => speaker(words), [words]);
   const tell = useMemo(() => teller(words), [words]);
   const language = useMemo(() => ({ lang, speak }), [lang, speak]);
@@ -38,6 +41,8 @@ export default function PracticeSheet({ lang, words, family, world, seed: builtS
   /** The tries at this draw, what was given each time. */
   const [tries, setTries] = useState<readonly Given[]>([]);
   const [kept, setKept] = useState(true);
+  /** Tries that this page has kept since it was opened. */
+  const [count, setCount] = useState(0);
   /** Raised when entries must be drawn anew from `answers` (another draw, or tries brought back). */
   const [fresh, setFresh] = useState(0);
   const [way, setWay] = useState(false);
@@ -67,16 +72,12 @@ export default function PracticeSheet({ lang, words, family, world, seed: builtS
   // biome-ignore lint/correctness/useExhaustiveDependencies: once, when script takes the page over
   useEffect(() => {
     const asked = new URLSearchParams(location.search).get('draw');
-    const bringBack = async () => {
-      const wanted = asked ?? (await lastAttempt(family.id))?.seed ?? builtSeed;
-      const before = await attemptsAt(family.id, wanted);
-      if (touched.current && wanted === builtSeed) return;
-      take(
-        wanted,
-        before.map((attempt) => attempt.answers as Given),
-      );
+    const open = async () => {
+      const back = await bringBack(asked, builtSeed, { family, world, language });
+      if (touched.current && back.seed === builtSeed) return;
+      take(back.seed, back.tries);
     };
-    bringBack().catch(() => {
+    open().catch(() => {
       setKept(false);
       if (asked !== null) take(asked, []);
     });
@@ -95,8 +96,11 @@ export default function PracticeSheet({ lang, words, family, world, seed: builtS
     setHeld(stopped);
     if (stopped !== null) return;
     setTries((old) => [...old, answers]);
-    keepAttempt({ family: family.id, seed, generator: shown.generator, answers }).then(
-      () => setKept(true),
+    keepTry(draw, answers, { family, world, language }).then(
+      () => {
+        setKept(true);
+        setCount((n) => n + 1);
+      },
       () => setKept(false),
     );
     requestAnimationFrame(() => verdict.current?.focus());
@@ -123,6 +127,7 @@ export default function PracticeSheet({ lang, words, family, world, seed: builtS
         </p>
         {grade !== undefined && <p>{verdictText(tell, grade).rest}</p>}
       </section>
+      {tries.length > 0 && <ComesAgain family={family.id} kept={count} list={list} tell={tell} />}
       <div className="columns draw">
         <div>
           <DrawFigures draw={draw} world={world} language={language} />
