@@ -5,7 +5,7 @@ import { type Family, kindsOf } from '../practice/family.ts';
 import { seedFault } from '../practice/generator.ts';
 import { gradeDraw } from '../practice/grade.ts';
 import { keyOf } from '../practice/key.ts';
-import { PROOF_SEEDS, proveFamily } from '../practice/prove.ts';
+import { LAID_OUT_SEEDS, PROOF_SEEDS, proveFamily, seedsFor } from '../practice/prove.ts';
 import type { Practice } from '../practice/sheet.ts';
 import { showDraw } from '../practice/show.ts';
 import { type Language, textOf } from '../practice/words.ts';
@@ -121,7 +121,7 @@ const draw: Verb = {
   options: drawOptions,
   manual: () => [
     'Comes back: id, seed, generator, title, tasks[], text, givens [{id, label, value, unit, text}], figures [{svg, words}],',
-    'asks [{id, kind, prompt, unit?, tolerance?, options? [{id, text}], items? [{id, text}]}].',
+    'asks [{id, kind, prompt, unit?, tolerance?, options? [{id, text}], items? [{id, text}], parts? [of a job’s step]}].',
   ],
   run: (call) => {
     const { draw: drawn, practice, language } = drawOfCall(call);
@@ -150,8 +150,9 @@ const grade: Verb = {
   takesInput: true,
   options: drawOptions,
   manual: () => [
-    'In: {"answers": {ask: value}}: a number in the ask’s unit or a length as text, an option’s id, a list of items’ ids.',
-    'Comes back: score, passed, findings [{ask, verdict, mistake, direction?, says}]; a missing answer is blank.',
+    'In: {"answers": {ask: value}}: number, reading: a number in the unit or a length as text; choice, stop, reading: an option’s id;',
+    'order: items’ ids; place: [{leg, at, what}]; faults: [{rule, leg, at}]; sticks: [{from, pieces[]}]; a job’s step: {part: value}.',
+    'Comes back: score, passed, findings [{ask, verdict, mistake, direction?, marks?, parts?, says}]; a missing answer is blank.',
     'Verdicts: holds, near, rework, holds from there, blank. Two mistakes made at once are joined by +.',
   ],
   run: async (call) => {
@@ -185,9 +186,10 @@ function gatherFaults<T>(work: () => T): { readonly made: T } | { readonly fault
   }
 }
 
-function seedsOf(call: Call): number | readonly Fault[] {
+/** How many seeds were asked for; `undefined`: as many as the family wants. */
+function seedsOf(call: Call): number | undefined | readonly Fault[] {
   const text = call.text('seeds');
-  if (text === undefined) return PROOF_SEEDS;
+  if (text === undefined) return undefined;
   const seeds = Number(text);
   return /^\d+$/.test(text) && seeds >= 1 && seeds <= MOST_SEEDS
     ? seeds
@@ -205,7 +207,12 @@ const prove: Verb = {
   name: 'prove',
   line: 'draws families many times and says what would make them bad exercises',
   words: ['ID…'],
-  options: { seeds: { value: 'N', line: `draws of each family; ${PROOF_SEEDS} when left out` } },
+  options: {
+    seeds: {
+      value: 'N',
+      line: `draws of each family; ${PROOF_SEEDS} when left out, ${LAID_OUT_SEEDS} where a run is laid out`,
+    },
+  },
   manual: () => [
     'Without ID: every family. Comes back: families [{id, drawn, rejected, variants, faults [{seed, cause}]}].',
     'Exit 0: no fault. Exit 1: faults (the answer is still ok:true).',
@@ -217,13 +224,13 @@ const prove: Verb = {
     const found = ids.map((id) => familyOf(id, content));
     const faults = [
       ...found.flatMap((f) => (Array.isArray(f) ? (f as readonly Fault[]) : [])),
-      ...(typeof seeds === 'number' ? [] : seeds),
+      ...(Array.isArray(seeds) ? (seeds as readonly Fault[]) : []),
       ...(call.words.length > 0 ? [] : content.faults),
     ];
     if (faults.length > 0) return { json: bad(faults), exit: 2 };
     const means = { world: content.practice.world, languages: [...content.languages.values()], how };
     const families = (found as readonly Family[]).map((family) =>
-      proveFamily(family, seeds as number, means),
+      proveFamily(family, (seeds as number | undefined) ?? seedsFor(family, means.world), means),
     );
     return { json: plain({ families }), exit: families.every((f) => f.faults.length === 0) ? 0 : 1 };
   },

@@ -2,7 +2,7 @@
 import { createHash } from 'node:crypto';
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { type Hashes, type ProofRecord, proofFaults, proofText } from '../practice/proofs.ts';
+import { type Hashes, modelFile, type ProofRecord, proofFaults, proofText } from '../practice/proofs.ts';
 import type { FileFault } from '../schema/library.ts';
 import { contentFiles } from './contentFiles.ts';
 import { root } from './root.ts';
@@ -21,11 +21,16 @@ export function hashesNow(): Hashes {
       text: readFileSync(path, 'utf8'),
     }));
   const content = contentFiles();
-  const families = content.flatMap(({ path, text }) => {
-    const id = /^content\/scenarios\/(.+)\.yaml$/.exec(path)?.[1];
-    return id === undefined ? [] : [[id, sha256(text)] as const];
-  });
-  return { code: sha256(proofText([...code, ...content])), families: Object.fromEntries(families) };
+  const shared = sha256(proofText([...code, ...content]));
+  const texts = new Map(code.map(({ path, text }) => [path, text]));
+  return Object.fromEntries(
+    content.flatMap(({ path, text }) => {
+      const id = /^content\/scenarios\/(.+)\.yaml$/.exec(path)?.[1];
+      if (id === undefined) return [];
+      const model = /^model: *([a-z0-9-]+)/m.exec(text)?.[1] ?? '';
+      return [[id, sha256([shared, texts.get(modelFile(model)) ?? '', text].join('\n'))] as const];
+    }),
+  );
 }
 
 /** Faults for content check: families that were not proven as they now are. */
@@ -34,12 +39,12 @@ export function staleProofs(): readonly FileFault[] {
 }
 
 /** The kept record; undefined when there is none, or what is there is not one: proving writes it anew. */
-function readRecord(): ProofRecord | undefined {
+export function readRecord(): ProofRecord | undefined {
   const file = join(root, PROOFS_FILE);
   if (!existsSync(file)) return undefined;
   try {
     const record = JSON.parse(readFileSync(file, 'utf8')) as Partial<ProofRecord> | null;
-    return record?.v === 1 && typeof record.families === 'object' ? (record as ProofRecord) : undefined;
+    return record?.v === 2 && typeof record.families === 'object' ? (record as ProofRecord) : undefined;
   } catch {
     return undefined;
   }

@@ -1,27 +1,50 @@
 /** Finds the mistake, or the two together, that lead to a wrong answer. */
-import { sameAnswer } from './apart.ts';
 import { askOf, type Draw, slip } from './draw.ts';
 import type { Ask, Mistake, Precedence } from './family.ts';
+import { kindOf } from './kinds/index.ts';
 import type { Answer, World } from './model.ts';
 
 /** Mistakes that together give this answer: one, or two that were made at once. Empty when none is recognised. */
 export type Cause = readonly Mistake[];
 
-/** The single mistake whose answer this is, inside the tolerance. */
-export function oneMistake(draw: Draw, ask: Ask, given: Answer): Cause {
+/**
+ * The mistake whose answer this is, inside the tolerance; else what the model blames for it; else, of an answer that
+ * can be wrong in several ways at once, the mistakes that each account for a part of it, at most two.
+ */
+export function oneMistake(draw: Draw, ask: Ask, given: Answer, world: World): Cause {
   if (ask.kind === 'order') return earlyStep(draw, ask, given as readonly string[]);
-  const found = draw.wrong.find((w) => w.ask === ask.id && sameAnswer(ask, given, w.answer));
-  return found === undefined ? [] : [found.mistake];
+  const right = draw.right[ask.id] as Answer;
+  const here = draw.wrong.filter((w) => w.ask === ask.id);
+  const explained = here.map((w) => ({
+    mistake: w.mistake,
+    how: kindOf(ask).explains(ask, given, w.answer, right),
+  }));
+  const whole = explained.find(({ how }) => how === 'whole');
+  if (whole !== undefined) return [whole.mistake];
+  const blamed = askOf(draw.model, ask.id).blames?.(draw.plan, world, given) ?? [];
+  const blame = draw.family.mistakes.find(
+    ({ slip: name, asks }) => asks.includes(ask.id) && typeof name === 'string' && blamed.includes(name),
+  );
+  if (blame !== undefined) return [blame];
+  return explained
+    .filter(({ how }) => how === 'part')
+    .slice(0, 2)
+    .map(({ mistake }) => mistake);
 }
+
+/** Kinds of answers on which two mistakes can be put together and looked for as one answer. */
+const PAIRED: ReadonlySet<Ask['kind']> = new Set(['number', 'choice', 'reading', 'stop', 'job']);
 
 /** Two mistakes made at once, in the order of the family's file; the first pair that fits. */
 export function twoMistakes(draw: Draw, ask: Ask, given: Answer, world: World): Cause {
-  if (ask.kind === 'order') return [];
+  if (!PAIRED.has(ask.kind)) return [];
   const here = draw.family.mistakes.filter((m) => m.asks.includes(ask.id));
+  const right = draw.right[ask.id] as Answer;
   for (const [i, first] of here.entries()) {
     for (const second of here.slice(i + 1)) {
       const answer = both(draw, ask, first, second, world) ?? both(draw, ask, second, first, world);
-      if (answer !== null && sameAnswer(ask, given, answer)) return [first, second];
+      if (answer !== null && kindOf(ask).explains(ask, given, answer, right) === 'whole')
+        return [first, second];
     }
   }
   return [];

@@ -4,7 +4,6 @@ import { answersApart } from './apart.ts';
 import type { Family, Mistake } from './family.ts';
 import { GENERATOR, Generator } from './generator.ts';
 import type { Answer, Answers, AnyModel, AnyPlan, Fact, Facts, ModelAsk, World } from './model.ts';
-import { models } from './models/index.ts';
 import { drawValues } from './parameters.ts';
 
 /** Where a mistake leads on one ask. */
@@ -36,19 +35,20 @@ export const MOST_TRIES = 2000;
  * @throws {Error} when no try can be used: the proofs of the family find that before anyone draws from it
  */
 export function drawOf(family: Family, seed: string, world: World): Draw {
-  const model = modelOf(family);
+  const model = modelOf(family, world);
   const generator = Generator.of(family.id, seed);
   for (let rejected = 0; rejected < MOST_TRIES; rejected++) {
     const plan = model.plan(drawValues(family.parameters, generator), world, family);
     if (plan === null) continue;
     const draw = { family, seed, generator: GENERATOR, model, plan, rejected } as const;
     const full = { ...draw, ...answersOf(family, model, plan, world) };
-    if (!answerGiven(full) && answersApart(full)) return full;
+    if (!answerGiven(full) && answersApart(full) && !wrongHolds(full, world)) return full;
   }
   throw new Error(`${family.id}: none of ${MOST_TRIES} tries of seed ${JSON.stringify(seed)} can be used`);
 }
 
-export function modelOf(family: Family): AnyModel {
+/** @throws {Error} when the world was brought without this family's model */
+export function modelOf(family: Family, { models }: Pick<World, 'models'>): AnyModel {
   const model = models.get(family.model);
   if (model === undefined) throw new Error(`${family.id}: no model ${family.model}`);
   return model;
@@ -73,15 +73,26 @@ function answersOf(family: Family, model: AnyModel, plan: AnyPlan, world: World)
 
 /** The job as someone takes it who makes this mistake. */
 export function slip(model: AnyModel, mistake: Mistake, plan: AnyPlan, world: World): AnyPlan | null {
-  const made = model.slips[mistake.slip];
-  if (made === undefined) throw new Error(`no slip ${mistake.slip} in the model`);
-  return made(plan, world, mistake.with ?? {});
+  let taken: AnyPlan | null = plan;
+  for (const name of [mistake.slip].flat()) {
+    const made = model.slips[name];
+    if (made === undefined) throw new Error(`no slip ${name} in the model`);
+    taken = taken === null ? null : made(taken, world, mistake.with ?? {});
+  }
+  return taken;
+}
+
+/** Whether a mistake's answer holds by chance, where more answers than one do. */
+function wrongHolds({ model, plan, wrong }: Draw, world: World): boolean {
+  return wrong.some(({ ask, answer }) => askOf(model, ask).holds?.(plan, world, answer) ?? false);
 }
 
 /** Whether a given shows a right number as it stands. */
 function answerGiven({ family, facts, right }: Draw): boolean {
   return family.asks.some((ask) => {
     if (ask.kind !== 'number') return false;
+    // A count is a small number that any other may happen to be.
+    if (ask.unit === 'count') return false;
     return family.givens.some((given) =>
       numbersOf(facts[given.each ?? given.fact], given.fact, given.unit).some(
         ({ value, unit }) =>

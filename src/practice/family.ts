@@ -45,14 +45,37 @@ export interface GivenLine {
   readonly text?: Texts | undefined;
 }
 
+/** Units of numbers: of answers, and of what is given. Lengths may be written as a length text too. */
+export const UNITS = [
+  'in',
+  'in2',
+  'ft',
+  'mm',
+  'lb',
+  'lbPerFt',
+  'deg',
+  'degF',
+  'degC',
+  'A',
+  'ohm',
+  'count',
+  'percent',
+  'hour',
+  'minute',
+] as const;
+export type Unit = (typeof UNITS)[number];
+
 interface AskBase {
   readonly id: string;
   readonly prompt: Texts;
 }
+export interface Part {
+  readonly id: string;
+  readonly text: Texts;
+}
 
-export interface NumberAsk extends AskBase {
-  readonly kind: 'number';
-  readonly unit: 'in' | 'in2';
+interface NumberForm extends AskBase {
+  readonly unit: Unit;
   /** In the unit. An answer holds when it is no farther than this from the right one. */
   readonly tolerance: number;
   /** Where a right answer may lie, in the unit; the proofs hold every draw against it. */
@@ -61,29 +84,87 @@ export interface NumberAsk extends AskBase {
   readonly long: Texts;
   readonly short: Texts;
 }
+interface ChoiceForm extends AskBase {
+  readonly options: readonly Part[];
+}
 
-export interface ChoiceAsk extends AskBase {
+export interface NumberAsk extends NumberForm {
+  readonly kind: 'number';
+}
+
+export interface ChoiceAsk extends ChoiceForm {
   readonly kind: 'choice';
-  readonly options: readonly { readonly id: string; readonly text: Texts }[];
+}
+
+/** Something read off a figure: a number, or one of several. */
+export type ReadingAsk = (NumberForm | ChoiceForm) & { readonly kind: 'reading' };
+
+/** Go on, ask first, or stop the job. */
+export interface StopAsk extends AskBase {
+  readonly kind: 'stop';
 }
 
 export interface OrderAsk extends AskBase {
   readonly kind: 'order';
   /** In one order that holds. */
-  readonly items: readonly { readonly id: string; readonly text: Texts }[];
+  readonly items: readonly Part[];
   /** What comes directly before what; what lies further apart follows from it. */
   readonly precedence: readonly Precedence[];
 }
 
-export type Ask = NumberAsk | ChoiceAsk | OrderAsk;
+/** What is placed on a drawn run. */
+export const PLACED = ['support', 'jumper', 'splice', 'anchor'] as const;
+export type Placed = (typeof PLACED)[number];
+
+/** Things put where they belong on a drawn run. */
+export interface PlaceAsk extends AskBase {
+  readonly kind: 'place';
+  readonly what: readonly Placed[];
+  /** Inches along the leg. */
+  readonly tolerance: number;
+}
+
+/** What is wrong with a drawn run, and where. */
+export interface FaultsAsk extends AskBase {
+  readonly kind: 'faults';
+  /** The rules that may be named. */
+  readonly rules: readonly Part[];
+  /** Inches along the leg. */
+  readonly tolerance: number;
+}
+
+/** Which pieces are cut from which lengths. */
+export interface SticksAsk extends AskBase {
+  readonly kind: 'sticks';
+}
+
+/** A part of a step: an ask that stands alone. */
+export type PartAsk = NumberAsk | ChoiceAsk | StopAsk | ReadingAsk | PlaceAsk | SticksAsk;
+
+/** One step of a job, answered as a whole; later steps are marked from what was answered here. */
+export interface JobAsk extends AskBase {
+  readonly kind: 'job';
+  readonly parts: readonly PartAsk[];
+}
+
+export type Ask =
+  | NumberAsk
+  | ChoiceAsk
+  | ReadingAsk
+  | StopAsk
+  | OrderAsk
+  | PlaceAsk
+  | FaultsAsk
+  | SticksAsk
+  | JobAsk;
 export type AskKind = Ask['kind'];
 
 /** A mistake people make: the slip that leads to its answer, the asks on which it is looked for, and what is said. */
 export interface Mistake {
   readonly id: string;
   readonly asks: readonly string[];
-  /** Name of the model's slip. */
-  readonly slip: string;
+  /** Name of the model's slip, or of the two that are made together (the first goes first). */
+  readonly slip: string | readonly [string, string];
   /** What the slip is told, where it needs telling. */
   readonly with?: Readonly<Record<string, string>> | undefined;
   readonly says: Texts;

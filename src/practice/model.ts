@@ -5,19 +5,68 @@
  */
 import type { Drawing, How } from '../drawing/types.ts';
 import type { Catalogue } from '../run/catalogue.ts';
+import type { ResolvedRun } from '../run/resolved.ts';
+import type { RunTables } from '../run/tables.ts';
+import type { AmpacityTable } from '../trade/ampacity.ts';
 import type { Say, Step } from '../trade/answer.ts';
-import type { FillTables } from '../trade/fill.ts';
+import type { ExpansionTable } from '../trade/expansion.ts';
+import type { FillTables } from '../trade/fillTables.ts';
+import type { GroundpathTable } from '../trade/groundpath.ts';
 import type { Ticks } from '../trade/length.ts';
+import type { MarkingRule } from '../trade/marking.ts';
+import type { SeparationRule } from '../trade/separation.ts';
+import type { OpenGapRule } from '../trade/transition.ts';
 import type { AskKind, Family, Precedence } from './family.ts';
 
-/** What lies outside a family and its seed: the catalogue and the tables that the site's content holds. */
-export interface World {
-  readonly catalogue: Catalogue;
-  readonly fillTables: FillTables;
+/** The trade's tables that a model may need beside those a run is judged by. */
+export interface PracticeTables extends RunTables {
+  readonly groundpath: GroundpathTable;
+  readonly expansion: ExpansionTable;
+  readonly transition: OpenGapRule;
+  readonly ampacity: AmpacityTable;
+  readonly marking: MarkingRule;
+  readonly separation: SeparationRule;
 }
 
-/** A number in the ask's unit, an option's id, or items' ids in order. */
-export type Answer = number | string | readonly string[];
+/** The part of the world that is data: the catalogue and the tables of the site's content, nothing adopted. */
+export interface WorldData {
+  readonly catalogue: Catalogue;
+  readonly fillTables: FillTables;
+  readonly tables: PracticeTables;
+}
+
+/** What lies outside a family and its seed. A page brings no more models than its families name. */
+export interface World extends WorldData {
+  readonly models: ReadonlyMap<string, AnyModel>;
+}
+
+/** Something placed: inches along the leg. */
+export interface PlacedAt {
+  readonly leg: string;
+  readonly at: number;
+  readonly what: string;
+}
+/** A fault that was named: inches along the leg. */
+export interface FaultAt {
+  readonly leg: string;
+  readonly at: number;
+  readonly rule: string;
+}
+/** One length and the pieces cut from it, in inches. */
+export interface StickCut {
+  readonly from: string;
+  readonly pieces: readonly number[];
+}
+
+/** A number in the ask's unit, an option's id, items' ids in order, marks on a run, cut lengths; a job's by part. */
+export type Answer =
+  | number
+  | string
+  | readonly string[]
+  | readonly PlacedAt[]
+  | readonly FaultAt[]
+  | readonly StickCut[]
+  | { readonly [part: string]: Answer };
 
 /** Answers by the ask's id. */
 export type Answers = Readonly<Record<string, Answer>>;
@@ -62,6 +111,24 @@ interface AskOf<Plan> {
     readonly shown: readonly string[];
     readonly precedence: readonly Precedence[];
   };
+  /** Place and faults: the run as it is drawn to be answered on. */
+  readonly on?: (plan: Plan, world: World) => ResolvedRun;
+  /** Sticks: what there is to cut from, what is to be cut, and what the saw takes. */
+  readonly sticks?: (plan: Plan, world: World) => SticksGiven;
+  /** Where more answers than one hold: whether this one does. Left out, only the right one of `answer` holds. */
+  readonly holds?: (plan: Plan, world: World, given: Answer) => boolean;
+  /** Slips that an answer shows which is no slip's own, gravest first. */
+  readonly blames?: (plan: Plan, world: World, given: Answer) => readonly string[];
+  /** What is said of an answer that does not hold, beside the mistake; it must not give the right one away. */
+  readonly notes?: (plan: Plan, world: World, given: Answer) => readonly Say[];
+}
+
+/** What a cutting plan starts from. Lengths in ticks. */
+export interface SticksGiven {
+  /** Whole lengths and remnants; `many` when there are as many as are wanted. */
+  readonly from: readonly { readonly id: string; readonly length: Ticks; readonly many: boolean }[];
+  readonly pieces: readonly Ticks[];
+  readonly kerf: Ticks;
 }
 export interface ModelAsk<Plan> extends AskOf<Plan> {
   readonly kind: AskKind;
@@ -83,7 +150,9 @@ export interface Model<W extends Wants, Plan> {
   readonly figures: (plan: Plan, world: World, how: How) => readonly Drawing[];
   /** Lengths that the figures give in words, for the proof that figure and givens agree. */
   readonly figured: (plan: Plan) => readonly Ticks[];
-  /** Sentences that the model's steps may say. */
+  /** A run is laid out for each draw: proven over fewer seeds, for what that takes. */
+  readonly laidOut?: boolean;
+  /** Sentences that the model's steps and notes may say. */
   readonly says: readonly Say['say'][];
 }
 

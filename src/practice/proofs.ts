@@ -1,25 +1,25 @@
 /**
- * Whether the proofs that were run still speak of what is there. content/scenarios/proofs.json keeps a hash of the
- * code and one of each family; the hashes are computed by whoever reads the files and passed in.
+ * Whether the proofs that were run still speak of what is there. content/scenarios/proofs.json keeps a hash of
+ * each family: of its file, its model's file, and the code and content that all share. Whoever reads the files computes
+ * the hashes and passes them in. So a family costs nothing until it, or what it rests on, changes.
  */
 import type { Fault } from '../trade/given.ts';
 
 export interface ProofRecord {
-  readonly v: 1;
-  /** Draws each family was proven with. */
+  readonly v: 2;
+  readonly families: Readonly<Record<string, ProvenFamily>>;
+}
+export interface ProvenFamily {
+  /** SHA-256 (hex) of the family's file, its model's, and what all families share. */
+  readonly hash: string;
+  /** Draws it was proven with. */
   readonly seeds: number;
-  /** SHA-256 (hex) of `proofText` of the code. */
-  readonly code: string;
-  /** SHA-256 (hex) of each family's file. */
-  readonly families: Readonly<
-    Record<string, { readonly content: string; readonly rejected: number; readonly variants: number }>
-  >;
+  readonly rejected: number;
+  readonly variants: number;
 }
 
-export interface Hashes {
-  readonly code: string;
-  readonly families: Readonly<Record<string, string>>;
-}
+/** Of each family that is there, the hash as `ProvenFamily` keeps it. */
+export type Hashes = Readonly<Record<string, string>>;
 
 const PARTS = [
   /^src\/(?:practice|trade|run|drawing)\/.+\.ts$/,
@@ -29,9 +29,20 @@ const PARTS = [
   /^content\/words\/[a-z]+\/(?:drawing|practice|run|steps)\.json$/,
 ];
 
-/** Whether what a file says can change a draw or its grade; the path begins with `src/` or `content/`. */
+/** Which models there are changes nothing of any. */
+const INDEX = 'src/practice/models/index.ts';
+/** A model's own file: it touches the families that name it, and no other. */
+const MODEL = /^src\/practice\/models\/(?!index\.ts$)[A-Za-z0-9]+\.ts$/;
+
+/** The file of a model: `cut-with-insertion` is in `cutWithInsertion.ts`. */
+export function modelFile(model: string): string {
+  const name = model.replaceAll(/-([a-z0-9])/g, (_, letter: string) => letter.toUpperCase());
+  return `src/practice/models/${name}.ts`;
+}
+
+/** Whether what a file says can change the draws of every family; the path begins with `src/` or `content/`. */
 export function touchesProofs(path: string): boolean {
-  return PARTS.some((part) => part.test(path));
+  return PARTS.some((part) => part.test(path)) && !MODEL.test(path) && path !== INDEX;
 }
 
 /** The files that count as one text to be hashed: by path, each with the length of its text before it. */
@@ -44,18 +55,21 @@ export function proofText(files: readonly { readonly path: string; readonly text
 }
 
 /** What must be proven again; empty when the record is current. */
-export function proofFaults(record: ProofRecord | undefined, { code, families }: Hashes): readonly Fault[] {
+export function proofFaults(record: ProofRecord | undefined, now: Hashes): readonly Fault[] {
   const todo = 'run npm run prove, and keep the file it writes';
   if (record === undefined) return [{ field: '', message: 'the families were never proven', todo }];
-  const faults: Fault[] = [];
-  if (record.code !== code)
-    faults.push({ field: 'code', message: 'the code has changed since the families were proven', todo });
-  for (const [id, content] of Object.entries(families)) {
-    if (record.families[id]?.content !== content)
-      faults.push({ field: `families.${id}`, message: 'this family has changed since it was proven', todo });
-  }
-  for (const id of Object.keys(record.families)) {
-    if (!(id in families)) faults.push({ field: `families.${id}`, message: 'there is no such family', todo });
-  }
-  return faults;
+  const stale = staleFamilies(record, now).map((id) => ({
+    field: `families.${id}`,
+    message: 'this family, or what it rests on, has changed since it was proven',
+    todo,
+  }));
+  const gone = Object.keys(record.families)
+    .filter((id) => !(id in now))
+    .map((id) => ({ field: `families.${id}`, message: 'there is no such family', todo }));
+  return [...stale, ...gone];
+}
+
+/** Families that were not proven as they now are. */
+export function staleFamilies(record: ProofRecord | undefined, now: Hashes): readonly string[] {
+  return Object.entries(now).flatMap(([id, hash]) => (record?.families[id]?.hash === hash ? [] : [id]));
 }

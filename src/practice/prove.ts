@@ -4,11 +4,13 @@
  */
 import type { How } from '../drawing/types.ts';
 import { formatLength, inches, tryLength } from '../trade/length.ts';
+import { askedIn } from './answer.ts';
 import { answersApart } from './apart.ts';
-import { askOf, type Draw, drawOf } from './draw.ts';
-import type { Ask, Family } from './family.ts';
+import { type Draw, drawOf } from './draw.ts';
+import type { Ask, Family, Parameter, Unit } from './family.ts';
 import { gradeDraw } from './grade.ts';
 import { keyOf } from './key.ts';
+import { kindOf } from './kinds/index.ts';
 import type { Answer, World } from './model.ts';
 import { type Shown, showDraw } from './show.ts';
 import type { Language } from './words.ts';
@@ -35,14 +37,30 @@ export interface ProofMeans {
   readonly how: Omit<How, 'speak'>;
 }
 
-/** Draws when nothing else is asked for; the seeds are the numbers from 1. */
-export const PROOF_SEEDS = 100;
-/** Least share of draws that must differ. */
-const LEAST_VARIANTS = 0.9;
+/** Draws when nothing else is asked for; the seeds are the numbers from 1. Laying out a run takes longer. */
+export const PROOF_SEEDS = 500;
+export const LAID_OUT_SEEDS = 100;
+export const seedsFor = (family: Family, { models }: World): number =>
+  models.get(family.model)?.laidOut === true ? LAID_OUT_SEEDS : PROOF_SEEDS;
+
+/** Draws that must differ where numbers vary, and where only words do; fewer seeds can show no more. */
+const LEAST_VARIANTS = { numbers: 200, words: 8 } as const;
+const LEAST_SHARE = 0.9;
+
+/** Whether a seed chooses numbers, so that people side by side have different ones. */
+function numbersVary(parameters: Readonly<Record<string, Parameter>>): boolean {
+  return Object.values(parameters).some((one) => {
+    if ('length' in one) return one.length.from < one.length.to;
+    if ('decimal' in one) return one.decimal.from < one.decimal.to;
+    if ('whole' in one) return one.whole.to - one.whole.from > 9;
+    return 'list' in one ? numbersVary(one.list.of) : false;
+  });
+}
 
 export function proveFamily(family: Family, seeds: number, means: ProofMeans): Proof {
   const faults: ProofFault[] = [];
   const seen = new Set<string>();
+  const made = new Set<string>();
   let rejected = 0;
   let drawn = 0;
   for (let n = 1; n <= seeds; n++) {
@@ -53,9 +71,18 @@ export function proveFamily(family: Family, seeds: number, means: ProofMeans): P
     drawn += 1;
     rejected += draw.rejected;
     seen.add(JSON.stringify([draw.facts, draw.right]));
+    for (const { mistake } of draw.wrong) made.add(mistake.id);
   }
-  if (seen.size < LEAST_VARIANTS * drawn)
+  const least = LEAST_VARIANTS[numbersVary(family.parameters) ? 'numbers' : 'words'];
+  if (seen.size < Math.min(least, LEAST_SHARE * drawn))
     faults.push({ seed: '', cause: `only ${seen.size} of ${drawn} draws differ` });
+  // Few seeds may happen to pass a rare mistake by.
+  if (drawn >= LAID_OUT_SEEDS)
+    faults.push(
+      ...family.mistakes
+        .filter(({ id }) => !made.has(id))
+        .map(({ id }) => ({ seed: '', cause: `${id}: no draw allows this mistake` })),
+    );
   faults.push(...workedFaults(family, means));
   return { id: family.id, drawn, rejected, variants: seen.size, faults };
 }
@@ -76,7 +103,7 @@ function tryDraw(
 function drawFaults(draw: Draw, means: ProofMeans): readonly string[] {
   const shown = means.languages.map((language) => showDraw(draw, means.world, language, means.how));
   return [
-    ...draw.family.asks.flatMap((ask) => answerFaults(draw, ask)),
+    ...draw.family.asks.flatMap((ask) => answerFaults(draw, ask, means)),
     ...(answersApart(draw)
       ? []
       : ['right and wrong answers are not all apart by more than twice the tolerance']),
@@ -88,31 +115,15 @@ function drawFaults(draw: Draw, means: ProofMeans): readonly string[] {
   ];
 }
 
-/** Right and wrong answers are of the ask's kind; numbers finite, the right one in range. */
-function answerFaults(draw: Draw, ask: Ask): readonly string[] {
-  const right = draw.right[ask.id] as Answer;
-  const wrong = draw.wrong.filter((w) => w.ask === ask.id);
-  if (ask.kind === 'number') {
-    const { from, to } = ask.range;
-    return [
-      ...((right as number) >= from && (right as number) <= to
-        ? []
-        : [`${ask.id}: ${right} is outside ${from} to ${to}`]),
-      ...wrong
-        .filter((w) => !Number.isFinite(w.answer))
-        .map((w) => `${ask.id}: ${w.mistake.id} leads to no number`),
-    ];
-  }
-  if (ask.kind === 'choice') {
-    const ids: readonly Answer[] = ask.options.map((o) => o.id);
-    return [right, ...wrong.map((w) => w.answer)]
-      .filter((answer) => !ids.includes(answer))
-      .map((answer) => `${ask.id}: ${String(answer)} is no option`);
-  }
-  const { shown = [] } = askOf(draw.model, ask.id).order?.(draw.plan) ?? {};
-  const same = (answer: Answer) =>
-    [...(answer as readonly string[])].sort().join() === [...shown].sort().join();
-  return [right, ...wrong.map((w) => w.answer)].every(same) ? [] : [`${ask.id}: an answer has other items`];
+/** Right and wrong answers are fit for the ask's kind; numbers finite, the right one in range. */
+function answerFaults(draw: Draw, ask: Ask, { world }: ProofMeans): readonly string[] {
+  const kind = kindOf(ask);
+  const asked = askedIn(draw, ask.id, world);
+  const right = kind.faults(ask, draw.right[ask.id] as Answer, true, asked);
+  const wrong = draw.wrong
+    .filter((w) => w.ask === ask.id)
+    .flatMap((w) => kind.faults(ask, w.answer, false, asked).map((cause) => `${w.mistake.id} ${cause}`));
+  return [...right, ...wrong].map((cause) => `${ask.id}: ${cause}`);
 }
 
 /** The right answers hold all together; each mistake's answer is found to be that mistake. */
@@ -121,6 +132,9 @@ function gradeFaults(draw: Draw, { world, languages }: ProofMeans): readonly str
   if (language === undefined) return ['no language to grade in'];
   const full = gradeDraw(draw, draw.right, world, language);
   const faults = full.score === 100 && full.passed ? [] : ['the right answers do not all hold'];
+  const blank = gradeDraw(draw, {}, world, language);
+  if (blank.passed || blank.score > 0 || blank.findings.some((f) => f.verdict !== 'blank'))
+    faults.push('nothing answered is not blank');
   for (const { mistake, ask, answer } of draw.wrong) {
     const { findings, passed } = gradeDraw(draw, { ...draw.right, [ask]: answer }, world, language);
     const found = findings.find((f) => f.ask === ask);
@@ -132,33 +146,43 @@ function gradeFaults(draw: Draw, { world, languages }: ProofMeans): readonly str
   return faults;
 }
 
-/** A figure is there with its words; each length it is drawn to stands in the words and among the givens. */
+/** A figure is there with its words; each length it is drawn to is read back out of it, and stands among the givens. */
 function figureFaults(draw: Draw, { figures, givens }: Shown): readonly string[] {
   const faults = figures.length === 0 ? ['there is no figure'] : [];
   if (figures.some((f) => !f.svg.startsWith('<svg') || f.words.trim() === ''))
     faults.push('a figure is empty');
+  const drawn = new Set(figures.flatMap(({ svg }) => lengthsIn(textIn(svg))));
   for (const length of draw.model.figured(draw.plan)) {
     const text = formatLength(length);
-    if (!figures.some((f) => f.svg.includes(escaped(text)))) faults.push(`no figure says ${text}`);
+    if (!drawn.has(inches(length))) faults.push(`no figure says ${text}`);
     if (!givens.some((g) => g.unit === 'in' && g.value === inches(length)))
       faults.push(`no given says ${text}`);
   }
   return faults;
 }
 
-/** As a text stands in SVG. */
-const escaped = (text: string) => text.replaceAll('"', '&quot;');
+/** The texts of a figure, a line each. */
+const textIn = (svg: string) =>
+  svg
+    .replaceAll(/<[^>]*>/g, '\n')
+    .replaceAll('&quot;', '"')
+    .replaceAll('&#39;', "'");
 
 const LENGTHS =
   /\d+ ft \d+(?: \d+\/\d+)? in\b(?!²)|\d+'(?:-\d+(?: \d+\/\d+)?")?|\d+(?: \d+\/\d+|\.\d+)?(?= in\b(?!²)|")/g;
-const AREAS = /\d+(?:\.\d+)?(?= in²)/g;
+const NUMBERS: Partial<Record<Unit, RegExp>> = {
+  in2: /\d+(?:\.\d+)?(?= in²)/g,
+  lb: /\d+(?:\.\d+)?(?= lb\b(?!\/))/g,
+  lbPerFt: /\d+(?:\.\d+)?(?= lb\/ft)/g,
+  deg: /\d+(?:\.\d+)?(?=°(?![FC])| degrees)/g,
+};
 
 /** Numbers in anything shown that are a right answer. */
 function shownAnswers(draw: Draw, shown: Shown): readonly string[] {
   const visible = [
     shown.text,
     ...shown.givens.flatMap((g) => [g.label, g.text]),
-    ...shown.figures.flatMap((f) => [f.words, f.svg.replaceAll(/<[^>]*>/g, '\n').replaceAll('&quot;', '"')]),
+    ...shown.figures.flatMap((f) => [f.words, textIn(f.svg)]),
     ...shown.asks.flatMap((a) => [
       a.prompt,
       ...[...(a.options ?? []), ...(a.items ?? [])].map((p) => p.text),
@@ -166,8 +190,13 @@ function shownAnswers(draw: Draw, shown: Shown): readonly string[] {
   ].join('\n');
   return draw.family.asks.flatMap((ask) => {
     if (ask.kind !== 'number') return [];
+    const sign = NUMBERS[ask.unit];
     const numbers =
-      ask.unit === 'in' ? lengthsIn(visible) : [...visible.matchAll(AREAS)].map(([n]) => Number(n));
+      ask.unit === 'in'
+        ? lengthsIn(visible)
+        : sign === undefined
+          ? []
+          : [...visible.matchAll(sign)].map(([n]) => Number(n));
     const right = draw.right[ask.id] as number;
     return numbers.some((n) => Math.abs(n - right) <= ask.tolerance + 1e-9)
       ? [`${ask.id}: the draw shows its answer ${right}`]

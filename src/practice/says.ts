@@ -1,5 +1,8 @@
 /** Every sentence that this room says, by its key in content/words; each language must have them all. */
+import { UNITS } from './family.ts';
+import { placedSays } from './kinds/place.ts';
 import { models } from './models/index.ts';
+import { passRuleSays } from './passRule/says.ts';
 
 const verdicts = [
   'holds',
@@ -12,10 +15,17 @@ const verdicts = [
   'comesBefore',
   'leftOut',
   'orderStep',
+  'nearAll',
+  'placed',
+  'found',
+  'stopGo',
+  'stopAsk',
+  'stopStop',
+  ...placedSays,
 ].map((key) => `practice.${key}`);
 /** Units of answers and of the working's numbers. */
-const units = ['unit.in', 'unit.in2', 'unit.mm'];
+const units = UNITS.map((unit) => `unit.${unit}`);
 
 export const practiceSays: readonly string[] = [
-  ...new Set([...verdicts, ...units, ...[...models.values()].flatMap((m) => m.says)]),
+  ...new Set([...verdicts, ...units, ...passRuleSays, ...[...models.values()].flatMap((m) => m.says)]),
 ];

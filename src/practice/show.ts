@@ -1,8 +1,11 @@
 /** A draw as it is shown to a person, in one language: never its answer. */
 import type { Drawing, How } from '../drawing/types.ts';
 import { inches } from '../trade/length.ts';
-import { askOf, type Draw } from './draw.ts';
-import type { AskKind, GivenLine } from './family.ts';
+import { askedIn } from './answer.ts';
+import type { Draw } from './draw.ts';
+import type { Ask, AskKind, GivenLine } from './family.ts';
+import { kindOf } from './kinds/index.ts';
+import type { Showing, ShownForm } from './kinds/kind.ts';
 import type { Fact, Facts, World } from './model.ts';
 import { factText, factTexts, type Language, textOf, textsOf } from './words.ts';
 
@@ -15,19 +18,12 @@ export interface ShownGiven {
   readonly text: string;
 }
 
-export interface ShownPart {
-  readonly id: string;
-  readonly text: string;
-}
+export type { ShownPart } from './kinds/kind.ts';
 
-export interface ShownAsk {
+export interface ShownAsk extends ShownForm {
   readonly id: string;
   readonly kind: AskKind;
   readonly prompt: string;
-  readonly unit?: string;
-  readonly tolerance?: number;
-  readonly options?: readonly ShownPart[];
-  readonly items?: readonly ShownPart[];
 }
 
 export interface Shown {
@@ -45,7 +41,7 @@ export interface Shown {
 /** A draw with its figures. `how` says for which form and in which colours they are drawn. */
 export function showDraw(draw: Draw, world: World, language: Language, how: Omit<How, 'speak'>): Shown {
   const figures = figuresOf(draw, world, language, how);
-  return { ...tellDraw(draw, language), figures: figures.map(({ svg, words }) => ({ svg, words })) };
+  return { ...tellDraw(draw, world, language), figures: figures.map(({ svg, words }) => ({ svg, words })) };
 }
 
 /**
@@ -64,7 +60,8 @@ export function figuresOf(
 }
 
 /** A draw without its figures. */
-export function tellDraw(draw: Draw, { lang }: Language): Shown {
+export function tellDraw(draw: Draw, world: World, language: Language): Shown {
+  const { lang } = language;
   const { family, seed, generator } = draw;
   const texts = textsOf(draw, lang);
   return {
@@ -76,7 +73,7 @@ export function tellDraw(draw: Draw, { lang }: Language): Shown {
     text: textOf(family.text, lang, texts),
     givens: family.givens.flatMap((line) => givenOf(draw, line, lang)),
     figures: [],
-    asks: family.asks.map((ask) => shownAsk(draw, ask.id, lang, texts)),
+    asks: family.asks.map((ask) => shownAsk(draw, ask, world, language, texts)),
   };
 }
 
@@ -111,15 +108,18 @@ function shownValue(fact: Fact, unit: string): { value: number | string; unit: s
   return { value: fact.kind === 'word' ? fact.value : '', unit };
 }
 
-function shownAsk(draw: Draw, id: string, lang: string, texts: Readonly<Record<string, string>>): ShownAsk {
-  const ask = draw.family.asks.find((a) => a.id === id);
-  if (ask === undefined) throw new Error(`${draw.family.id}: no ask ${id}`);
-  const base = { id, kind: ask.kind, prompt: textOf(ask.prompt, lang, texts) };
-  const parts = (list: readonly { id: string; text: Readonly<Record<string, string>> }[]) =>
-    list.map((part) => ({ id: part.id, text: textOf(part.text, lang, texts) }));
-  if (ask.kind === 'number') return { ...base, unit: ask.unit, tolerance: ask.tolerance };
-  if (ask.kind === 'choice') return { ...base, options: parts(ask.options) };
-  const { shown = [] } = askOf(draw.model, id).order?.(draw.plan) ?? {};
-  const items = shown.map((item) => ask.items.find((i) => i.id === item)).filter((i) => i !== undefined);
-  return { ...base, items: parts(items) };
+function shownAsk(
+  draw: Draw,
+  ask: Ask,
+  world: World,
+  { lang, speak }: Language,
+  texts: Readonly<Record<string, string>>,
+): ShownAsk {
+  const showing: Showing = {
+    textOf: ({ text }) => textOf(text, lang, texts),
+    say: (key) => speak({ say: `practice.${key}` }),
+    asked: askedIn(draw, ask.id, world),
+  };
+  const base = { id: ask.id, kind: ask.kind, prompt: textOf(ask.prompt, lang, texts) };
+  return { ...base, ...kindOf(ask).show(ask, showing) };
 }

@@ -48,11 +48,14 @@ function faultsOfIssue(issue: Issue, given: unknown): readonly Fault[] {
 
 /**
  * Of several forms that all fail, the one that was meant is of the kind that was given, where one is (text, list or
- * object), and fails least.
+ * object; and of that `kind`, where the forms name one), and fails least.
  */
 function unionFaults(issue: z.core.$ZodIssueInvalidUnion, given: unknown): readonly Fault[] {
   const otherKind = (issues: readonly Issue[]) => (issues.some((i) => i.path.length === 0) ? 1 : 0);
-  const [meant] = [...issue.errors].sort((a, b) => otherKind(a) - otherKind(b) || a.length - b.length);
+  const otherName = (issues: readonly Issue[]) => (issues.some((i) => i.path.at(-1) === 'kind') ? 1 : 0);
+  const [meant] = [...issue.errors].sort(
+    (a, b) => otherKind(a) - otherKind(b) || otherName(a) - otherName(b) || a.length - b.length,
+  );
   if (meant === undefined) {
     const words = { message: 'this is none of the kinds known here', todo: wanted(issue) };
     return [fault(issue.path, given, words)];

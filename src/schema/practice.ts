@@ -1,9 +1,12 @@
 /** What the practice room takes from the library, and what must hold between families, sheets and tasks. */
+import type { WorldData } from '../practice/model.ts';
+import { models } from '../practice/models/index.ts';
 import type { Practice } from '../practice/sheet.ts';
 import { missing, missingOne } from './missing.ts';
-import { fillTablesOf } from './rules.ts';
 import type { FileFault } from './shelf.ts';
 import { type Entries, idsOf, type Library, type Lost } from './shelves.ts';
+import { NOTHING_ADOPTED } from './site.ts';
+import { tradeTablesOf } from './tradeTables.ts';
 
 /**
  * Families, sheets and tables for drawing and grading.
@@ -13,11 +16,17 @@ export function practiceOf(library: Library): Practice {
   return {
     families: library.scenarios,
     sheets: library.sheets,
-    world: {
-      catalogue: library.catalogue,
-      fillTables: fillTablesOf(library.rules.values(), library.sources),
-    },
+    world: { ...worldDataOf(library), models },
   };
+}
+
+/**
+ * Catalogue and tables as draws take them: nothing that a site adopts changes a draw, which is fixed for ever.
+ * @throws {Error} when the library lacks a table; content check finds that first
+ */
+export function worldDataOf(library: Library): WorldData {
+  const tables = tradeTablesOf(library.rules.values(), library.sources, NOTHING_ADOPTED);
+  return { catalogue: library.catalogue, fillTables: tables.fill, tables };
 }
 
 /** Tasks and families that are named and not there; two sheets under one number. */

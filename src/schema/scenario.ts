@@ -3,7 +3,7 @@
  * and knows is in src/practice/models.
  */
 import { z } from 'zod';
-import type { Family, OrderAsk, Parameter } from '../practice/family.ts';
+import { type Family, type OrderAsk, type Parameter, PLACED, UNITS } from '../practice/family.ts';
 import type { AnyModel, Want } from '../practice/model.ts';
 import { models } from '../practice/models/index.ts';
 import { inches } from '../trade/length.ts';
@@ -56,48 +56,88 @@ const given = z.strictObject({
   /** A fact that has rows: one given a row, with `{number}` from 1. */
   each: name.optional(),
   /** Of the value; empty for a word or a count. A length is always `in`. */
-  unit: z.enum(['', 'in', 'in2', 'ft', 'mm']),
+  unit: z.enum(['', ...UNITS]),
   /** What the person reads; the fact's own text when left out. */
   text: texts.optional(),
 });
 
 const range = z.strictObject({ from: z.number(), to: z.number() });
-const numberAsk = {
-  id,
-  kind: z.literal('number'),
-  prompt: texts,
-  /** Where right answers may lie; the proofs hold every draw against it. */
+const asks = { id, prompt: texts };
+/** Of a length: a length; of a count: 0 unless it is said. */
+const lengthTolerance = lengthAbove0.transform(inches);
+const numbered = {
+  /** Where right answers may lie, in the unit; the proofs hold every draw against it. */
   range,
   /** Said of a number above, below the right one; `{amount}` is by how much. */
   long: texts,
   short: texts,
 };
+const inInches = { ...numbered, unit: z.literal('in'), tolerance: lengthTolerance };
+const inCounts = { ...numbered, unit: z.literal('count'), tolerance: z.number().min(0).default(0) };
+const inOther = { ...numbered, unit: z.enum(UNITS).exclude(['in', 'count']), tolerance: above0 };
 const part = z.strictObject({ id, text: texts });
+const options = { options: z.array(part).min(2) };
+/** A number in one of the units, of either kind that is one. */
+const numberOf = <K extends 'number' | 'reading'>(kind: K) => {
+  const head = { ...asks, kind: z.literal(kind) };
+  return [
+    z.strictObject({ ...head, ...inInches }),
+    z.strictObject({ ...head, ...inCounts }),
+    z.strictObject({ ...head, ...inOther }),
+  ] as const;
+};
+const numberAsk = z.discriminatedUnion('unit', numberOf('number'));
+const choiceAsk = z.strictObject({ ...asks, kind: z.literal('choice'), ...options });
+/** Read off a figure: a number or one of several. */
+const readingAsk = z.union([
+  z.discriminatedUnion('unit', numberOf('reading')),
+  z.strictObject({ ...asks, kind: z.literal('reading'), ...options }),
+]);
+/** Go on, ask first, stop the job. */
+const stopAsk = z.strictObject({ ...asks, kind: z.literal('stop') });
+/** Put on the drawn run. */
+const placeAsk = z.strictObject({
+  ...asks,
+  kind: z.literal('place'),
+  what: z.array(z.enum(PLACED)).min(1),
+  tolerance: lengthTolerance,
+});
+/** Cut from lengths and remnants. */
+const sticksAsk = z.strictObject({ ...asks, kind: z.literal('sticks') });
+const orderAsk = z.strictObject({
+  ...asks,
+  kind: z.literal('order'),
+  /** All that may be shown, in one order that holds; a draw shows some. */
+  items: z.array(part).min(2),
+  /** Pairs, what comes directly before what; what lies further apart follows from them. */
+  precedence: z.array(z.tuple([id, id])).min(1),
+});
+/** Found on the drawn run: `rules` are what may be named. */
+const faultsAsk = z.strictObject({
+  ...asks,
+  kind: z.literal('faults'),
+  rules: z.array(part).min(2),
+  tolerance: lengthTolerance,
+});
+const alone = [choiceAsk, stopAsk, placeAsk, sticksAsk] as const;
+/** One step of a job, answered as a whole. */
+const jobAsk = z.strictObject({
+  ...asks,
+  kind: z.literal('job'),
+  parts: z.array(z.union([z.discriminatedUnion('kind', alone), numberAsk, readingAsk])).min(1),
+});
 const ask = z.union([
-  z.discriminatedUnion('unit', [
-    z.strictObject({ ...numberAsk, unit: z.literal('in'), tolerance: lengthAbove0.transform(inches) }),
-    z.strictObject({ ...numberAsk, unit: z.literal('in2'), tolerance: above0 }),
-  ]),
-  z.discriminatedUnion('kind', [
-    z.strictObject({ id, kind: z.literal('choice'), prompt: texts, options: z.array(part).min(2) }),
-    /** `items` are all that may be shown, in one order that holds; a draw shows some. */
-    z.strictObject({
-      id,
-      kind: z.literal('order'),
-      prompt: texts,
-      items: z.array(part).min(2),
-      /** Pairs, what comes directly before what; what lies further apart follows from them. */
-      precedence: z.array(z.tuple([id, id])).min(1),
-    }),
-  ]),
+  z.discriminatedUnion('kind', [...alone, orderAsk, faultsAsk, jobAsk]),
+  numberAsk,
+  readingAsk,
 ]);
 
 const mistake = z.strictObject({
   id,
   /** Asks on which it is looked for. */
   asks: z.array(id).min(1),
-  /** The model's slip of this name. */
-  slip: name,
+  /** The model's slip of this name, or the two that are made together (the first goes first). */
+  slip: z.union([name, z.tuple([name, name])]),
   /** What the slip is told, where it needs telling. */
   with: z.record(name, id).optional(),
   /** What went wrong and one thing to do. */
@@ -154,7 +194,9 @@ export const familyShape = shape.superRefine((family, context) => {
     if (!(one in family.worked.answers))
       add(['worked', 'answers', one], 'no answer worked by hand', 'work it and write it');
   for (const [i, one] of family.asks.entries()) {
-    if (one.kind === 'choice') twice(one.options, ['asks', i, 'options'], add);
+    if ('options' in one) twice(one.options, ['asks', i, 'options'], add);
+    if (one.kind === 'faults') twice(one.rules, ['asks', i, 'rules'], add);
+    if (one.kind === 'job') twice(one.parts, ['asks', i, 'parts'], add);
     if (one.kind === 'order') {
       twice(one.items, ['asks', i, 'items'], add);
       precedenceHolds(one, ['asks', i, 'precedence'], add);
@@ -196,7 +238,7 @@ function precedenceHolds(
 function modelFits(family: z.output<typeof shape>, model: AnyModel, add: Add): void {
   const slips = Object.keys(model.slips);
   for (const [i, { slip }] of family.mistakes.entries())
-    if (!slips.includes(slip))
+    if (![slip].flat().every((one) => slips.includes(one)))
       add(['mistakes', i, 'slip'], 'the model knows no such slip', `name one of ${slips.join(', ')}`);
   for (const [i, { id: one, kind }] of family.asks.entries()) {
     const wanted = model.asks[one];

@@ -1,11 +1,12 @@
 /** How a practice page speaks of a draw: the tries, the verdict in one line, answers as a person reads them. Pure. */
 import type { Finding, Grade, Verdict } from '../practice/grade.ts';
+import type { Answer } from '../practice/model.ts';
 import type { ShownAsk } from '../practice/show.ts';
 import { formatLength, fromInches } from '../trade/length.ts';
 import type { SiteKey, Tell } from './speak.ts';
 
 /** Answers as the engine takes them: a number in the ask's unit, an option's id, items in order. A blank is left out. */
-export type Given = Readonly<Record<string, number | string | readonly string[]>>;
+export type Given = Readonly<Record<string, Answer>>;
 
 /** "first try", "second try" … */
 export function tryText(tell: Tell, number: number): string {
@@ -42,7 +43,9 @@ export function verdictText(tell: Tell, grade: Grade): { readonly line: string; 
 export function answerText(tell: Tell, ask: ShownAsk, answer: Given[string] | undefined): string {
   if (answer === undefined) return '';
   if (typeof answer === 'number') {
-    return ask.unit === 'in' ? formatLength(fromInches(answer), 64) : `${answer} ${tell('unit.in2')}`;
+    return ask.unit === 'in'
+      ? formatLength(fromInches(answer), 64)
+      : `${answer} ${tell(`unit.${ask.unit}` as SiteKey)}`;
   }
   if (typeof answer === 'string') return ask.options?.find(({ id }) => id === answer)?.text ?? answer;
   return '';

@@ -1,6 +1,6 @@
 /** What the pages of a witness hand their islands; read at build time. */
 import type { Library } from '../schema/library.ts';
-import { practiceOf } from '../schema/practice.ts';
+import { worldDataOf } from '../schema/practice.ts';
 import { taskMapOf } from '../schema/task.ts';
 import { familiesOf } from './families.ts';
 import { pageAt } from './paths.ts';
@@ -35,10 +35,11 @@ const witnessWords = [
  * @param own  the group of words that is the page's own
  */
 export function witnessProps(library: Library, lang: Lang, own: string) {
-  const { sheets, world } = practiceOf(library);
+  const { sheets } = library;
+  const world = worldDataOf(library);
   return {
     lang,
-    words: wordsOf(lang, [...witnessWords, own, ...sheetWords, ...taskGroups(library)]),
+    words: wordsOf(lang, [...witnessWords, own, 'passRule', ...sheetWords, ...taskGroups(library)]),
     tasks: witnessTasksOf(library),
     sheets: [...sheets.values()],
     families: familiesOf(library),

@@ -12,7 +12,7 @@ const { library } = readLibrary(contentFiles());
 const { families, world } = practiceOf(library);
 const family = families.get('fill-check');
 if (family === undefined) throw new Error('no family fill-check');
-const { givens } = tellDraw(drawOf(family, '1', world), { lang: 'en', speak: speaker(table('en')) });
+const { givens } = tellDraw(drawOf(family, '1', world), world, { lang: 'en', speak: speaker(table('en')) });
 
 test('the rows of both tables of a fill draw become one table, and nothing else goes with them', () => {
   const { others, tables, limits } = sortLimits(givens);

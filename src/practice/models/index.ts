@@ -1,9 +1,9 @@
-/** Every model that a family may name. A new one is a file here and a line below. */
+/** Every model that a family may name, by its name. A new one is a file here, named for it, and a line below. */
 import type { AnyModel } from '../model.ts';
-import { cutWithInsertion } from './cut.ts';
-import { fillCheck } from './fill.ts';
-import { orderOfCutting } from './order.ts';
-import { readFeetInch } from './reading.ts';
+import { cutWithInsertion } from './cutWithInsertion.ts';
+import { fillCheck } from './fillCheck.ts';
+import { orderOfCutting } from './orderOfCutting.ts';
+import { readFeetInch } from './readFeetInch.ts';
 
 export const models: ReadonlyMap<string, AnyModel> = new Map([
   ['cut-with-insertion', cutWithInsertion],

@@ -30,7 +30,7 @@ interface Props {
 /** One draw of a sheet, with the entries of the practice page and no verdict. */
 export function AnswerDraw(props: Props) {
   const { draw, place, about, world, language, given, onGiven, onPlace, top, tell, speak } = props;
-  const shown = useMemo(() => tellDraw(draw, language), [draw, language]);
+  const shown = useMemo(() => tellDraw(draw, world, language), [draw, world, language]);
   // Several entries report what they read as they come up; each builds on what the one before it has just said.
   const latest = useRef(given);
   const answer = (id: string, value: Given[string] | undefined) => {

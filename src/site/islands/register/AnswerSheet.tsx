@@ -236,7 +236,7 @@ export default function AnswerSheet({ lang, words, sheets, families, world, witn
           draw={shown.draw}
           place={shown.place}
           about={about}
-          world={world}
+          world={practice.world}
           language={language}
           given={kept.answers[shown.place] ?? {}}
           onGiven={(given: Given) =>

@@ -1,5 +1,7 @@
 import { useMemo } from 'react';
 import { drawOf } from '../../../practice/draw.ts';
+import { passRuleOf } from '../../../practice/passRule/rule.ts';
+import { saysOfDecision, saysOfRule } from '../../../practice/passRule/says.ts';
 import type { AnswersFile, Practice, Sheet, SheetGrade } from '../../../practice/sheet.ts';
 import { tellDraw } from '../../../practice/show.ts';
 import type { Language } from '../../../practice/words.ts';
@@ -45,17 +47,20 @@ export function Graded({ sheet, file, grade, practice, language, judged, map, te
         if (family === undefined) return [];
         const draw = drawOf(family, graded.seed, practice.world);
         const given = file.answers.find(({ seed }) => seed === graded.seed)?.answers ?? {};
-        return outcomes(tell, tellDraw(draw, language).asks, graded, given as Given).map((outcome) => ({
-          place: graded.place,
-          wanted: answerText(tell, outcome.ask, draw.right[outcome.ask.id]),
-          outcome,
-        }));
+        return outcomes(tell, tellDraw(draw, practice.world, language).asks, graded, given as Given).map(
+          (outcome) => ({
+            place: graded.place,
+            wanted: answerText(tell, outcome.ask, draw.right[outcome.ask.id]),
+            outcome,
+          }),
+        );
       }),
     [grade, file, practice, language, tell],
   );
   const open = rows.filter(({ outcome }) => outcome.finding.verdict !== 'holds');
   const held = rows.filter(({ outcome }) => outcome.finding.verdict === 'holds');
-  const rule = { need: sheet.rule.need, draws: sheet.rule.of, held: grade.held };
+  const rule = saysOfRule(passRuleOf(sheet.rule), grade.draws.length);
+  const [result, ...shown] = saysOfDecision(grade);
   return (
     <>
       {open.length > 0 && (
@@ -104,8 +109,10 @@ export function Graded({ sheet, file, grade, practice, language, judged, map, te
         </div>
       </details>
       <p className="note">
-        {tell('witness.rule', rule)}{' '}
-        <strong>{tell(grade.passed ? 'witness.rulePassed' : 'witness.ruleNot')}</strong>
+        {tell('witness.rule')} {rule.map(language.speak).join(' ')}
+      </p>
+      <p className="note">
+        <strong>{result && language.speak(result)}</strong> {shown.map(language.speak).join(' ')}
       </p>
       <UsedBench judged={judged} map={map} answers={file} speak={language.speak} tell={tell} />
     </>

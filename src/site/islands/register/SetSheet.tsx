@@ -1,7 +1,8 @@
 import { type FormEvent, useEffect, useMemo, useRef, useState } from 'react';
 import { drawOf } from '../../../practice/draw.ts';
 import type { Family } from '../../../practice/family.ts';
-import type { World } from '../../../practice/model.ts';
+import type { WorldData } from '../../../practice/model.ts';
+import { models } from '../../../practice/models/index.ts';
 import { MOST_BENCHES, type SetFile, type Sheet, sheetPlaces } from '../../../practice/sheet.ts';
 import { tellDraw } from '../../../practice/show.ts';
 import { personId } from '../../../register/shapes.ts';
@@ -14,6 +15,7 @@ import { DrawFigures } from '../practice/DrawFigures.tsx';
 import { TextField } from '../TextField.tsx';
 import { useLater } from '../useLater.ts';
 import { HandOut } from './HandOut.tsx';
+import { PassRule } from './PassRule.tsx';
 import { useDrawer } from './useCodes.ts';
 
 interface Props {
@@ -23,7 +25,7 @@ interface Props {
   readonly families: readonly Family[];
   /** Sheet numbers of the practice pages, by family. */
   readonly numbers: Readonly<Record<string, string>>;
-  readonly world: World;
+  readonly world: WorldData;
   readonly answerPage: string;
 }
 
@@ -36,7 +38,8 @@ const readBench = (text: string): number | undefined => {
 };
 
 /** Sets a sheet for a person: what is asked, by which rule, and the file, link and code to hand over. No key is needed. */
-export default function SetSheet({ lang, words, sheets, families, numbers, world, answerPage }: Props) {
+export default function SetSheet({ lang, words, sheets, families, numbers, world: data, answerPage }: Props) {
+  const world = useMemo(() => ({ ...data, models }), [data]);
   const speak = useMemo(() => speaker(words), [words]);
   const tell = useMemo(() => teller(words), [words]);
   const language = useMemo(() => ({ lang, speak }), [lang, speak]);
@@ -71,7 +74,8 @@ export default function SetSheet({ lang, words, sheets, families, numbers, world
     });
   }, [sheet, shownBench, families, world]);
   if (sheet === undefined) return null;
-  const { need, of } = sheet.rule;
+  const { length: count } = sheetPlaces(sheet, shownBench);
+  const { rule } = sheet;
   const task = sheet.tasks.includes(chosen) ? chosen : (sheet.tasks[0] ?? '');
   const badPerson = personId(person.trim()) !== undefined;
   const taskName = (one: string) =>
@@ -101,9 +105,11 @@ export default function SetSheet({ lang, words, sheets, families, numbers, world
           {tell('setPage.label', { number: sheet.number, title: sheet.title[lang] ?? sheet.id })}
         </p>
         <p className="huge">
-          {need === of
-            ? tell('setPage.answerAll', { draws: of })
-            : tell('setPage.answer', { draws: of, need })}
+          {'need' in rule && rule.need === rule.of
+            ? tell('setPage.answerAll', { draws: count })
+            : 'need' in rule
+              ? tell('setPage.answer', { draws: count, need: rule.need })
+              : tell('setPage.answerRule', { draws: count })}
         </p>
       </section>
       <div className="columns">
@@ -114,7 +120,7 @@ export default function SetSheet({ lang, words, sheets, families, numbers, world
           </h2>
           <ul className="set-families">
             {draws.map(({ part, family, draw }) => {
-              const shown = tellDraw(draw, language);
+              const shown = tellDraw(draw, world, language);
               const values = { number: numbers[family.id] ?? '', count: part.draws, asks: shown.asks.length };
               return (
                 <li key={family.id}>
@@ -139,7 +145,7 @@ export default function SetSheet({ lang, words, sheets, families, numbers, world
         </section>
         <form ref={form} onSubmit={make} noValidate>
           <h2 className="view-title">{tell('setPage.rule')}</h2>
-          <p>{tell('setPage.ruleText', { need, draws: of })}</p>
+          <PassRule sheet={sheet} speak={speak} />
           <p className="note">{tell('setPage.sight')}</p>
           <h2 className="view-title">{tell('setPage.handOut')}</h2>
           <div className="fields">

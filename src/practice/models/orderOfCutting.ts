@@ -9,7 +9,7 @@ import { TRADE_USUAL } from '../../run/usual.ts';
 import type { Ticks } from '../../trade/length.ts';
 import type { Family, Precedence } from '../family.ts';
 import { type Drawn, model, type Slip, type World } from '../model.ts';
-import { read } from './reads.ts';
+import { read } from './parts/reads.ts';
 
 const wants = { steps: 'some', width: ['card-2', 'card-4', 'card-6'], length: 'length' } as const;
 

@@ -8,7 +8,7 @@ import { drawSection } from '../../drawing/section.ts';
 import { type FillCable, type FillGiven, fill } from '../../trade/fill.ts';
 import type { Bottom } from '../../trade/fillTables.ts';
 import { type Drawn, type Facts, model, type Slip, type World } from '../model.ts';
-import { read } from './reads.ts';
+import { read } from './parts/reads.ts';
 
 const cable = { rows: { od: 'decimal', count: 'whole' } } as const;
 const wants = {

@@ -13,7 +13,7 @@ import { KERF, SOCKET } from '../../trade/habits.ts';
 import { formatLength, fromInches, inches, type Ticks, ticks } from '../../trade/length.ts';
 import { shortLength } from '../../trade/shortLength.ts';
 import { type Drawn, model, type Slip, type World } from '../model.ts';
-import { read } from './reads.ts';
+import { read } from './parts/reads.ts';
 
 const ENDS = ['sleeve', 'plate', 'socket', 'butt', 'free'] as const;
 const wants = {

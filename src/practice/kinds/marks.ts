@@ -1,0 +1,119 @@
+/** Answers that are a set of marks on a run: what meets what, what is missing, what is not wanted. */
+import { inches, lengthRefusal, tryLength } from '../../trade/length.ts';
+import type { Asked, Read } from './kind.ts';
+import { SLACK } from './kind.ts';
+
+/** A mark without what it is: inches along a leg. */
+export interface Mark {
+  readonly leg: string;
+  readonly at: number;
+}
+
+/** `name` gives what two marks must share beside their place. */
+export interface Met<M extends Mark> {
+  /** Wanted and not given. */
+  readonly missing: readonly M[];
+  /** Given and not wanted. */
+  readonly extra: readonly M[];
+}
+
+/**
+ * Pairs what was given with what is wanted: same leg, same name, no farther than `within` inches. Marks of one leg and
+ * name are taken in order along it, so that as many as can be are paired.
+ */
+export function meet<M extends Mark>(
+  given: readonly M[],
+  wanted: readonly M[],
+  within: number,
+  name: (mark: M) => string,
+): Met<M> {
+  const key = (mark: M) => `${mark.leg}\n${name(mark)}`;
+  const along = (marks: readonly M[]) => [...marks].sort((a, b) => a.at - b.at);
+  const missing: M[] = [];
+  const left = new Map<string, M[]>();
+  for (const mark of along(given)) left.set(key(mark), [...(left.get(key(mark)) ?? []), mark]);
+  for (const mark of along(wanted)) {
+    const here = left.get(key(mark)) ?? [];
+    // The first that is not too far behind: earlier ones can meet nothing that comes later.
+    const i = here.findIndex((one) => Math.abs(one.at - mark.at) <= within + SLACK);
+    if (i === -1) missing.push(mark);
+    else here.splice(i, 1);
+  }
+  return { missing, extra: [...left.values()].flat() };
+}
+
+export const meets = <M extends Mark>({ missing, extra }: Met<M>) =>
+  missing.length === 0 && extra.length === 0;
+
+/** Reads `[{leg, at, [name]}]`. A mark that stands twice counts once. */
+export function readMarks<M extends Mark>(
+  value: unknown,
+  name: string,
+  names: readonly string[],
+  { legs }: Asked,
+): Read<readonly M[]> {
+  const todo = `write a list of {"leg": …, "at": inches or a length text, "${name}": …}`;
+  if (!Array.isArray(value)) return { message: 'this is no list of places', todo };
+  const marks: M[] = [];
+  for (const [i, row] of value.entries()) {
+    const no = (message: string, what: string) => ({ message: `place ${i + 1}: ${message}`, todo: what });
+    if (typeof row !== 'object' || row === null || Array.isArray(row)) return no('this is no place', todo);
+    const { leg, at, [name]: named, ...others } = row as Record<string, unknown>;
+    const other = Object.keys(others)[0];
+    if (other !== undefined) return no(`${other} is not asked for`, todo);
+    const long = typeof leg === 'string' ? legs.get(leg) : undefined;
+    if (long === undefined)
+      return no(
+        `there is no leg ${JSON.stringify(leg ?? null)}`,
+        `name one of ${[...legs.keys()].join(', ')}`,
+      );
+    if (typeof named !== 'string' || !names.includes(named))
+      return no(`${name} is ${JSON.stringify(named ?? null)}`, `name one of ${names.join(', ')}`);
+    if (typeof at !== 'number' && typeof at !== 'string')
+      return no('at is missing', 'write inches as a number, or a text as 7\'-3 5/8"');
+    const length = tryLength(at, { signed: true });
+    if (typeof length !== 'number') {
+      const { message, todo: how } = lengthRefusal(length);
+      return no(message, how);
+    }
+    if (length < 0 || inches(length) > long + SLACK)
+      return no(`at is off the leg, which is ${long} in long`, 'count from the leg’s first working point');
+    marks.push({ leg, at: inches(length), [name]: named } as unknown as M);
+  }
+  const one = marks.filter((m, i) => marks.findIndex((o) => JSON.stringify(o) === JSON.stringify(m)) === i);
+  return { answer: one.length === 0 ? null : one };
+}
+
+/** Whether a mistaken set accounts for what is wrong in a given one: all of it, or a part. */
+export function explainsMarks<M extends Mark>(
+  given: readonly M[],
+  mistaken: readonly M[],
+  right: readonly M[],
+  within: number,
+  name: (mark: M) => string,
+): 'whole' | 'part' | null {
+  if (meets(meet(given, mistaken, within, name))) return 'whole';
+  const wrong = meet(given, right, within, name);
+  const of = meet(mistaken, right, within, name);
+  const inside = (few: readonly M[], many: readonly M[]) =>
+    meet(many, few, within, name).missing.length === 0;
+  return !meets(of) && inside(of.missing, wrong.missing) && inside(of.extra, wrong.extra) ? 'part' : null;
+}
+
+/** What is unfit in marks that a model gives. */
+export function marksFaults<M extends Mark>(
+  marks: readonly M[],
+  name: (mark: M) => string,
+  names: readonly string[],
+  { legs }: Asked,
+): readonly string[] {
+  return marks.flatMap((mark) => {
+    const long = legs.get(mark.leg);
+    return [
+      ...(names.includes(name(mark)) ? [] : [`${name(mark)} is not among what may be named`]),
+      ...(long !== undefined && mark.at >= 0 && mark.at <= long + SLACK
+        ? []
+        : [`${mark.at} on ${mark.leg} is off the run`]),
+    ];
+  });
+}
