@@ -2,6 +2,7 @@
  * The sheets that the site itself draws (the home sheet, indexes, calculators, practice, the register's pages): their numbers, revisions and
  * dates, as the title block wants them. A change of what such a sheet says or computes raises its revision here.
  */
+import { kindsOf } from '../practice/family.ts';
 import type { Library } from '../schema/library.ts';
 import type { Page } from '../schema/page.ts';
 import type { Block } from './block.ts';
@@ -52,6 +53,8 @@ export const ownSheets = {
   sticks: sheet('TH-C03', 1, 'sheet.arithmetic'),
   settings: sheet('TH-I01', 1, 'deviceSheet.status', 'deviceSheet.works'),
   run: sheet('TH-I02', 1, 'sheet.training', 'deviceSheet.works'),
+  practice: sheet('TH-I03', 1, 'sheet.sample'),
+  kept: sheet('TH-I04', 1, 'deviceSheet.status', 'deviceSheet.works'),
   teach: sheet('TH-P00', 1, 'sheet.sample'),
   set: sheet('TH-S01', 1, 'sheet.training', 'deviceSheet.works'),
   answer: sheet('TH-S02', 1, 'sheet.training', 'deviceSheet.works'),
@@ -147,16 +150,48 @@ export const settingsLink = (lang: Lang, tell: Tell): SheetLink => ({
   revision: tell('sheet.rev', { revision: ownSheets.settings.revision }),
 });
 
-/** Practice families, in the order of the tasks they exercise. The number carries the first task. */
-export function practiceLinks(library: Library, lang: Lang, tell: Tell, speak: Speak): readonly SheetLink[] {
-  return familiesOf(library).map((family) => ({
-    href: pageAt(lang, `practice/${family.id}`),
-    number: practiceNumber(library, family.id),
-    name: family.title[lang] ?? family.id,
-    line: tell('teach.for', { tasks: family.tasks.map((task) => speak({ say: `${task}.name` })).join(', ') }),
-    revision: '',
+/** The practice families of one task, or of one ticket. */
+export interface PracticeGroup {
+  /** As `T05`, `W3`. */
+  readonly task: string;
+  readonly name: string;
+  readonly sheets: readonly SheetLink[];
+}
+
+/** Practice families, each under the first task that it exercises, which its number carries. */
+export function practiceGroups(
+  library: Library,
+  lang: Lang,
+  tell: Tell,
+  speak: Speak,
+): readonly PracticeGroup[] {
+  const groups = Map.groupBy(familiesOf(library), ({ tasks }) => tasks[0] ?? '');
+  return [...groups].map(([task, families]) => ({
+    task,
+    name: speak({ say: `${task}.name` }),
+    sheets: families.map((family) => ({
+      href: pageAt(lang, `practice/${family.id}`),
+      number: practiceNumber(library, family.id),
+      name: family.title[lang] ?? family.id,
+      line: tell('practiceList.kinds', {
+        kinds: kindsOf(family)
+          .map((kind) => tell(`practiceList.kind-${kind}`))
+          .join(', '),
+      }),
+      revision: '',
+    })),
   }));
 }
+
+/** The list of the practice, and the sheet on which its tries are carried off or cleared. */
+const practised = { practice: 'practice', kept: 'practice/kept' } as const;
+export const practiceLink = (lang: Lang, tell: Tell, which: keyof typeof practised): SheetLink => ({
+  href: pageAt(lang, practised[which]),
+  number: ownSheets[which].number,
+  name: tell(which === 'practice' ? 'practiceList.title' : 'keptPractice.title'),
+  line: tell(which === 'practice' ? 'practiceList.line' : 'keptPractice.line'),
+  revision: '',
+});
 
 /** The sheets of teaching, each with its address below the language. */
 const taught = {
@@ -248,7 +283,7 @@ export function homeDoors(lang: Lang, tell: Tell): readonly Door[] {
       place: 'teach',
       name: tell('home.teaching'),
       line: tell('home.teachingLine'),
-      links: [to('teach', 'home.practice'), to('set', 'home.set'), to('witness', 'home.witness')],
+      links: [to('practice', 'home.practice'), to('set', 'home.set'), to('witness', 'home.witness')],
     },
     {
       place: 'assign',

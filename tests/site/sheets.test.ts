@@ -9,11 +9,13 @@ import {
   assignLinks,
   ownSheets,
   pagesOf,
+  practiceGroups,
+  practiceLink,
   settingsLink,
   sumGroups,
   teachLinks,
 } from '../../src/site/sheets.ts';
-import { teller } from '../../src/site/speak.ts';
+import { speaker, teller } from '../../src/site/speak.ts';
 import { table } from './wordTable.ts';
 
 const { library } = readLibrary(contentFiles());
@@ -32,7 +34,14 @@ test('no two sheets go by one number', () => {
 
 test('a list names the number that the sheet itself bears', () => {
   const sums = sumGroups('en', tell).flatMap(({ sheets }) => sheets);
-  const links = [...teachLinks('en', tell), ...assignLinks('en', tell), ...sums, settingsLink('en', tell)];
+  const practice = (['practice', 'kept'] as const).map((which) => practiceLink('en', tell, which));
+  const links = [
+    ...teachLinks('en', tell),
+    ...assignLinks('en', tell),
+    ...sums,
+    settingsLink('en', tell),
+    ...practice,
+  ];
   const own: Readonly<Record<string, { readonly number: string }>> = ownSheets;
   expect(links.map(({ number }) => number)).toEqual(
     links.map(({ href }) => own[href.split('/').at(-2) ?? '']?.number),
@@ -40,11 +49,19 @@ test('a list names the number that the sheet itself bears', () => {
   expect(links.map(({ href }) => href.split('/').at(-2))).toEqual([
     ...['set', 'answer', 'witness', 'second', 'own', 'paper', 'crew', 'register'],
     ...groups.flatMap(([, ids]) => ids),
-    'settings',
+    ...['settings', 'practice', 'kept'],
   ]);
 });
 
 test('every calculator stands in one group, once', () => {
   const listed = groups.flatMap(([, ids]) => ids as readonly string[]);
   expect([...listed].sort()).toEqual(['cut', 'sticks', 'fill', ...sumIds].sort());
+});
+
+test('every family stands in the list of practice once, under its first task, with what is given in words', () => {
+  const groups = practiceGroups(library, 'en', tell, speaker(table('en')));
+  const rows = groups.flatMap(({ task, sheets }) => sheets.map((sheet) => ({ task, ...sheet })));
+  expect(rows.map(({ href }) => href.split('/').at(-2)).sort()).toEqual([...library.scenarios.keys()].sort());
+  expect(rows.every(({ task, number }) => number.startsWith(`TH-P${task.replace(/^T/, '')}`))).toBe(true);
+  expect(rows.find(({ href }) => href.endsWith('/order-of-cutting/'))?.line).toBe('You give an order.');
 });
