@@ -1,9 +1,12 @@
 /** A run laid out so that an inspection finds nothing in it. */
 import type { Catalogue } from '../../run/catalogue.ts';
 import { type Finding, inspect } from '../../run/inspect/inspect.ts';
+import { cheapest, prepare } from '../../run/layout/cheapest.ts';
 import { holdsOf } from '../../run/layout/holds.ts';
 import { jobsOf } from '../../run/layout/jobs.ts';
 import { layLine } from '../../run/layout/layLine.ts';
+import type { LineLayout, LineProblem } from '../../run/layout/line.ts';
+import { byPiece } from '../../run/layout/price.ts';
 import { type LaidOut, withJumpers, withLines } from '../../run/layout/write.ts';
 import { resolveRun, stockFaults } from '../../run/resolve.ts';
 import type { ResolvedRun } from '../../run/resolved.ts';
@@ -78,12 +81,21 @@ function linesOf(resolved: ResolvedRun, bench: Bench): readonly LaidOut[] | null
     const { limit } = spanLimit(leg, resolved);
     if (limit === null) return null;
     for (const job of jobsOf(leg, limit, { resolved, ...bench })) {
-      const layout = layLine(job.problem);
+      const layout = fewestPieces(job.problem, resolved.kerf);
       if (layout === null) return null;
       all.push({ job, layout });
     }
   }
   return all;
+}
+
+/** The fewest supports, and among such lay-outs the fewest pieces: whole lengths first, as they are laid. */
+function fewestPieces(problem: LineProblem, kerf: number): LineLayout | null {
+  const fewest = layLine(problem);
+  if (fewest === null || fewest.cuts.length === 1) return fewest;
+  const ready = prepare(problem, fewest.supports.length);
+  const price = byPiece({ length: problem.stock, kerf });
+  return ready === null ? fewest : (cheapest(ready, price)?.layout ?? fewest);
 }
 
 /** The same run with plates for sleeves. */
