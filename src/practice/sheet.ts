@@ -7,6 +7,8 @@ import { type Draw, drawOf } from './draw.ts';
 import type { Family, Texts } from './family.ts';
 import { type Grade, gradeDraw } from './grade.ts';
 import type { World } from './model.ts';
+import { type Decision, decide } from './passRule/decide.ts';
+import { passRuleOf, type SheetRule } from './passRule/rule.ts';
 import type { Language } from './words.ts';
 
 export interface Sheet {
@@ -17,8 +19,8 @@ export interface Sheet {
   /** Tasks for which its answers are evidence. */
   readonly tasks: readonly string[];
   readonly families: readonly { readonly family: string; readonly draws: number }[];
-  /** Passed when so many of its draws are passed; a critical point missed on any of them fails it all the same. */
-  readonly rule: { readonly need: number; readonly of: number };
+  /** When it is passed (passRule/README.md); a critical point missed on any draw fails it all the same. */
+  readonly rule: SheetRule;
 }
 
 /** What is set for a person: file of kind `set`. */
@@ -56,14 +58,14 @@ export interface SheetPlace {
   readonly seed: string;
 }
 
-export interface SheetGrade {
+/** The decision (`held` of `n` draws, with the interval), and what it rests on. */
+export interface SheetGrade extends Decision {
   readonly sheet: string;
   readonly bench: number;
   readonly draws: readonly (SheetPlace & Grade)[];
-  /** Draws that are passed. */
-  readonly held: number;
-  /** Places on which a critical ask does not hold. */
+  /** Places on which a critical ask does not hold; of draws after a sequential rule's decision, those answered. */
   readonly criticalMissed: readonly number[];
+  /** The result is `pass`: neither refused nor undecided. */
   readonly passed: boolean;
 }
 
@@ -83,7 +85,7 @@ export function sheetSeed(sheet: string, bench: number, place: number): string {
 }
 
 /** Every place of a sheet at a bench, in order. */
-export function sheetPlaces(sheet: Sheet, bench: number): readonly SheetPlace[] {
+export function sheetPlaces(sheet: Pick<Sheet, 'id' | 'families'>, bench: number): readonly SheetPlace[] {
   return sheet.families
     .flatMap(({ family, draws }) => Array.from({ length: draws }, () => family))
     .map((family, i) => ({ place: i + 1, family, seed: sheetSeed(sheet.id, bench, i + 1) }));
@@ -146,13 +148,35 @@ export function gradeSheet(
   });
   if (faults.length > 0) throw new GivenError(faults);
   const all = graded.filter((g) => g !== undefined);
-  const held = all.filter((g) => g.passed).length;
-  const criticalMissed = all.filter((g) => missed(g, practice)).map((g) => g.place);
-  const passed = held >= sheet.rule.need && criticalMissed.length === 0;
-  return { sheet: sheet.id, bench, draws: all, held, criticalMissed, passed };
+  const { criticalMissed, ...decision } = decideSheet(sheet, all, practice);
+  return {
+    sheet: sheet.id,
+    bench,
+    draws: all,
+    criticalMissed,
+    ...decision,
+    passed: decision.result === 'pass',
+  };
 }
 
-function missed(grade: SheetPlace & Grade, { families }: Practice): boolean {
+type Graded = SheetPlace & Grade;
+
+/** What one draw is to the rule: one trial, held when the draw is passed (passRule/README.md says why). */
+function decideSheet(sheet: Sheet, graded: readonly Graded[], practice: Practice) {
+  const rule = passRuleOf(sheet.rule);
+  // A sequential sheet is answered in its order: what is blank after the last answer was not asked.
+  const asked = rule.kind === 'sequential' ? graded.slice(0, graded.findLastIndex(answered) + 1) : graded;
+  const outcomes = asked.map((g) => g.passed);
+  const decision = decide(rule, outcomes, false);
+  const criticalMissed = graded
+    .filter((g) => (g.place <= decision.n || answered(g)) && missed(g, practice))
+    .map((g) => g.place);
+  return { ...(criticalMissed.length > 0 ? decide(rule, outcomes, true) : decision), criticalMissed };
+}
+
+const answered = ({ findings }: Graded): boolean => findings.some(({ verdict }) => verdict !== 'blank');
+
+function missed(grade: Graded, { families }: Practice): boolean {
   const critical = families.get(grade.family)?.critical ?? [];
   return grade.findings.some((f) => critical.includes(f.ask) && f.verdict !== 'holds');
 }

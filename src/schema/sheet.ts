@@ -1,5 +1,6 @@
 /** Check sheets (content/sheets/ID.yaml), and what the command takes to grade. The files that a sheet travels in: src/practice/sheetFiles.ts. */
 import { z } from 'zod';
+import { passRuleOf, ruleFaults } from '../practice/passRule/rule.ts';
 import type { Sheet } from '../practice/sheet.ts';
 import { LONGEST_SHEET_ID } from '../trade/ids.ts';
 import { count } from './fields.ts';
@@ -7,6 +8,19 @@ import { plainId, taskId } from './ids.ts';
 import { texts } from './scenario.ts';
 
 const sheetId = plainId.max(LONGEST_SHEET_ID);
+
+/** Of shares and chances, what they may be is the rule's own to say (`ruleFaults`). */
+const chance = z.number();
+
+const countRule = z.strictObject({ need: count, of: count });
+const boundRule = z.strictObject({
+  /** Passed when the draws show at this confidence (one-sided) that the person holds this share of such draws. */
+  bound: z.strictObject({ confidence: chance, share: chance }),
+});
+const sequentialRule = z.strictObject({
+  /** Wald's test, draw by draw: p0 must not pass, p1 should; undecided at the ceiling, the number of draws. */
+  sequential: z.strictObject({ p0: chance, p1: chance, alpha: chance, beta: chance, ceiling: count }),
+});
 
 export const sheetShape = z
   .strictObject({
@@ -18,15 +32,15 @@ export const sheetShape = z
     tasks: z.array(taskId).min(1),
     /** In the order of the sheet. */
     families: z.array(z.strictObject({ family: z.string(), draws: count })).min(1),
-    /** Passed when `need` of its `of` draws are, and no critical point is missed on any. */
-    rule: z.strictObject({ need: count, of: count }),
+    /** When it is passed: `need` of its `of` draws, or a rule with a stated error; never with a critical point missed. */
+    rule: z.union([countRule, boundRule, sequentialRule]),
   })
   .superRefine(({ families, rule }, context) => {
     const add = (path: string, message: string, todo: string) =>
-      context.addIssue({ code: 'custom', path: ['rule', path], message, params: { todo } });
+      context.addIssue({ code: 'custom', path: ['rule', ...path.split('.')], message, params: { todo } });
     const draws = families.reduce((sum, f) => sum + f.draws, 0);
-    if (rule.of !== draws) add('of', `the sheet has ${draws} draws`, `write ${draws}`);
-    if (rule.need > draws) add('need', 'more than there are', `write ${draws} or less`);
+    if ('of' in rule && rule.of !== draws) add('of', `the sheet has ${draws} draws`, `write ${draws}`);
+    for (const { field, message, todo } of ruleFaults(passRuleOf(rule), draws)) add(field, message, todo);
   });
 
 /** What `practice grade` takes: answers by ask. */

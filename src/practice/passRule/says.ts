@@ -1,0 +1,93 @@
+/** A rule, its rates and a sheet's result as sentences. A number is never said without the draws it rests on. */
+import type { Say } from '../../trade/answer.ts';
+import type { Decision } from './decide.ts';
+import { linesOf } from './lines.ts';
+import type { RatesAt } from './rates.ts';
+import type { PassRule } from './rule.ts';
+
+/** Key of each sentence. */
+const key = {
+  all: 'passRule.all',
+  count: 'passRule.count',
+  bound: 'passRule.bound',
+  boundRefuses: 'passRule.boundRefuses',
+  boundBetween: 'passRule.boundBetween',
+  sequential: 'passRule.sequential',
+  wanted: 'passRule.wanted',
+  ceiling: 'passRule.ceiling',
+  critical: 'passRule.critical',
+  pass: 'passRule.pass',
+  refuse: 'passRule.refuse',
+  undecided: 'passRule.undecided',
+  missed: 'passRule.missed',
+  held: 'passRule.held',
+  none: 'passRule.none',
+  p0: 'passRule.p0',
+  p1: 'passRule.p1',
+  share: 'passRule.share',
+  other: 'passRule.other',
+  asks: 'passRule.asks',
+} as const;
+
+export const passRuleSays: readonly string[] = Object.values(key);
+
+/** A share as so many of a hundred, to one place; to two where one would round it to none or all. */
+export function outOf100(share: number): string {
+  const text = (100 * share).toFixed(1);
+  const shown = text === '0.0' || text === '100.0' ? (100 * share).toFixed(2) : text;
+  return String(Number(shown));
+}
+
+/** @param n  draws of the sheet */
+export function saysOfRule(rule: PassRule, n: number): readonly Say[] {
+  return [...ownSays(rule, n), { say: key.critical }];
+}
+
+function ownSays(rule: PassRule, n: number): readonly Say[] {
+  if (rule.kind === 'all') return [{ say: key.all, values: { n } }];
+  if (rule.kind === 'count') return [{ say: key.count, values: { need: rule.need, n } }];
+  if (rule.kind === 'bound') {
+    const { passFrom, refuseTo } = linesOf(rule, n).at(n);
+    const values = { n, confidence: outOf100(rule.confidence), share: outOf100(rule.share) };
+    return [
+      { say: key.bound, values: { ...values, need: passFrom } },
+      ...(refuseTo < 0 ? [] : [{ say: key.boundRefuses, values: { ...values, most: refuseTo } }]),
+      ...(refuseTo + 1 === passFrom ? [] : [{ say: key.boundBetween }]),
+    ];
+  }
+  const { p0, p1, alpha, beta, ceiling } = rule;
+  const shares = { p0: outOf100(p0), p1: outOf100(p1) };
+  return [
+    { say: key.sequential, values: shares },
+    { say: key.wanted, values: { ...shares, alpha: outOf100(alpha), beta: outOf100(beta) } },
+    { say: key.ceiling, values: { ceiling } },
+  ];
+}
+
+/** The result, what made it, and what the draws show of the person. */
+export function saysOfDecision({ result, by, n, held, interval }: Decision): readonly Say[] {
+  const { low, high, confidence } = interval;
+  const values = { confidence: outOf100(confidence), low: outOf100(low), high: outOf100(high) };
+  return [
+    { say: key[result] },
+    ...(by === 'critical' ? [{ say: key.missed }] : []),
+    n === 0 ? { say: key.none } : { say: key.held, values: { n, held, ...values } },
+  ];
+}
+
+/** What a rule does to people of one skill; the mean number of draws where it may stop early. */
+export function saysOfRates(
+  { p, as, pass, refuse, undecided, meanAsks }: RatesAt,
+  rule: PassRule,
+): readonly Say[] {
+  const values = {
+    p: outOf100(p),
+    pass: outOf100(pass),
+    refuse: outOf100(refuse),
+    undecided: outOf100(undecided),
+  };
+  return [
+    { say: key[as], values },
+    ...(rule.kind === 'sequential' ? [{ say: key.asks, values: { asks: meanAsks.toFixed(1) } }] : []),
+  ];
+}
