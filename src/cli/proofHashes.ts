@@ -22,13 +22,17 @@ export function hashesNow(): Hashes {
     }));
   const content = contentFiles();
   const shared = sha256(proofText([...code, ...content]));
-  const texts = new Map(code.map(({ path, text }) => [path, text]));
+  const own = new Map(
+    code.flatMap(({ path, text }) =>
+      path.startsWith('src/practice/models/') ? [[path.slice(path.lastIndexOf('/') + 1), text] as const] : [],
+    ),
+  );
   return Object.fromEntries(
     content.flatMap(({ path, text }) => {
       const id = /^content\/scenarios\/(.+)\.yaml$/.exec(path)?.[1];
       if (id === undefined) return [];
       const model = /^model: *([a-z0-9-]+)/m.exec(text)?.[1] ?? '';
-      return [[id, sha256([shared, texts.get(modelFile(model)) ?? '', text].join('\n'))] as const];
+      return [[id, sha256([shared, own.get(modelFile(model)) ?? '', text].join('\n'))] as const];
     }),
   );
 }

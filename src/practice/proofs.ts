@@ -29,20 +29,17 @@ const PARTS = [
   /^content\/words\/[a-z]+\/(?:drawing|practice|run|steps)\.json$/,
 ];
 
-/** Which models there are changes nothing of any. */
-const INDEX = 'src/practice/models/index.ts';
-/** A model's own file: it touches the families that name it, and no other. */
-const MODEL = /^src\/practice\/models\/(?!index\.ts$)[A-Za-z0-9]+\.ts$/;
+/** A model's own file touches the families that name it, and no other; which models there are changes nothing of any. */
+const MODEL = /^src\/practice\/models\/(?:(?!parts\/)[a-z]+\/[A-Za-z0-9]+|index)\.ts$/;
 
-/** The file of a model: `cut-with-insertion` is in `cutWithInsertion.ts`. */
+/** The name of a model's file: `cut-with-insertion` is in `cutWithInsertion.ts`. */
 export function modelFile(model: string): string {
-  const name = model.replaceAll(/-([a-z0-9])/g, (_, letter: string) => letter.toUpperCase());
-  return `src/practice/models/${name}.ts`;
+  return `${model.replaceAll(/-([a-z0-9])/g, (_, letter: string) => letter.toUpperCase())}.ts`;
 }
 
 /** Whether what a file says can change the draws of every family; the path begins with `src/` or `content/`. */
 export function touchesProofs(path: string): boolean {
-  return PARTS.some((part) => part.test(path)) && !MODEL.test(path) && path !== INDEX;
+  return PARTS.some((part) => part.test(path)) && !MODEL.test(path);
 }
 
 /** The files that count as one text to be hashed: by path, each with the length of its text before it. */

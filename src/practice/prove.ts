@@ -146,11 +146,10 @@ function gradeFaults(draw: Draw, { world, languages }: ProofMeans): readonly str
   return faults;
 }
 
-/** A figure is there with its words; each length it is drawn to is read back out of it, and stands among the givens. */
+/** What is drawn has its words; each length it is drawn to is read back out of it, and stands among the givens. */
 function figureFaults(draw: Draw, { figures, givens }: Shown): readonly string[] {
-  const faults = figures.length === 0 ? ['there is no figure'] : [];
-  if (figures.some((f) => !f.svg.startsWith('<svg') || f.words.trim() === ''))
-    faults.push('a figure is empty');
+  const empty = figures.some((f) => !f.svg.startsWith('<svg') || f.words.trim() === '');
+  const faults = empty ? ['a figure is empty'] : [];
   const drawn = new Set(figures.flatMap(({ svg }) => lengthsIn(textIn(svg))));
   for (const length of draw.model.figured(draw.plan)) {
     const text = formatLength(length);

@@ -121,7 +121,8 @@ describe('whether proofs are current', () => {
         'src/site/practice.ts',
         'src/practice/README.md',
         // Their own families alone: hashed with them.
-        'src/practice/models/cutWithInsertion.ts',
+        'src/practice/models/measuring/cutWithInsertion.ts',
+        'src/practice/models/measuring/index.ts',
         'src/practice/models/index.ts',
         'content/tasks/T05.yaml',
         'tests/practice/x.ts',

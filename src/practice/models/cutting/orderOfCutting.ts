@@ -2,14 +2,14 @@
  * Order of cutting (T06): steps of the job in a chance order, to be put right. What must come before what stands
  * in the family's file; any order that keeps to it holds. A slip does one step too late.
  */
-import { drawPiece } from '../../drawing/piece.ts';
-import { resolveRun } from '../../run/resolve.ts';
-import type { StraightLeg } from '../../run/straight.ts';
-import { TRADE_USUAL } from '../../run/usual.ts';
-import type { Ticks } from '../../trade/length.ts';
-import type { Family, Precedence } from '../family.ts';
-import { type Drawn, model, type Slip, type World } from '../model.ts';
-import { read } from './parts/reads.ts';
+import { drawPiece } from '../../../drawing/piece.ts';
+import { resolveRun } from '../../../run/resolve.ts';
+import type { StraightLeg } from '../../../run/straight.ts';
+import { TRADE_USUAL } from '../../../run/usual.ts';
+import type { Ticks } from '../../../trade/length.ts';
+import type { Family, Precedence } from '../../family.ts';
+import { type Drawn, model, type Slip, type World } from '../../model.ts';
+import { read } from '../parts/reads.ts';
 
 const wants = { steps: 'some', width: ['card-2', 'card-4', 'card-6'], length: 'length' } as const;
 

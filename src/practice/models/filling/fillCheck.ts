@@ -3,12 +3,12 @@
  * Every number, right or wrong, comes out of the trade's fill: a slip changes what goes in. A channel that the table
  * has no row for is the engineer's, and saying so is the right answer.
  */
-import { LETTERS } from '../../drawing/frame.ts';
-import { drawSection } from '../../drawing/section.ts';
-import { type FillCable, type FillGiven, fill } from '../../trade/fill.ts';
-import type { Bottom } from '../../trade/fillTables.ts';
-import { type Drawn, type Facts, model, type Slip, type World } from '../model.ts';
-import { read } from './parts/reads.ts';
+import { LETTERS } from '../../../drawing/frame.ts';
+import { drawSection } from '../../../drawing/section.ts';
+import { type FillCable, type FillGiven, fill } from '../../../trade/fill.ts';
+import type { Bottom } from '../../../trade/fillTables.ts';
+import { type Drawn, type Facts, model, type Slip, type World } from '../../model.ts';
+import { read } from '../parts/reads.ts';
 
 const cable = { rows: { od: 'decimal', count: 'whole' } } as const;
 const wants = {

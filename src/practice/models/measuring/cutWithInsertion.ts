@@ -2,18 +2,18 @@
  * Cut with insertion (T05): one piece between two ends of any kind, measured to edges and faces or to the middles of
  * splices. Right lengths come from the run; slips change what stands at an end and go through the same sum.
  */
-import { drawPiece } from '../../drawing/piece.ts';
-import { type CutEnd, cutBetween } from '../../run/pieces.ts';
-import { resolveRun } from '../../run/resolve.ts';
-import type { Piece, StraightLeg } from '../../run/straight.ts';
-import type { EndJoint, Joint } from '../../run/types.ts';
-import { TRADE_USUAL } from '../../run/usual.ts';
-import type { Step } from '../../trade/answer.ts';
-import { KERF, SOCKET } from '../../trade/habits.ts';
-import { formatLength, fromInches, inches, type Ticks, ticks } from '../../trade/length.ts';
-import { shortLength } from '../../trade/shortLength.ts';
-import { type Drawn, model, type Slip, type World } from '../model.ts';
-import { read } from './parts/reads.ts';
+import { drawPiece } from '../../../drawing/piece.ts';
+import { type CutEnd, cutBetween } from '../../../run/pieces.ts';
+import { resolveRun } from '../../../run/resolve.ts';
+import type { Piece, StraightLeg } from '../../../run/straight.ts';
+import type { EndJoint, Joint } from '../../../run/types.ts';
+import { TRADE_USUAL } from '../../../run/usual.ts';
+import type { Step } from '../../../trade/answer.ts';
+import { KERF, SOCKET } from '../../../trade/habits.ts';
+import { formatLength, fromInches, inches, type Ticks, ticks } from '../../../trade/length.ts';
+import { shortLength } from '../../../trade/shortLength.ts';
+import { type Drawn, model, type Slip, type World } from '../../model.ts';
+import { read } from '../parts/reads.ts';
 
 const ENDS = ['sleeve', 'plate', 'socket', 'butt', 'free'] as const;
 const wants = {

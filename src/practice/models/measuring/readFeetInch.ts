@@ -2,8 +2,8 @@
  * Read feet, inches and parts (T05): a drawn tape, a sum of three lengths, two elevations in decimal feet, a length
  * in millimetres. Each wrong reading keeps to one habit: ten inches to the foot, decimals taken for inches and so on.
  */
-import { drawTape } from '../../drawing/tape.ts';
-import type { Step } from '../../trade/answer.ts';
+import { drawTape } from '../../../drawing/tape.ts';
+import type { Step } from '../../../trade/answer.ts';
 import {
   formatLength,
   fromInches,
@@ -14,8 +14,8 @@ import {
   TICKS_PER_INCH,
   type Ticks,
   ticks,
-} from '../../trade/length.ts';
-import { type Drawn, model, type Slip } from '../model.ts';
+} from '../../../trade/length.ts';
+import { type Drawn, model, type Slip } from '../../model.ts';
 
 const wants = {
   hooked: ['hook', 'inch'],

@@ -1,0 +1,2 @@
+/** Bonding, expansion, the transition from ladder tray. */
+export const bonding = {};

@@ -1,0 +1,4 @@
+import { orderOfCutting } from './orderOfCutting.ts';
+
+/** Cutting, finishing, what is left. */
+export const cutting = { 'order-of-cutting': orderOfCutting };

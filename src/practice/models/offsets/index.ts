@@ -1,0 +1,2 @@
+/** Offsets, hinges, reducers, whole routes. */
+export const offsets = {};

@@ -1,0 +1,2 @@
+/** Runs laid out for each draw: placing, finding faults, packing lengths, jobs. */
+export const routes = {};

@@ -1,0 +1,2 @@
+/** Supports: where they stand, what they carry. */
+export const supporting = {};
