@@ -1,0 +1,319 @@
+/**
+ * Tries at practice on a device: they outlive a reload and a release, go out in a file and come in from one, are cleared
+ * after a second look; and the list says from them what to take next.
+ */
+import { readFileSync } from 'node:fs';
+import { readFile } from 'node:fs/promises';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { contentFiles } from '../../src/cli/contentFiles.ts';
+import type { Attempt } from '../../src/practice/attempts.ts';
+import { attemptsText, readAttemptsFile } from '../../src/practice/attemptsFile.ts';
+import { GENERATOR } from '../../src/practice/generator.ts';
+import { readLibrary } from '../../src/schema/library.ts';
+import { openBrowser } from './browser.ts';
+import { htmlOf } from './pages.ts';
+import { type Served, serve } from './serve.ts';
+
+const axe = readFileSync('node_modules/axe-core/axe.min.js', 'utf8');
+const { library } = readLibrary(contentFiles());
+const now = Date.parse('2026-03-09T14:00:00.000Z');
+const DAY = 86_400_000;
+
+let browser: Browser;
+let site: Served;
+beforeAll(async () => {
+  site = await serve(process.env['SITE_DIR'] ?? 'dist');
+  browser = await openBrowser();
+});
+afterAll(async () => {
+  await browser?.close();
+  await site?.close();
+});
+
+interface Device {
+  readonly context: BrowserContext;
+  readonly page: Page;
+  readonly complaints: string[];
+}
+
+/** A device of its own, whose clock stands at `now`. */
+async function device(width = 360): Promise<Device> {
+  const context = await browser.newContext({
+    viewport: { width, height: 740 },
+    acceptDownloads: true,
+    timezoneId: 'UTC',
+  });
+  context.setDefaultTimeout(15_000);
+  const page = await context.newPage();
+  await page.clock.setFixedTime(now);
+  const complaints: string[] = [];
+  page.on('pageerror', (error) => complaints.push(error.message));
+  page.on('console', (message) => {
+    if (message.type() === 'error' || message.type() === 'warning') complaints.push(message.text());
+  });
+  await page.addInitScript(() => {
+    document.addEventListener('securitypolicyviolation', (event) =>
+      console.error(`content policy: ${event.violatedDirective} ${event.blockedURI}`),
+    );
+  });
+  return { context, page, complaints };
+}
+
+async function go(page: Page, path: string): Promise<void> {
+  await page.goto(`${site.url}en/practice/${path}`);
+  await page.waitForSelector('body:not(:has(astro-island[ssr]))');
+}
+const main = async (page: Page) =>
+  ((await page.locator('main').textContent()) ?? '').replaceAll('\u00a0', ' ');
+const says = (page: Page, text: string) => page.locator('main').getByText(text).first().waitFor();
+
+const tried = (family: string, daysAgo: number, came: Attempt['came'], seed = '4172'): Attempt => ({
+  family,
+  seed,
+  generator: GENERATOR,
+  at: new Date(now - daysAgo * DAY).toISOString(),
+  answers: {},
+  ...(came === undefined ? {} : { came }),
+});
+const fileOf = (attempts: readonly Attempt[]) => ({
+  name: 'tries.json',
+  mimeType: 'application/json',
+  buffer: Buffer.from(attemptsText({ device: 'phone-3', made: new Date(now).toISOString(), attempts })),
+});
+const bringIn = (page: Page, file: ReturnType<typeof fileOf>) =>
+  page.getByLabel('File of tries').setInputFiles(file);
+async function save(page: Page): Promise<string> {
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save the file' }).click(),
+  ]);
+  return readFile(await download.path(), 'utf8');
+}
+
+const three = [
+  tried('cut-with-insertion', 3, 'passed'),
+  tried('cut-with-insertion', 2, 'not', '4173'),
+  tried('gone-long-ago', 1, 'near'),
+];
+
+describe('the list of practice', () => {
+  test('stands whole without script, and begins with what nothing comes before', () => {
+    const html = htmlOf('en/practice/');
+    for (const id of library.scenarios.keys()) expect(html).toContain(`/en/practice/${id}/`);
+    const tasks = new Set([...library.scenarios.values()].map(({ tasks: [task] }) => task));
+    for (const task of tasks) expect(html).toContain(`id="${task?.toLowerCase()}"`);
+    expect(html).toMatch(/class="what-next|sheets what-next/);
+    expect(html).toContain('Practice never changes what the register says');
+  });
+
+  test.each(['en/', 'en/install/', 'en/teach/'])('is found from /%s', (page) =>
+    expect(htmlOf(page)).toMatch(/href="[^"]*\/en\/practice\/"/),
+  );
+
+  test('rows are tall enough for a glove, and the page does not move sideways', async () => {
+    const { context, page, complaints } = await device();
+    await go(page, '');
+    const heights = await page
+      .locator('.sheets a')
+      .evaluateAll((rows) => rows.map((row) => row.getBoundingClientRect().height));
+    expect(Math.min(...heights)).toBeGreaterThanOrEqual(60);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(
+      0,
+    );
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test('says what to take again today, what is next, and what rests until when', async () => {
+    const { context, page, complaints } = await device();
+    await go(page, 'kept/');
+    await bringIn(page, fileOf([tried('fill-check', 1, 'not'), tried('cut-with-insertion', 0.1, 'passed')]));
+    await says(page, '2 tries came in that were not here.');
+    await go(page, '');
+    const rows = page.locator('.what-next > li');
+    await rows.filter({ hasText: 'Again today' }).first().waitFor();
+    const today = await rows.filter({ hasText: 'Again today' }).allTextContents();
+    expect(today).toHaveLength(1);
+    expect(today[0]).toContain(library.scenarios.get('fill-check')?.title['en']);
+    await page.getByText('Later', { exact: true }).click();
+    await says(page, 'Again on 11 March 2026');
+    expect(await main(page)).not.toMatch(/stability|difficulty|retriev|%|\bcard/i);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test('when everything rests, it says until when', async () => {
+    const { context, page } = await device();
+    await go(page, 'kept/');
+    await bringIn(page, fileOf([...library.scenarios.keys()].map((id) => tried(id, 0.1, 'passed'))));
+    await says(page, 'tries came in that were not here.');
+    await go(page, '');
+    await says(page, 'Nothing waits until 11 March 2026.');
+    await page.clock.setFixedTime(now + 3 * DAY);
+    await go(page, '');
+    await page.locator('.what-next > li').filter({ hasText: 'Again today' }).first().waitFor();
+    await context.close();
+  });
+});
+
+describe('the tries of a device', () => {
+  test('go out, are cleared after a second look, and come back; what cannot be drawn any more is said and goes along', async () => {
+    const { context, page, complaints } = await device();
+    await go(page, 'kept/');
+    await says(page, 'No tries are kept here yet.');
+    await bringIn(page, fileOf(three));
+    await says(page, '3 tries came in that were not here.');
+    await says(page, '3 tries at 3 draws of 2 sheets are kept here.');
+    await says(page, '1 of them cannot be drawn any more: gone-long-ago.');
+
+    const saved = await save(page);
+    const file = readAttemptsFile(JSON.parse(saved));
+    expect(file.attempts).toEqual(three);
+    expect(file.device).toMatch(/^device-\d{4}$/);
+
+    await page.getByRole('button', { name: 'Clear the tries' }).click();
+    await says(page, 'The register, its entries, your key, your runs and your settings are not touched.');
+    await page.getByRole('button', { name: 'Keep them' }).click();
+    await page.reload();
+    await says(page, '3 tries at 3 draws of 2 sheets are kept here.');
+    await page.getByRole('button', { name: 'Clear the tries' }).click();
+    await page.getByRole('button', { name: 'Clear all 3 tries' }).click();
+    await says(page, 'The tries are cleared. The register was not touched.');
+    await says(page, 'No tries are kept here yet.');
+    await page.reload();
+    await says(page, 'No tries are kept here yet.');
+
+    const again = { name: 'saved.json', mimeType: 'application/json', buffer: Buffer.from(saved) };
+    await bringIn(page, again);
+    await says(page, '3 tries came in that were not here.');
+    await bringIn(page, again);
+    await says(page, 'Everything in it is here already.');
+    expect(readAttemptsFile(JSON.parse(await save(page))).attempts).toEqual(three);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test('two devices that take each other’s files in hold the same', async () => {
+    const [one, other] = [await device(), await device()];
+    const own = [three.slice(0, 2), three.slice(1)] as const;
+    for (const [k, { page }] of [one, other].entries()) {
+      await go(page, 'kept/');
+      await bringIn(page, fileOf(own[k] ?? []));
+      await says(page, '2 tries came in that were not here.');
+    }
+    const files = [await save(one.page), await save(other.page)];
+    for (const [k, { page }] of [one, other].entries()) {
+      await bringIn(page, {
+        name: 'other.json',
+        mimeType: 'application/json',
+        buffer: Buffer.from(files[1 - k] ?? ''),
+      });
+      await says(page, '1 try came in that was not here.');
+    }
+    const held = await Promise.all(
+      [one, other].map(async ({ page }) => JSON.parse(await save(page)).attempts),
+    );
+    expect(held[0]).toEqual(three);
+    expect(held[1]).toEqual(three);
+    await one.context.close();
+    await other.context.close();
+  });
+
+  test('a file that is none is refused beside its entry, and changes nothing', async () => {
+    const { context, page } = await device();
+    await go(page, 'kept/');
+    await bringIn(page, { ...fileOf([]), buffer: Buffer.from('{"v":1,"kind":"answers"}') });
+    await says(page, 'This is no file of tries.');
+    await says(page, 'kind: this is another kind of file');
+    await says(page, 'No tries are kept here yet.');
+    await context.close();
+  });
+
+  test('a device of the first edition keeps its tries, and one that cannot be read is not drawn', async () => {
+    const { context, page, complaints } = await device();
+    await page.goto(`${site.url}icon.svg`);
+    await page.evaluate(firstEdition, [
+      { ...tried('cut-with-insertion', 1, undefined), answers: { nothing: 'that is asked' } },
+      { ...tried('cut-with-insertion', 2, undefined), generator: 'trayhand seed 0' },
+    ]);
+    await go(page, 'kept/');
+    await says(page, '2 tries at 2 draws of 1 sheets are kept here.');
+    await says(page, '1 of them cannot be drawn any more: cut-with-insertion.');
+    await go(page, '');
+    await page.locator('.what-next > li').filter({ hasText: 'Again today' }).first().waitFor();
+    await go(page, 'cut-with-insertion/');
+    await says(page, 'Draw 4172');
+    expect(await main(page)).toContain('Nothing taped yet');
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test('a window of the first edition that stands open is named, and nothing is lost', async () => {
+    const { context, page } = await device();
+    const old = await context.newPage();
+    await old.goto(`${site.url}icon.svg`);
+    await old.evaluate(firstEdition, [tried('cut-with-insertion', 1, 'passed')]);
+    await old.evaluate(() => {
+      // The first edition never gave way.
+      (globalThis as { held?: unknown }).held = indexedDB.open('trayhand-practice', 1);
+    });
+    await go(page, 'kept/');
+    await says(page, 'Another window holds the tries of this device open.');
+    await old.close();
+    await page.reload();
+    await says(page, '1 try is kept here.');
+    await context.close();
+  });
+});
+
+/** The database as the first edition of the pages made it. */
+function firstEdition(attempts: readonly unknown[]): Promise<void> {
+  return new Promise((done, failed) => {
+    const opening = indexedDB.open('trayhand-practice', 1);
+    opening.onupgradeneeded = () => {
+      const store = opening.result.createObjectStore('attempts', { autoIncrement: true });
+      store.createIndex('draw', ['family', 'seed']);
+      store.createIndex('family', 'family');
+      opening.result.createObjectStore('asked');
+    };
+    opening.onerror = () => failed(opening.error);
+    opening.onsuccess = () => {
+      const change = opening.result.transaction('attempts', 'readwrite');
+      for (const attempt of attempts) change.objectStore('attempts').add(attempt);
+      change.oncomplete = () => {
+        opening.result.close();
+        done();
+      };
+    };
+  });
+}
+
+test.each([360, 1280])('anyone can use both sheets with tries on them, at %i px', async (width) => {
+  const { context, page } = await device(width);
+  await go(page, 'kept/');
+  await bringIn(page, fileOf(three));
+  await says(page, '3 tries came in that were not here.');
+  await page.getByRole('button', { name: 'Clear the tries' }).click();
+  expect(await violations(page)).toEqual([]);
+  await go(page, '');
+  await page.locator('.what-next > li').filter({ hasText: 'Again today' }).first().waitFor();
+  expect(await violations(page)).toEqual([]);
+  await context.close();
+});
+
+async function violations(page: Page): Promise<readonly string[]> {
+  await page.evaluate(axe);
+  return page.evaluate(async () => {
+    interface Found {
+      readonly id: string;
+      readonly nodes: readonly { readonly target: readonly string[] }[];
+    }
+    const { axe: run } = window as unknown as {
+      axe: { run: (options: object) => Promise<{ violations: Found[] }> };
+    };
+    const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+    const { violations: found } = await run.run({ runOnly: tags });
+    return found.map(({ id, nodes }) => `${id}: ${nodes.map((n) => n.target.join(' ')).join(', ')}`);
+  });
+}
