@@ -10,11 +10,13 @@ import { type Attempt as Tried, tried } from './tried.ts';
  * The tries in sentences.
  * @param families  ids of those that can be drawn today
  * @param steady    whether the browser keeps them; `undefined` where it does not say
+ * @param dayOf     the day, `YYYY-MM-DD`, on which a moment falls here
  */
 export function keptSays(
   attempts: readonly Attempt[],
   families: readonly string[],
   steady: boolean | undefined,
+  dayOf: (moment: number) => string,
   tell: Tell,
 ): readonly string[] {
   const [first] = attempts;
@@ -31,7 +33,7 @@ export function keptSays(
           draws: firstTries(attempts).length,
           families: names(attempts).length,
         }),
-    tell('keptPractice.first', { day: dayText(tell, first.at.slice(0, 10)) }),
+    tell('keptPractice.first', { day: dayText(tell, dayOf(Date.parse(first.at))) }),
     ...(gone.length === 0
       ? []
       : [tell('keptPractice.gone', { count: gone.length, families: names(gone).join(', ') })]),

@@ -164,7 +164,7 @@ describe('the tries of a device', () => {
     await says(page, 'No tries are kept here yet.');
     await bringIn(page, fileOf(three));
     await says(page, '3 tries came in that were not here.');
-    await says(page, '3 tries at 3 draws of 2 sheets are kept here.');
+    await says(page, '3 tries are kept here. Draws: 3. Sheets: 2.');
     await says(page, '1 of them cannot be drawn any more: gone-long-ago.');
 
     const saved = await save(page);
@@ -176,7 +176,7 @@ describe('the tries of a device', () => {
     await says(page, 'The register, its entries, your key, your runs and your settings are not touched.');
     await page.getByRole('button', { name: 'Keep them' }).click();
     await page.reload();
-    await says(page, '3 tries at 3 draws of 2 sheets are kept here.');
+    await says(page, '3 tries are kept here. Draws: 3. Sheets: 2.');
     await page.getByRole('button', { name: 'Clear the tries' }).click();
     await page.getByRole('button', { name: 'Clear all 3 tries' }).click();
     await says(page, 'The tries are cleared. The register was not touched.');
@@ -238,7 +238,7 @@ describe('the tries of a device', () => {
       { ...tried('cut-with-insertion', 2, undefined), generator: 'trayhand seed 0' },
     ]);
     await go(page, 'kept/');
-    await says(page, '2 tries at 2 draws of 1 sheets are kept here.');
+    await says(page, '2 tries are kept here. Draws: 2. Sheets: 1.');
     await says(page, '1 of them cannot be drawn any more: cut-with-insertion.');
     await go(page, '');
     await page.locator('.what-next > li').filter({ hasText: 'Again today' }).first().waitFor();

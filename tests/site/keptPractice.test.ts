@@ -15,16 +15,18 @@ const one: Attempt = {
   answers: { cut: 110.25 },
   came: 'not',
 };
+const dayOf = (moment: number) => new Date(moment).toISOString().slice(0, 10);
 const families = ['cut-with-insertion', 'fill-check'];
 
 describe('what is kept, in sentences', () => {
-  test('nothing', () => expect(keptSays([], families, true, tell)).toEqual(['No tries are kept here yet.']));
+  test('nothing', () =>
+    expect(keptSays([], families, true, dayOf, tell)).toEqual(['No tries are kept here yet.']));
 
   test('tries, draws and sheets', () => {
     const again = { ...one, at: '2026-03-09T14:06:00.000Z', came: 'passed' } as const;
     const other = { ...again, family: 'fill-check' };
-    expect(keptSays([one, again, other], families, true, tell)).toEqual([
-      '3 tries at 2 draws of 2 sheets are kept here.',
+    expect(keptSays([one, again, other], families, true, dayOf, tell)).toEqual([
+      '3 tries are kept here. Draws: 2. Sheets: 2.',
       'The first is of 9 March 2026.',
       'The browser was asked to keep them, and does.',
     ]);
@@ -32,11 +34,11 @@ describe('what is kept, in sentences', () => {
 
   test('what cannot be drawn any more is said: the family is gone, or the generator another one', () => {
     const gone = [one, { ...one, family: 'gone-long-ago' }, { ...one, generator: 'trayhand seed 0' }];
-    expect(keptSays(gone, families, false, tell)).toContain(
+    expect(keptSays(gone, families, false, dayOf, tell)).toContain(
       '2 of them cannot be drawn any more: gone-long-ago, cut-with-insertion. The sheet is withdrawn, or was made ' +
         'anew. They are kept, and go out with the file.',
     );
-    expect(keptSays([one], families, undefined, tell).at(-1)).toContain('may clear them');
+    expect(keptSays([one], families, undefined, dayOf, tell).at(-1)).toContain('may clear them');
   });
 });
 

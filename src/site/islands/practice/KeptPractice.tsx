@@ -67,13 +67,13 @@ export default function KeptPractice({ words, families }: Props) {
   return (
     <div className="off-paper">
       <div role="status">
-        {attempts !== null &&
-          keptSays(attempts, families, steady, tell).map((text) => <p key={text}>{text}</p>)}
         {said !== '' && (
           <p>
             <strong>{said}</strong>
           </p>
         )}
+        {attempts !== null &&
+          keptSays(attempts, families, steady, dayHere, tell).map((text) => <p key={text}>{text}</p>)}
       </div>
       {some && (
         <>
