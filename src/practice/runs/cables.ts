@@ -17,6 +17,7 @@ export const CABLES = {
   'power-10': { type: 'TC', odIn: 0.62, lbPerFt: 0.31, use: 'power', deviceA: 30 },
   'power-6': { type: 'TC', odIn: 0.78, lbPerFt: 0.54, use: 'power', deviceA: 60 },
   'power-3': { type: 'TC', odIn: 0.96, lbPerFt: 0.92, use: 'power', deviceA: 100 },
+  'armoured-3': { type: 'MC interlocked', odIn: 0.7, lbPerFt: 1.05, use: 'power', deviceA: 30 },
   'signal-2': { type: 'PLTC', odIn: 0.34, lbPerFt: 0.08, use: 'signal' },
   'signal-8': { type: 'PLTC', odIn: 0.52, lbPerFt: 0.16, use: 'signal' },
 } as const satisfies Readonly<Record<string, PracticeCable>>;

@@ -1,5 +1,5 @@
 /** A run laid out so that an inspection finds nothing in it. */
-import type { Catalogue } from '../../run/catalogue.ts';
+import type { Catalogue, Metal } from '../../run/catalogue.ts';
 import { type Finding, inspect } from '../../run/inspect/inspect.ts';
 import { cheapest, prepare } from '../../run/layout/cheapest.ts';
 import { holdsOf } from '../../run/layout/holds.ts';
@@ -27,6 +27,12 @@ export interface Bench {
 export interface SoundRun {
   readonly run: Run;
   readonly resolved: ResolvedRun;
+}
+
+/** Metal of a part of the catalogue. */
+export function metalOf(id: string | null, { catalogue }: Pick<Bench, 'catalogue'>): Metal | null {
+  const item = id === null ? undefined : catalogue.get(id);
+  return item !== undefined && 'metal' in item ? item.metal : null;
 }
 
 /** @returns null where the run has a fault: practice draws again */

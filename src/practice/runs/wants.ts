@@ -25,7 +25,15 @@ export type Turn = (typeof TURNS)[number];
 /** What parts a leg in two lines. */
 export const PARTED = ['none', 'expansion', 'hinged', 'gap'] as const;
 
-const CABLE_WORDS = ['control-12', 'power-10', 'power-6', 'power-3', 'signal-2', 'signal-8'] as const;
+const CABLE_WORDS = [
+  'control-12',
+  'power-10',
+  'power-6',
+  'power-3',
+  'armoured-3',
+  'signal-2',
+  'signal-8',
+] as const;
 
 /** Legs by working points, and what stands at the run's outer ends. `part`: where a leg is parted, in hundredths of it. */
 export const ROUTE = {
