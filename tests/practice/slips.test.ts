@@ -4,7 +4,7 @@
  * 6, socket 1 1/2, saw 1/8, length 240 (training values).
  */
 import { describe, expect, test } from 'vitest';
-import { everyPrecedence, keeps } from '../../src/practice/models/cutting/orderOfCutting.ts';
+import { everyPrecedence, keeps } from '../../src/practice/models/parts/steps.ts';
 import { readLength, type Ticks } from '../../src/trade/length.ts';
 import { job } from './means.ts';
 

@@ -7,46 +7,23 @@ import { resolveRun } from '../../../run/resolve.ts';
 import type { StraightLeg } from '../../../run/straight.ts';
 import { TRADE_USUAL } from '../../../run/usual.ts';
 import type { Ticks } from '../../../trade/length.ts';
-import type { Family, Precedence } from '../../family.ts';
-import { type Drawn, model, type Slip, type World } from '../../model.ts';
+import type { Family } from '../../family.ts';
+import { type Drawn, model, type World } from '../../model.ts';
 import { read } from '../parts/reads.ts';
+import { type Ordered, orderAsk, orderedFrom, tooLate } from '../parts/steps.ts';
 
 const wants = { steps: 'some', width: ['card-2', 'card-4', 'card-6'], length: 'length' } as const;
 
-/** Every pair in which the first must come before the second, however many steps lie between. */
-export function everyPrecedence(steps: readonly string[], direct: readonly Precedence[]): Precedence[] {
-  const behind = (step: string): ReadonlySet<string> =>
-    new Set(direct.filter(([before]) => before === step).flatMap(([, after]) => [after, ...behind(after)]));
-  return steps.flatMap((step) =>
-    [...behind(step)].filter((after) => steps.includes(after)).map((after): Precedence => [step, after]),
-  );
-}
-
-interface Plan {
-  /** As shown to the person. */
-  readonly shown: readonly string[];
-  readonly precedence: readonly Precedence[];
-  /** As the person does them. */
-  readonly order: readonly string[];
+interface Plan extends Ordered {
   readonly width: string;
   /** From edge to edge of its splices. */
   readonly clear: Ticks;
   readonly leg: StraightLeg;
 }
 
-/** Whether an order keeps to every precedence among its steps. */
-export function keeps(order: readonly string[], precedence: readonly Precedence[]): boolean {
-  return precedence.every(([before, after]) => order.indexOf(before) < order.indexOf(after));
-}
-
 function plan({ steps, width, length }: Drawn<typeof wants>, world: World, family: Family): Plan | null {
-  const ask = family.asks.find((one) => one.kind === 'order');
-  if (ask === undefined) throw new Error(`${family.id}: it asks for no order`);
-  const precedence = everyPrecedence(steps, ask.precedence);
-  // An order that already holds would show the answer.
-  if (keeps(steps, precedence)) return null;
-  const order = ask.items.map(({ id }) => id).filter((step) => steps.includes(step));
-  return { shown: steps, precedence, order, width, clear: length, leg: pieceToMake(width, length, world) };
+  const made = orderedFrom(steps, family);
+  return made === null ? null : { ...made, width, clear: length, leg: pieceToMake(width, length, world) };
 }
 
 /** A piece between two sleeves, drawn beside the steps: the thing that is being made. */
@@ -76,14 +53,6 @@ function pieceToMake(width: string, clear: Ticks, world: World): StraightLeg {
   return legs[0] as StraightLeg;
 }
 
-/** Does the step `late` directly after the step `early`, before which it belongs; all else stays as it is. */
-const tooLate: Slip<Plan> = (plan, _, { early = '', late = '' }) => {
-  if (!plan.shown.includes(early) || !plan.shown.includes(late)) return null;
-  const rest = plan.order.filter((step) => step !== late);
-  const behind = rest.indexOf(early) + 1;
-  return { ...plan, order: [...rest.slice(0, behind), late, ...rest.slice(behind)] };
-};
-
 export const orderOfCutting = model<typeof wants, Plan>({
   wants,
   plan,
@@ -91,16 +60,8 @@ export const orderOfCutting = model<typeof wants, Plan>({
     width: { kind: 'word', value: width },
     clear: { kind: 'length', ticks: clear },
   }),
-  asks: {
-    order: {
-      kind: 'order',
-      answer: (plan) => plan.order,
-      steps: (plan) =>
-        plan.order.map((item, i) => ({ say: 'practice.orderStep', values: { number: i + 1, item } })),
-      order: ({ shown, precedence }) => ({ shown, precedence }),
-    },
-  },
-  slips: { tooLate },
+  asks: { order: orderAsk() },
+  slips: { tooLate: tooLate() },
   figures: ({ leg }, _, how) => [drawPiece({ leg, piece: 2 }, how)],
   figured: ({ clear }) => [clear],
   says: [],

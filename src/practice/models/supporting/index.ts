@@ -1,2 +1,4 @@
+import { stepsModel } from '../parts/steps.ts';
+
 /** Supports: where they stand, what they carry. */
-export const supporting = {};
+export const supporting = { steps: stepsModel };
