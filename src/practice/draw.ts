@@ -66,7 +66,9 @@ function answersOf(family: Family, model: AnyModel, plan: AnyPlan, world: World)
   const wrong = family.mistakes.flatMap((mistake): Wrong[] => {
     const taken = slip(model, mistake, plan, world);
     if (taken === null) return [];
-    return mistake.asks.map((ask) => ({ mistake, ask, answer: askOf(model, ask).answer(taken, world) }));
+    return mistake.asks
+      .filter((ask) => askOf(model, ask).touched?.(taken) ?? true)
+      .map((ask) => ({ mistake, ask, answer: askOf(model, ask).answer(taken, world) }));
   });
   return { facts: model.facts(plan, world), right, wrong };
 }

@@ -75,7 +75,8 @@ export type Answers = Readonly<Record<string, Answer>>;
 export type Fact =
   | { readonly kind: 'length'; readonly ticks: Ticks }
   | { readonly kind: 'number'; readonly value: number; readonly text?: string }
-  | { readonly kind: 'word'; readonly value: string }
+  /** `words`: the family's words that say it, where those do not have the fact's own name. */
+  | { readonly kind: 'word'; readonly value: string; readonly words?: string }
   | { readonly kind: 'rows'; readonly rows: readonly Facts[] };
 export type Facts = { readonly [name: string]: Fact };
 
@@ -117,6 +118,8 @@ interface AskOf<Plan> {
   readonly sticks?: (plan: Plan, world: World) => SticksGiven;
   /** Where more answers than one hold: whether this one does. Left out, only the right one of `answer` holds. */
   readonly holds?: (plan: Plan, world: World, given: Answer) => boolean;
+  /** Whether a slip that was made has anything to do with this ask; left out, it always has. */
+  readonly touched?: (taken: Plan) => boolean;
   /** Slips that an answer shows which is no slip's own, gravest first. */
   readonly blames?: (plan: Plan, world: World, given: Answer) => readonly string[];
   /** What is said of an answer that does not hold, beside the mistake; it must not give the right one away. */

@@ -32,7 +32,7 @@ export function factText(
   if (fact.kind === 'length') return shortLength(fact.ticks);
   if (fact.kind === 'number') return fact.text ?? String(fact.value);
   if (fact.kind === 'rows') return '';
-  const texts = family.words[name]?.[fact.value];
+  const texts = family.words[fact.words ?? name]?.[fact.value];
   return texts === undefined ? fact.value : textOf(texts, lang, values);
 }
 
