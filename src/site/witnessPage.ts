@@ -1,8 +1,6 @@
 /** What the pages of a witness hand their islands; read at build time. */
 import type { Library } from '../schema/library.ts';
-import { worldDataOf } from '../schema/practice.ts';
 import { taskMapOf } from '../schema/task.ts';
-import { familiesOf } from './families.ts';
 import { pageAt } from './paths.ts';
 import type { WitnessTask } from './witness.ts';
 import { sheetWords, taskGroups } from './wordGroups.ts';
@@ -35,15 +33,10 @@ const witnessWords = [
  * @param own  the group of words that is the page's own
  */
 export function witnessProps(library: Library, lang: Lang, own: string) {
-  const { sheets } = library;
-  const world = worldDataOf(library);
   return {
     lang,
     words: wordsOf(lang, [...witnessWords, own, 'passRule', ...sheetWords, ...taskGroups(library)]),
     tasks: witnessTasksOf(library),
-    sheets: [...sheets.values()],
-    families: familiesOf(library),
-    world,
     answerPage: pageAt(lang, 'answer'),
     registerPage: pageAt(lang, 'register'),
   };

@@ -3,7 +3,7 @@ import { drawOf } from '../../../practice/draw.ts';
 import type { Family } from '../../../practice/family.ts';
 import { gradeDraw } from '../../../practice/grade.ts';
 import { keyOf } from '../../../practice/key.ts';
-import type { World } from '../../../practice/model.ts';
+import type { WorldData } from '../../../practice/model.ts';
 import { tellDraw } from '../../../practice/show.ts';
 import { fourFigures } from '../../device/edge.ts';
 import { type Given, outcomes, tryText, verdictText } from '../../practice.ts';
@@ -14,6 +14,7 @@ import { ComesAgain } from './ComesAgain.tsx';
 import { DrawFigures } from './DrawFigures.tsx';
 import { Holds, Rework } from './Findings.tsx';
 import { Known } from './Known.tsx';
+import { models } from './ownModel.ts';
 import { bringBack, keepTry } from './tries.ts';
 import { type Held, heldBy } from './unread.ts';
 
@@ -21,7 +22,7 @@ interface Props {
   readonly lang: string;
   readonly words: WordTable;
   readonly family: Family;
-  readonly world: World;
+  readonly world: WorldData;
   /** The draw that the page is built with. */
   readonly seed: string;
   /** Address of the page that lists the practice and says what to take next. */
@@ -32,7 +33,9 @@ interface Props {
  * One draw of a family: its figure, what is known, the entries, one button. Tries stay on this device. Everything it
  * needs is here once the page has loaded, so a cut network does not stop it.
  */
-export default function PracticeSheet({ lang, words, family, world, seed: builtSeed, list }: Props) {
+export default function PracticeSheet(props: Props) {
+  const { lang, words, family, world: data, seed: builtSeed, list } = props;
+  const world = useMemo(() => ({ ...data, models }), [data]);
   const speak = useMemo(() => speaker(words), [words]);
   const tell = useMemo(() => teller(words), [words]);
   const language = useMemo(() => ({ lang, speak }), [lang, speak]);
@@ -52,7 +55,7 @@ export default function PracticeSheet({ lang, words, family, world, seed: builtS
   const touched = useRef(false);
 
   const draw = useMemo(() => drawOf(family, seed, world), [family, seed, world]);
-  const shown = useMemo(() => tellDraw(draw, language), [draw, language]);
+  const shown = useMemo(() => tellDraw(draw, world, language), [draw, world, language]);
   const last = tries.at(-1);
   const grade = useMemo(
     () => (last === undefined ? undefined : gradeDraw(draw, last, world, language)),

@@ -1,7 +1,8 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
-import { type SetFile, sheetDraws } from '../../../practice/sheet.ts';
+import { type SetFile, type Sheet, sheetDraws, sheetPlaces } from '../../../practice/sheet.ts';
 import { saveFile } from '../../device/files.ts';
 import { deviceOfOwn } from '../../device/keys.ts';
+import { loadPractice } from '../../device/practice.ts';
 import {
   asSaved,
   asTakenUp,
@@ -18,6 +19,7 @@ import type { Given } from '../../practice.ts';
 import { answersFile, answersName, fileText, readSet } from '../../sheetFiles.ts';
 import { speaker, teller, type WordTable } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
+import { useLater } from '../useLater.ts';
 import { AnotherSheet } from './AnotherSheet.tsx';
 import { AnswerDraw } from './AnswerDraw.tsx';
 import { HandedEntry } from './HandedEntry.tsx';
@@ -25,16 +27,16 @@ import { HandedOver } from './HandedOver.tsx';
 import { LookOver } from './LookOver.tsx';
 import { ReadySheet } from './ReadySheet.tsx';
 import { useDrawer } from './useCodes.ts';
-import { type PracticeGiven, usePractice } from './usePractice.ts';
 
-interface Props extends PracticeGiven {
+interface Props {
+  readonly sheets: readonly Sheet[];
   readonly lang: string;
   readonly words: WordTable;
   readonly witnessPage: string;
 }
 
 /** A sheet that was set, answered one draw after the other; no verdict; everything kept at every stroke. */
-export default function AnswerSheet({ lang, words, sheets, families, world, witnessPage }: Props) {
+export default function AnswerSheet({ lang, words, sheets, witnessPage }: Props) {
   const speak = useMemo(() => speaker(words), [words]);
   const tell = useMemo(() => teller(words), [words]);
   const language = useMemo(() => ({ lang, speak }), [lang, speak]);
@@ -84,10 +86,13 @@ export default function AnswerSheet({ lang, words, sheets, families, world, witn
 
   const asked = kept?.set ?? set;
   const sheet = sheets.find(({ id }) => id === asked?.sheet);
-  const practice = usePractice({ sheets, families, world });
+  const practice = useLater(loadPractice);
   const bench = asked?.bench;
   const draws = useMemo(
-    () => (sheet === undefined || bench === undefined ? [] : sheetDraws(sheet, bench, practice)),
+    () =>
+      sheet === undefined || bench === undefined || practice === null
+        ? []
+        : sheetDraws(sheet, bench, practice),
     [sheet, bench, practice],
   );
 
@@ -135,7 +140,7 @@ export default function AnswerSheet({ lang, words, sheets, families, world, witn
     bench: asked.bench,
     person: asked.person,
     task: asked.task,
-    draws: draws.length,
+    draws: sheet === undefined ? 0 : sheetPlaces(sheet, asked.bench).length,
   };
   const others = (
     <AnotherSheet
@@ -182,6 +187,7 @@ export default function AnswerSheet({ lang, words, sheets, families, world, witn
       </>
     );
   }
+  if (practice === null) return <p role="status">{tell('answerPage.fetching')}</p>;
   const file = answersFile(kept.set, kept.device, draws, kept.answers);
   const handOver = (how: 'file' | 'code') => {
     if (how === 'file') saveFile(answersName(file), fileText(file));

@@ -19,7 +19,8 @@ interface Props {
   readonly grade: SheetGrade | undefined;
   /** Name of this device, to say when the sheet was answered on it. */
   readonly ownDevice: string;
-  readonly practice: Practice;
+  /** Not here until it is fetched. */
+  readonly practice: Practice | undefined;
   readonly language: Language;
   readonly judged: Judged;
   readonly map: TaskMap;
@@ -62,7 +63,7 @@ export function Answers({
         </>
       ) : (
         <>
-          {sheet !== undefined && grade !== undefined && (
+          {sheet !== undefined && grade !== undefined && practice !== undefined && (
             <Suspense>
               <Graded
                 sheet={sheet}

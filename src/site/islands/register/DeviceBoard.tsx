@@ -3,7 +3,6 @@ import { boardOf } from '../../../register/board.ts';
 import { isDay } from '../../../register/days.ts';
 import { judge } from '../../../register/judge.ts';
 import type { TaskMap } from '../../../register/taskMap.ts';
-import { regradeWith } from '../../../schema/regrade.ts';
 import { boardMarks, crewView } from '../../crew.ts';
 import { type CrewSource, entryAnchor } from '../../crewLines.ts';
 import { dayText } from '../../dates.ts';
@@ -15,12 +14,12 @@ import { Arrow } from '../Arrow.tsx';
 import { TextField } from '../TextField.tsx';
 import { useLater } from '../useLater.ts';
 import { Job } from './Job.tsx';
+import { loadGrader } from './loadGrader.ts';
 import { TaskChoices } from './TaskChoices.tsx';
-import { type PracticeGiven, usePractice } from './usePractice.ts';
 import { useReading } from './useReading.ts';
 import { ownLinks, useWhich, type Which } from './useWhich.ts';
 
-interface Props extends PracticeGiven {
+interface Props {
   readonly lang: string;
   readonly words: WordTable;
   readonly map: TaskMap;
@@ -46,7 +45,7 @@ const boards = () => import('./Board.tsx').then(({ Board }) => Board);
  * it the sheet of one person or one task. Nothing of it leaves the device.
  */
 export default function DeviceBoard(props: Props) {
-  const { lang, words, map, sheets: given, families, world, registerPage, assignPage, demoPage } = props;
+  const { lang, words, map, registerPage, assignPage, demoPage } = props;
   const speak = useMemo(() => speaker(words), [words]);
   const tell = useMemo(() => teller(words), [words]);
   const which = useWhich();
@@ -62,10 +61,10 @@ export default function DeviceBoard(props: Props) {
   const today = opened === undefined ? '' : opened.judged.view.dayIn(opened.judged.view.zone, opened.at);
   const day = chosen ?? today;
 
-  const practice = usePractice({ sheets: given, families, world });
+  const grader = useLater(loadGrader);
   const regrade = useMemo(
-    () => regradeWith(() => ({ practice, language: { lang, speak } })),
-    [practice, lang, speak],
+    () => grader?.regradeWith(() => ({ practice: grader.practice, language: { lang, speak } })),
+    [grader, lang, speak],
   );
   const on = day.trim();
   const knownOn = known.trim() === '' ? undefined : known.trim();
@@ -79,7 +78,7 @@ export default function DeviceBoard(props: Props) {
     return judge(opened.held, { now: opened.at, dayIn, knownOn });
   }, [opened, knownOn, knownGood]);
   const source = useMemo((): CrewSource | undefined => {
-    if (judged === undefined || !isDay(on)) return undefined;
+    if (judged === undefined || regrade === undefined || !isDay(on)) return undefined;
     const board = boardOf(judged, { on, knownOn, map, people: people.ids, regrade });
     const names = withoutErased(people.names, judged.view.erased);
     const marks = boardMarks(board, judged, names);
@@ -180,7 +179,7 @@ export default function DeviceBoard(props: Props) {
               </div>
             </>
           )}
-          {apart && source !== undefined && OwnSheet !== null && (
+          {apart && source !== undefined && regrade !== undefined && OwnSheet !== null && (
             <OwnSheet
               key={`${which.person} ${which.task}`}
               person={which.person}

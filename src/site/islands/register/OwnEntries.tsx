@@ -13,9 +13,8 @@ import { meOn } from './me.ts';
 import { PutRight } from './PutRight.tsx';
 import { TakeBack } from './TakeBack.tsx';
 import { useDevice } from './useDevice.ts';
-import { type PracticeGiven, usePractice } from './usePractice.ts';
 
-interface Props extends PracticeGiven {
+interface Props {
   readonly lang: string;
   readonly words: WordTable;
   readonly tasks: readonly WitnessTask[];
@@ -28,11 +27,10 @@ const SOME = 20;
 
 /** What the person of this device's key has signed: each opens to its words, to taking it back, to putting answers right. */
 export default function OwnEntries(props: Props) {
-  const { lang, words, tasks, sheets, families, world, answerPage, registerPage } = props;
+  const { lang, words, tasks, answerPage, registerPage } = props;
   const speak = useMemo(() => speaker(words), [words]);
   const tell = useMemo(() => teller(words), [words]);
   const language = useMemo(() => ({ lang, speak }), [lang, speak]);
-  const practice = usePractice({ sheets, families, world });
   const { device, failed, refresh } = useDevice();
   const [most, setMost] = useState(SOME);
   const [open, setOpen] = useState<string>();
@@ -114,7 +112,6 @@ export default function OwnEntries(props: Props) {
                     entry={entry.id}
                     of={{ person: entry.header.about ?? '', task: check.task }}
                     me={me}
-                    practice={practice}
                     language={language}
                     onDone={after}
                     tell={tell}

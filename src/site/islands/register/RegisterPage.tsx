@@ -16,14 +16,12 @@ import { Guard } from './Guard.tsx';
 import { KeySection } from './KeySection.tsx';
 import { Torn } from './Torn.tsx';
 import { type Device, useDevice } from './useDevice.ts';
-import type { PracticeGiven } from './usePractice.ts';
 import { VerifySection } from './VerifySection.tsx';
 
 interface Props {
   readonly lang: string;
   readonly words: WordTable;
   readonly map: TaskMap;
-  readonly practice: PracticeGiven;
   /** Address of the page with the texts of the drills. */
   readonly drillsPage: string;
   /** Address of the page on which a sheet is answered. */
@@ -31,7 +29,7 @@ interface Props {
 }
 
 /** The register on this device: what it is and whether it holds; begin, appoint, carry in and out, names, key. */
-export default function RegisterPage({ lang, words, map, practice, drillsPage, answerPage }: Props) {
+export default function RegisterPage({ lang, words, map, drillsPage, answerPage }: Props) {
   const speak = useMemo(() => speaker(words), [words]);
   const tell = useMemo(() => teller(words), [words]);
   const { device, failed, refresh } = useDevice();
@@ -91,7 +89,6 @@ export default function RegisterPage({ lang, words, map, practice, drillsPage, a
           <Drills
             device={{ ...device, opened }}
             map={map}
-            practice={practice}
             lang={lang}
             drillsPage={drillsPage}
             refresh={refresh}

@@ -24,9 +24,8 @@ import { Signed, type SignedEntry } from './Signed.tsx';
 import { SignForm } from './SignForm.tsx';
 import { standsNow } from './stands.ts';
 import { useDevice } from './useDevice.ts';
-import { type PracticeGiven, usePractice } from './usePractice.ts';
 
-interface Props extends PracticeGiven {
+interface Props {
   readonly lang: string;
   readonly words: WordTable;
   readonly tasks: readonly WitnessTask[];
@@ -39,12 +38,11 @@ interface Props extends PracticeGiven {
 
 /** Checks that wait for a second witness: what the first signed, "I saw it myself", the signature. */
 export default function SecondWitness(props: Props) {
-  const { lang, words, tasks, demands, sheets, families, world } = props;
+  const { lang, words, tasks, demands } = props;
   const { answerPage, registerPage, secondPage, ownPage } = props;
   const speak = useMemo(() => speaker(words), [words]);
   const tell = useMemo(() => teller(words), [words]);
   const language = useMemo(() => ({ lang, speak }), [lang, speak]);
-  const practice = usePractice({ sheets, families, world });
   const map: TaskMap = useMemo(() => ({ tasks }), [tasks]);
   const grader = useLater(loadGrader);
   const { device, failed, refresh } = useDevice();
@@ -54,8 +52,8 @@ export default function SecondWitness(props: Props) {
   const doing = useDoing(tell);
   const top = useRef<HTMLElement>(null);
   const regrade = useMemo(
-    () => grader?.regradeWith(() => ({ practice, language })),
-    [grader, practice, language],
+    () => grader?.regradeWith(() => ({ practice: grader.practice, language })),
+    [grader, language],
   );
   const register = device?.opened?.judged;
   const publicKey = device?.key?.publicKey;
@@ -84,7 +82,8 @@ export default function SecondWitness(props: Props) {
     const good = await doing.run(async () => {
       const unwritten = emptyPassphrase(passphrase, tell);
       if (unwritten.length > 0) throw new GivenError(unwritten);
-      const again = (await loadGrader()).regradeWith(() => ({ practice, language }));
+      const { regradeWith, practice } = await loadGrader();
+      const again = regradeWith(() => ({ practice, language }));
       const entry = await signHere(key, passphrase, (register, how) =>
         second(register, { entry: check.entry.id }, map, how, again, demands),
       );

@@ -1,13 +1,11 @@
 import { type FormEvent, useEffect, useMemo, useRef, useState } from 'react';
 import { drawOf } from '../../../practice/draw.ts';
-import type { Family } from '../../../practice/family.ts';
-import type { WorldData } from '../../../practice/model.ts';
-import { models } from '../../../practice/models/index.ts';
 import { MOST_BENCHES, type SetFile, type Sheet, sheetPlaces } from '../../../practice/sheet.ts';
 import { tellDraw } from '../../../practice/show.ts';
 import { personId } from '../../../register/shapes.ts';
 import { fourFigures } from '../../device/edge.ts';
 import { saveFile } from '../../device/files.ts';
+import { loadPractice } from '../../device/practice.ts';
 import { fileText, setName } from '../../sheetFiles.ts';
 import { speaker, teller, type WordTable } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
@@ -22,10 +20,8 @@ interface Props {
   readonly lang: string;
   readonly words: WordTable;
   readonly sheets: readonly Sheet[];
-  readonly families: readonly Family[];
   /** Sheet numbers of the practice pages, by family. */
   readonly numbers: Readonly<Record<string, string>>;
-  readonly world: WorldData;
   readonly answerPage: string;
 }
 
@@ -38,8 +34,8 @@ const readBench = (text: string): number | undefined => {
 };
 
 /** Sets a sheet for a person: what is asked, by which rule, and the file, link and code to hand over. No key is needed. */
-export default function SetSheet({ lang, words, sheets, families, numbers, world: data, answerPage }: Props) {
-  const world = useMemo(() => ({ ...data, models }), [data]);
+export default function SetSheet({ lang, words, sheets, numbers, answerPage }: Props) {
+  const practice = useLater(loadPractice);
   const speak = useMemo(() => speaker(words), [words]);
   const tell = useMemo(() => teller(words), [words]);
   const language = useMemo(() => ({ lang, speak }), [lang, speak]);
@@ -64,15 +60,16 @@ export default function SetSheet({ lang, words, sheets, families, numbers, world
   const bench = readBench(benchText);
   const shownBench = bench ?? 1;
   const draws = useMemo(() => {
-    if (sheet === undefined) return [];
+    if (sheet === undefined || practice === null) return [];
     const places = sheetPlaces(sheet, shownBench);
     return sheet.families.flatMap((part) => {
-      const family = families.find((one) => one.id === part.family);
+      const family = practice.families.get(part.family);
       const place = places.find((one) => one.family === part.family);
       if (family === undefined || place === undefined) return [];
-      return [{ part, family, draw: drawOf(family, place.seed, world) }];
+      const { world } = practice;
+      return [{ part, family, world, draw: drawOf(family, place.seed, practice.world) }];
     });
-  }, [sheet, shownBench, families, world]);
+  }, [sheet, shownBench, practice]);
   if (sheet === undefined) return null;
   const { length: count } = sheetPlaces(sheet, shownBench);
   const { rule } = sheet;
@@ -119,7 +116,7 @@ export default function SetSheet({ lang, words, sheets, families, numbers, world
             <span className="label">{tell('setPage.asksLabel', { bench: shownBench })}</span>
           </h2>
           <ul className="set-families">
-            {draws.map(({ part, family, draw }) => {
+            {draws.map(({ part, family, draw, world }) => {
               const shown = tellDraw(draw, world, language);
               const values = { number: numbers[family.id] ?? '', count: part.draws, asks: shown.asks.length };
               return (

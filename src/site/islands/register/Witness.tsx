@@ -37,10 +37,9 @@ import { Signed, type SignedEntry } from './Signed.tsx';
 import { SignSection } from './SignSection.tsx';
 import { standsNow } from './stands.ts';
 import { useDevice } from './useDevice.ts';
-import { type PracticeGiven, usePractice } from './usePractice.ts';
 import { WhoAndTask } from './WhoAndTask.tsx';
 
-interface Props extends PracticeGiven {
+interface Props {
   readonly lang: string;
   readonly words: WordTable;
   readonly tasks: readonly WitnessTask[];
@@ -56,17 +55,17 @@ interface Props extends PracticeGiven {
 
 /** What a witness saw, put together and signed: one entry of the register on this device. */
 export default function Witness(props: Props) {
-  const { lang, words, tasks, demands, sheets, families, world } = props;
+  const { lang, words, tasks, demands } = props;
   const { answerPage, registerPage, secondPage, ownPage, paperPage } = props;
   const speak = useMemo(() => speaker(words), [words]);
   const tell = useMemo(() => teller(words), [words]);
   const language = useMemo(() => ({ lang, speak }), [lang, speak]);
-  const practice = usePractice({ sheets, families, world });
   const map: TaskMap = useMemo(() => ({ tasks }), [tasks]);
   const grader = useLater(loadGrader);
+  const practice = grader?.practice;
   const regrade = useMemo(
-    () => grader?.regradeWith(() => ({ practice, language })),
-    [grader, practice, language],
+    () => grader?.regradeWith(() => ({ practice: grader.practice, language })),
+    [grader, language],
   );
   const { device, failed, refresh } = useDevice();
   const [saw, setSaw] = useState<Saw>(nothingSeen);
@@ -84,8 +83,8 @@ export default function Witness(props: Props) {
   const graded = useMemo(() => {
     const { answers } = saw;
     if (answers === null || grader === null) return undefined;
-    return tried(() => grader.regradeSheet(answers, practice, language));
-  }, [saw, grader, practice, language]);
+    return tried(() => grader.regradeSheet(answers, grader.practice, language));
+  }, [saw, grader, language]);
   const grade = graded?.good === true ? graded.value : undefined;
 
   const lacks = lacking({ device, failed, answerPage, registerPage, tell });
@@ -119,8 +118,8 @@ export default function Witness(props: Props) {
     const good = await doing.run(async () => {
       const unwritten = emptyPassphrase(passphrase, tell);
       if (unwritten.length > 0) throw new GivenError(unwritten);
-      const { regradeWith } = await loadGrader();
-      const again = regradeWith(() => ({ practice, language }));
+      const { regradeWith, practice: graded } = await loadGrader();
+      const again = regradeWith(() => ({ practice: graded, language }));
       const entry = await signHere(key, passphrase, (register, how) =>
         check(register, given, map, how, again, demands),
       );
@@ -147,14 +146,14 @@ export default function Witness(props: Props) {
     );
   }
   const takeAnswers = async (text: string) => {
-    const { readAnswers, regradeSheet } = await loadGrader();
+    const { readAnswers, regradeSheet, practice: fetched } = await loadGrader();
     const answers = readAnswers(text);
-    regradeSheet(answers, practice, language);
+    regradeSheet(answers, fetched, language);
     const first = saw.person.trim() === '' ? { person: answers.person } : {};
     const about = saw.task === '' ? { task: answers.task, variant: {}, points: {} } : {};
     change({ answers, ...first, ...about });
   };
-  const sheet = sheets.find(({ id }) => id === saw.answers?.sheet);
+  const sheet = practice?.sheets.get(saw.answers?.sheet ?? '');
   return (
     <div className="columns even witness">
       <section>

@@ -1,14 +1,14 @@
 import { type ReactNode, useMemo, useState } from 'react';
 import type { TaskMap } from '../../../../register/taskMap.ts';
-import { regradeWith } from '../../../../schema/regrade.ts';
 import type { Opened } from '../../../device/register.ts';
 import type { Means } from '../../../drills/act.ts';
 import { acts, ownershipLine } from '../../../drills/acts.ts';
 import { waitingToSettle } from '../../../drills/branches.ts';
 import type { Looking } from '../../../drills/looking.ts';
 import type { SiteKey, Speak, Tell } from '../../../speak.ts';
+import { useLater } from '../../useLater.ts';
+import { loadGrader } from '../loadGrader.ts';
 import type { Device } from '../useDevice.ts';
-import { type PracticeGiven, usePractice } from '../usePractice.ts';
 import { ActForm } from './ActForm.tsx';
 import { Forks } from './Forks.tsx';
 import { PersonHeld } from './PersonHeld.tsx';
@@ -17,7 +17,6 @@ import { Retention } from './Retention.tsx';
 export interface DrillsProps {
   readonly device: Device & { readonly opened: Opened };
   readonly map: TaskMap;
-  readonly practice: PracticeGiven;
   readonly lang: string;
   /** Address of the page with the texts of the drills. */
   readonly drillsPage: string;
@@ -30,11 +29,14 @@ export interface DrillsProps {
 export function DrillSections(props: DrillsProps) {
   const { device, map, lang, drillsPage, refresh, speak, tell } = props;
   const { opened, key, people } = device;
-  const practice = usePractice(props.practice);
-  const means = useMemo((): Means => {
-    const regrade = regradeWith(() => ({ practice, language: { lang, speak } }));
-    return { regrade };
-  }, [practice, lang, speak]);
+  const grader = useLater(loadGrader);
+  const means = useMemo(
+    (): Means | undefined =>
+      grader === null
+        ? undefined
+        : { regrade: grader.regradeWith(() => ({ practice: grader.practice, language: { lang, speak } })) },
+    [grader, lang, speak],
+  );
   const looking: Looking = useMemo(
     () => ({
       judged: opened.judged,
@@ -47,6 +49,7 @@ export function DrillSections(props: DrillsProps) {
     }),
     [opened, map, people, key, speak, tell],
   );
+  if (means === undefined) return <p role="status">{tell('drills.reading')}</p>;
   const form = (name: keyof typeof acts) => (
     <ActForm act={acts[name]} device={device} looking={looking} means={means} refresh={refresh} />
   );
