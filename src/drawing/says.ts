@@ -1,12 +1,14 @@
 import { detailSays } from './details/says.ts';
 import { runDrawingSays } from './runSays.ts';
 import { stickSays } from './sticks/says.ts';
+import { tapSays } from './tap/says.ts';
 
 /** Keys of the sentences that drawings say; every language must have them. */
 export const drawingSays = [
   ...runDrawingSays,
   ...detailSays,
   ...stickSays,
+  ...tapSays,
   'drawing.feetInches',
   'drawing.feet',
   'drawing.inches',

@@ -12,6 +12,7 @@ export type View =
   | 'tape'
   | 'section'
   | 'sum'
+  | 'tap'
   | 'sticks'
   | 'isometric'
   | 'bonding'
