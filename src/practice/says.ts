@@ -3,6 +3,7 @@ import { UNITS } from './family.ts';
 import { placedSays } from './kinds/place.ts';
 import { models } from './models/index.ts';
 import { passRuleSays } from './passRule/says.ts';
+import { tallySays } from './statistics/says.ts';
 
 const verdicts = [
   'holds',
@@ -27,5 +28,11 @@ const verdicts = [
 const units = UNITS.map((unit) => `unit.${unit}`);
 
 export const practiceSays: readonly string[] = [
-  ...new Set([...verdicts, ...units, ...passRuleSays, ...[...models.values()].flatMap((m) => m.says)]),
+  ...new Set([
+    ...verdicts,
+    ...units,
+    ...passRuleSays,
+    ...tallySays,
+    ...[...models.values()].flatMap((m) => m.says),
+  ]),
 ];

@@ -53,9 +53,10 @@ export function ruleFaults(rule: PassRule, n: number): readonly Fault[] {
   if (rule.kind === 'bound') return boundFaults(rule, n);
   if (rule.kind === 'sequential') return sequentialFaults(rule, n);
   if (rule.kind === 'all') return [];
-  return wrongUnless(Number.isInteger(rule.need) && rule.need >= 1 && rule.need <= n, 'need', rule.need, {
-    message: `the sheet has ${n} draws`,
-    todo: `write a whole number from 1 to ${n}`,
+  const { need } = rule;
+  return wrongUnless(Number.isInteger(need) && need >= 1 && need <= n, 'need', need, {
+    message: need > n ? 'more than there are' : 'this is no number of draws',
+    todo: `write ${n} or less`,
   });
 }
 
