@@ -7,6 +7,7 @@ import { type Draw, drawOf } from './draw.ts';
 import type { Family, Texts } from './family.ts';
 import { type Grade, gradeDraw } from './grade.ts';
 import type { World } from './model.ts';
+import { type Narrowing, narrowed } from './narrow.ts';
 import { type Decision, decide } from './passRule/decide.ts';
 import { passRuleOf, type SheetRule } from './passRule/rule.ts';
 import type { Language } from './words.ts';
@@ -18,9 +19,16 @@ export interface Sheet {
   readonly title: Texts;
   /** Tasks for which its answers are evidence. */
   readonly tasks: readonly string[];
-  readonly families: readonly { readonly family: string; readonly draws: number }[];
+  readonly families: readonly SheetFamily[];
   /** When it is passed (passRule/README.md); a critical point missed on any draw fails it all the same. */
   readonly rule: SheetRule;
+}
+
+export interface SheetFamily {
+  readonly family: string;
+  readonly draws: number;
+  /** Parameters that choose from less than the family does; undefined: as the family draws. */
+  readonly narrow?: Narrowing | undefined;
 }
 
 /** What is set for a person: file of kind `set`. */
@@ -97,10 +105,11 @@ export function sheetDraws(
   bench: number,
   { families, world }: Practice,
 ): readonly (SheetPlace & { readonly draw: Draw })[] {
-  return sheetPlaces(sheet, bench).map((place) => {
+  const narrow = sheet.families.flatMap((part) => Array.from({ length: part.draws }, () => part.narrow));
+  return sheetPlaces(sheet, bench).map((place, i) => {
     const family = families.get(place.family);
     if (family === undefined) throw new Error(`${sheet.id}: no family ${place.family}`);
-    return { ...place, draw: drawOf(family, place.seed, world) };
+    return { ...place, draw: drawOf(narrowed(family, narrow[i]), place.seed, world) };
   });
 }
 

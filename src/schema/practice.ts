@@ -1,6 +1,7 @@
 /** What the practice room takes from the library, and what must hold between families, sheets and tasks. */
 import type { WorldData } from '../practice/model.ts';
 import { models } from '../practice/models/index.ts';
+import { narrowFaults } from '../practice/narrow.ts';
 import type { Practice } from '../practice/sheet.ts';
 import { missing, missingOne } from './missing.ts';
 import type { FileFault } from './shelf.ts';
@@ -42,6 +43,18 @@ export function practiceFaults(entries: Entries, lost: Lost): readonly FileFault
       data.families.flatMap(({ family }, i) =>
         missingOne(file, `families[${i}].family`, family, families, 'family'),
       ),
+    ),
+    ...sheets.flatMap(({ file, data }) =>
+      data.families.flatMap(({ family, narrow = {} }, i) => {
+        const known = scenarios.find(({ id }) => id === family);
+        return known === undefined
+          ? []
+          : narrowFaults(known.data, narrow).map((fault) => ({
+              ...fault,
+              file,
+              field: `families[${i}].narrow.${fault.field}`,
+            }));
+      }),
     ),
     ...sheets.flatMap(({ file, data }, i) =>
       sheets.findIndex((s) => s.data.number === data.number) < i

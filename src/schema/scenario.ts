@@ -27,7 +27,7 @@ export const texts = z
   });
 
 /** One value that a seed chooses; exactly one kind. */
-const parameter: z.ZodType<Parameter> = z.lazy(() =>
+export const parameter: z.ZodType<Parameter> = z.lazy(() =>
   z.union([
     /** A length: from, to, and the step between. */
     z.strictObject({ length: z.strictObject({ from: lengthFrom0, to: lengthAbove0, step: lengthAbove0 }) }),

@@ -5,7 +5,7 @@ import type { Sheet } from '../practice/sheet.ts';
 import { LONGEST_SHEET_ID } from '../trade/ids.ts';
 import { count } from './fields.ts';
 import { plainId, taskId } from './ids.ts';
-import { texts } from './scenario.ts';
+import { parameter, texts } from './scenario.ts';
 
 const sheetId = plainId.max(LONGEST_SHEET_ID);
 
@@ -31,7 +31,16 @@ export const sheetShape = z
     /** Tasks for which its answers are evidence. */
     tasks: z.array(taskId).min(1),
     /** In the order of the sheet. */
-    families: z.array(z.strictObject({ family: z.string(), draws: count })).min(1),
+    families: z
+      .array(
+        z.strictObject({
+          family: z.string(),
+          draws: count,
+          /** Parameters of the family, by name, that choose from less on this sheet. */
+          narrow: z.record(z.string(), parameter).optional(),
+        }),
+      )
+      .min(1),
     /** When it is passed: `need` of its `of` draws, or a rule with a stated error; never with a critical point missed. */
     rule: z.union([countRule, boundRule, sequentialRule]),
   })

@@ -1,8 +1,13 @@
 import { useMemo } from 'react';
-import { drawOf } from '../../../practice/draw.ts';
 import { passRuleOf } from '../../../practice/passRule/rule.ts';
 import { saysOfDecision, saysOfRule } from '../../../practice/passRule/says.ts';
-import type { AnswersFile, Practice, Sheet, SheetGrade } from '../../../practice/sheet.ts';
+import {
+  type AnswersFile,
+  type Practice,
+  type Sheet,
+  type SheetGrade,
+  sheetDraws,
+} from '../../../practice/sheet.ts';
 import { tellDraw } from '../../../practice/show.ts';
 import type { Language } from '../../../practice/words.ts';
 import type { Judged } from '../../../register/judged.ts';
@@ -42,10 +47,9 @@ const verdicts = {
 export function Graded({ sheet, file, grade, practice, language, judged, map, tell }: Props) {
   const rows = useMemo(
     () =>
-      grade.draws.flatMap((graded): readonly Row[] => {
-        const family = practice.families.get(graded.family);
-        if (family === undefined) return [];
-        const draw = drawOf(family, graded.seed, practice.world);
+      sheetDraws(sheet, grade.bench, practice).flatMap(({ draw, place }): readonly Row[] => {
+        const graded = grade.draws.find((one) => one.place === place);
+        if (graded === undefined) return [];
         const given = file.answers.find(({ seed }) => seed === graded.seed)?.answers ?? {};
         return outcomes(tell, tellDraw(draw, practice.world, language).asks, graded, given as Given).map(
           (outcome) => ({
@@ -55,7 +59,7 @@ export function Graded({ sheet, file, grade, practice, language, judged, map, te
           }),
         );
       }),
-    [grade, file, practice, language, tell],
+    [sheet, grade, file, practice, language, tell],
   );
   const open = rows.filter(({ outcome }) => outcome.finding.verdict !== 'holds');
   const held = rows.filter(({ outcome }) => outcome.finding.verdict === 'holds');
