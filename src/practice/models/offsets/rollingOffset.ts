@@ -1,0 +1,32 @@
+/** Rolling offset (T08f): sideways and up at once, two equal fittings, and the straight between them. */
+import { model } from '../../model.ts';
+import {
+  ANGLES,
+  type AngleWord,
+  type OffsetPlan,
+  offsetAsks,
+  offsetFacts,
+  offsetPlan,
+  offsetSays,
+  offsetSlips,
+} from '../parts/offsets.ts';
+
+const angles = Object.keys(ANGLES) as AngleWord[];
+const wants = {
+  angle: angles,
+  offset: 'length',
+  roll: 'length',
+  takeOut: 'length',
+  insertion: 'length',
+} as const;
+
+export const rollingOffset = model<typeof wants, OffsetPlan>({
+  wants,
+  plan: offsetPlan,
+  facts: offsetFacts,
+  asks: offsetAsks,
+  slips: offsetSlips,
+  figures: () => [],
+  figured: () => [],
+  says: offsetSays,
+});
