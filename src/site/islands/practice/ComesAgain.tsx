@@ -8,6 +8,8 @@ import { useLater } from '../useLater.ts';
 
 interface Props {
   readonly family: string;
+  /** Nothing is said before the draw that stands there was tried. */
+  readonly tried: boolean;
   /** Tries kept so far: read anew whenever one more is. */
   readonly kept: number;
   /** Address of the page that says what to take next. */
@@ -15,11 +17,11 @@ interface Props {
   readonly tell: Tell;
 }
 
-/** Fetched once the page stands. */
+/** Fetched once the page stands, so that a network which is cut later stops nothing. */
 const loadRest = async () => (await import('../../rest.ts')).restUntil;
 
 /** After a try: when this family comes again on this device, and the way to what comes next. */
-export function ComesAgain({ family, kept, list, tell }: Props) {
+export function ComesAgain({ family, tried, kept, list, tell }: Props) {
   const restUntil = useLater(loadRest);
   const [day, setDay] = useState<string | null>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: `kept` stands for the tries on this device
@@ -39,6 +41,7 @@ export function ComesAgain({ family, kept, list, tell }: Props) {
     // A device that keeps nothing says so elsewhere.
     look().catch(() => setDay(null));
   }, [restUntil, family, kept]);
+  if (!tried) return null;
   return (
     <p className="comes-again off-paper" role="status">
       {day !== null && (

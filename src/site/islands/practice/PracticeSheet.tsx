@@ -130,7 +130,7 @@ export default function PracticeSheet(props: Props) {
         </p>
         {grade !== undefined && <p>{verdictText(tell, grade).rest}</p>}
       </section>
-      {tries.length > 0 && <ComesAgain family={family.id} kept={count} list={list} tell={tell} />}
+      <ComesAgain family={family.id} tried={tries.length > 0} kept={count} list={list} tell={tell} />
       <div className="columns draw">
         <div>
           <DrawFigures draw={draw} world={world} language={language} />
