@@ -15,9 +15,10 @@ export const number = (value: number, decimals?: number): Fact =>
     : { kind: 'number', value, text: value.toFixed(decimals) };
 export const rows = (all: readonly Facts[]): Fact => ({ kind: 'rows', rows: all });
 
-/** Direction by its letter, or by degrees from north. */
+const NAMES = { N: 'north', E: 'east', S: 'south', W: 'west', U: 'up', D: 'down' } as const;
+/** Direction by its name, or by degrees from north: `deg45`. */
 const directionOf = ({ given: { dir } }: ResolvedLeg): string =>
-  typeof dir === 'string' ? dir : `deg${dir.azimuthDeg}`;
+  typeof dir === 'string' ? NAMES[dir] : `deg${dir.azimuthDeg}`;
 
 /** What a leg begins with: `start`, or the part without the channel's name, `elbow-90`. */
 const beginsWith = ({ fittingBefore }: ResolvedLeg): string =>

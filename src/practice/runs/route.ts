@@ -56,12 +56,16 @@ const levelAgain = ({ azimuthDeg, plumb }: Heading): Way => ({
 });
 const throughTee = (heading: Heading): Way => ({ heading, part: 'tee' });
 
-const AZIMUTHS = { N: 0, E: 90, S: 180, W: 270 } as const;
+const AZIMUTHS = { north: 0, east: 90, south: 180, west: 270 } as const;
+const NAMED: ReadonlyMap<number, Direction> = new Map([
+  [0, 'N'],
+  [90, 'E'],
+  [180, 'S'],
+  [270, 'W'],
+]);
 
 function directionOf({ azimuthDeg, plumb }: Heading): Direction {
-  if (plumb !== null) return plumb;
-  const named = Object.entries(AZIMUTHS).find(([, deg]) => deg === azimuthDeg);
-  return named === undefined ? { azimuthDeg, slopeDeg: 0 } : (named[0] as 'N');
+  return plumb ?? NAMED.get(azimuthDeg) ?? { azimuthDeg, slopeDeg: 0 };
 }
 
 interface Growing {

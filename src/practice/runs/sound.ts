@@ -1,5 +1,6 @@
 /** A run laid out so that an inspection finds nothing in it. */
 import type { Catalogue, Metal } from '../../run/catalogue.ts';
+import { cutOnHole } from '../../run/hole.ts';
 import { type Finding, inspect } from '../../run/inspect/inspect.ts';
 import { cheapest, prepare } from '../../run/layout/cheapest.ts';
 import { holdsOf } from '../../run/layout/holds.ts';
@@ -15,7 +16,9 @@ import type { RunTables } from '../../run/tables.ts';
 import type { Run } from '../../run/types.ts';
 import { TRADE_USUAL } from '../../run/usual.ts';
 import { GivenError } from '../../trade/given.ts';
+import { ticks } from '../../trade/length.ts';
 import { routeOf } from './route.ts';
+import { spread } from './spread.ts';
 import type { RouteValues } from './wants.ts';
 
 /** What a run of practice is made and judged with; the tables are the trade's own, nothing adopted. */
@@ -87,12 +90,20 @@ function linesOf(resolved: ResolvedRun, bench: Bench): readonly LaidOut[] | null
     const { limit } = spanLimit(leg, resolved);
     if (limit === null) return null;
     for (const job of jobsOf(leg, limit, { resolved, ...bench })) {
-      const layout = fewestPieces(job.problem, resolved.kerf);
-      if (layout === null) return null;
-      all.push({ job, layout });
+      // What hangs over at another tray is held to the rule of an end: nobody lays channel far out over nothing.
+      const lastFrom = job.faces[1] - bench.tables.limits.supportWithin.value;
+      const problem = { ...job.problem, lastFrom: Math.max(job.problem.lastFrom, lastFrom) };
+      const layout = fewestPieces(problem, resolved.kerf);
+      // Looked at here already, because most values that are sent back are sent back for it.
+      if (
+        layout === null ||
+        layout.cuts.some((cut) => cutOnHole(ticks(cut), leg.tray.webHoles, ticks(problem.stock)))
+      )
+        return null;
+      all.push({ job: { ...job, problem }, layout });
     }
   }
-  return all;
+  return all.map(({ job, layout }) => ({ job, layout: spread(job.problem, layout) }));
 }
 
 /** The fewest supports, and among such lay-outs the fewest pieces: whole lengths first, as they are laid. */

@@ -38,7 +38,7 @@ const CABLE_WORDS = [
 /** Legs by working points, and what stands at the run's outer ends. `part`: where a leg is parted, in hundredths of it. */
 export const ROUTE = {
   width: ['card-2', 'card-4', 'card-6'],
-  heading: ['N', 'E', 'S', 'W'],
+  heading: ['north', 'east', 'south', 'west'],
   start: ['ladder', 'tray', 'free'],
   end: ['instrument', 'tray', 'free'],
   legs: { rows: { length: 'length', turn: TURNS, parted: PARTED, part: 'whole' } },

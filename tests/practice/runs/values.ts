@@ -15,7 +15,7 @@ export function valuesBy(chance: Chance): RouteValues {
   const signal = ['signal-2', 'signal-8'] as const;
   return {
     width: barrier ? 'card-6' : chance.of(['card-4', 'card-6'] as const),
-    heading: chance.of(['N', 'E', 'S', 'W'] as const),
+    heading: chance.of(['north', 'east', 'south', 'west'] as const),
     start: chance.of(['ladder', 'tray', 'free'] as const),
     end: chance.of(['instrument', 'tray', 'free'] as const),
     legs: Array.from({ length: chance.whole(1, 4) }, () => ({

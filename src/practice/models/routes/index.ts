@@ -1,2 +1,4 @@
+import { placeSupports } from './placeSupports.ts';
+
 /** Runs laid out for each draw: placing, finding faults, packing lengths, jobs. */
-export const routes = {};
+export const routes = { 'place-supports': placeSupports };
