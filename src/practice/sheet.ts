@@ -39,6 +39,8 @@ export interface SetFile {
   readonly bench: number;
   readonly person: string;
   readonly task: string;
+  /** The sheet itself (sheetForm.ts), where it was made on a page and is no content of the site. */
+  readonly of?: Readonly<Record<string, unknown>>;
 }
 
 /** What a person answered: file of kind `answers`. */
@@ -51,6 +53,8 @@ export interface AnswersFile {
   /** Name of the device it was answered on. */
   readonly device: string;
   readonly task: string;
+  /** As of the set file. Such answers are practice: no register takes them for evidence. */
+  readonly of?: Readonly<Record<string, unknown>>;
   readonly answers: readonly {
     readonly family: string;
     readonly seed: string;
@@ -197,6 +201,15 @@ function missed(grade: Graded, { families }: Practice): boolean {
  * @throws {GivenError} an unknown sheet, a task that the sheet is no evidence for, and all that `gradeSheet` finds
  */
 export function regradeSheet(file: AnswersFile, practice: Practice, language: Language): SheetGrade {
+  if (file.of !== undefined)
+    throw new GivenError([
+      {
+        field: 'of',
+        value: file.sheet,
+        message: 'this sheet was made on a page, and is none of the site’s own',
+        todo: 'keep its YAML in content/sheets first, and set it anew',
+      },
+    ]);
   const sheet = practice.sheets.get(file.sheet);
   if (sheet === undefined) {
     const known = [...practice.sheets.keys()].join(', ');

@@ -25,6 +25,12 @@ const head = {
     'write 1 to 64 letters, digits, - _ .',
   ),
   task: textOf(TASK_ID, 'this is no id of a task', 'write T and two digits, a part has a letter more'),
+  of: {
+    good: isRecord,
+    message: 'this is no sheet',
+    todo: 'leave it as the page made it',
+    optional: true,
+  },
 } satisfies Fields;
 
 const setFields: Fields = { ...head, kind: exactly('set') };
