@@ -6,17 +6,20 @@ import { GENERATOR } from '../../src/practice/generator.ts';
 import { type AnswersFile, sheetDraws } from '../../src/practice/sheet.ts';
 import { sheetTallies } from '../../src/practice/statistics/common.ts';
 import { kappa } from '../../src/practice/statistics/kappa.ts';
+import { decidePooled, pooledOf } from '../../src/practice/statistics/pooled.ts';
+import { type Brought, readBrought } from '../../src/practice/statistics/rawTries.ts';
 import {
   saysOfAgreement,
   saysOfItem,
   saysOfMistakes,
+  saysOfPooled,
   saysOfShare,
   saysOfSheet,
   tallySays,
 } from '../../src/practice/statistics/says.ts';
 import { shareOf } from '../../src/practice/statistics/share.ts';
 import { tallies } from '../../src/practice/statistics/tally.ts';
-import { type Brought, readBrought, triesOf } from '../../src/practice/statistics/tries.ts';
+import { triesOf } from '../../src/practice/statistics/tries.ts';
 import { GivenError } from '../../src/trade/given.ts';
 import { draw, language, practice, sheets } from './means.ts';
 
@@ -45,7 +48,7 @@ const attempts = (device: string, list: readonly Attempt[]): Brought => ({
   name: `${device}.json`,
   file: { v: 1, kind: 'attempts', device, made: '2026-03-10T08:00:00.000Z', attempts: list } as AttemptsFile,
 });
-const tried = (...brought: readonly Brought[]) => triesOf(brought, practice, language);
+const tried = (...brought: readonly Brought[]) => triesOf(brought, practice, 'en');
 
 const sheet = sheets.get('measure-and-mark');
 if (sheet === undefined) throw new Error('no sheet');
@@ -237,6 +240,55 @@ describe('whole sheets', () => {
   });
 });
 
+describe('sheets of one person, pooled', () => {
+  const poolOf = (...brought: readonly Brought[]) => pooledOf(tried(...brought).tried, practice);
+  const bound = { confidence: 0.95, share: 0.8 };
+  const three = [1, 2, 3].map((bench) => answers('p-1', bench, '++++++'));
+
+  test('eighteen of eighteen show four fifths; two sheets are too few to say', () => {
+    const [pooled] = poolOf(...three);
+    expect(pooled).toMatchObject({
+      person: 'p-1',
+      sheets: [1, 2, 3].map((bench) => ({ number: sheet.number, bench })),
+      criticalMissed: false,
+    });
+    // 0.05 ^ (1/18) = 0.8467: passed against 0.80, undecided against 0.85 (refused as a rule nobody could pass).
+    const passed = pooled && decidePooled(pooled, bound);
+    expect(passed).toMatchObject({ decision: { result: 'pass', n: 18, held: 18 } });
+    expect(pooled && decidePooled(pooled, { confidence: 0.95, share: 0.85 })).toMatchObject({
+      faults: [{ field: 'bound' }],
+    });
+    const [two] = poolOf(...three.slice(1));
+    const few = two && decidePooled(two, bound);
+    expect(few).toMatchObject({ faults: [{ field: 'bound', value: 12 }], n: 12, held: 12 });
+    expect(few && saysOfPooled(few).map(language.speak)).toEqual([
+      expect.stringContaining('Too few draws'),
+      // Clopper–Pearson, 12 of 12: 0.025 ^ (1/12) = 0.7354.
+      '12 of 12 draws hold. From so many one can be 95 % sure that the person holds between 73.5 and 100 of 100 such draws.',
+    ]);
+    expect(passed && saysOfPooled(passed).map(({ say }) => say)).toEqual(['passRule.pass', 'passRule.held']);
+  });
+
+  test('a blank draw does not hold, a critical point missed refuses; others and loose tries stay out', () => {
+    const [blank] = poolOf(...three.slice(1), answers('p-1', 1, '+++++.'));
+    expect(blank?.outcomes.filter(Boolean)).toHaveLength(17);
+    expect(blank && decidePooled(blank, bound)).toMatchObject({
+      decision: { result: 'refuse', by: 'critical' },
+    });
+    const people = poolOf(...three, answers('p-2', 4, '++++++'), attempts('phone-9', [attempt('t-1')]));
+    expect(people.map(({ person, outcomes }) => [person, outcomes.length])).toEqual([
+      ['p-1', 18],
+      ['p-2', 6],
+    ]);
+  });
+
+  test('a sequential sheet is no part of a pool', () => {
+    const rule = { sequential: { p0: 0.6, p1: 0.85, alpha: 0.05, beta: 0.1, ceiling: 20 } };
+    const other = new Map([[sheet.id, { ...sheet, rule }]]);
+    expect(pooledOf(tried(...three).tried, { ...practice, sheets: other })).toEqual([]);
+  });
+});
+
 describe('words', () => {
   test('below 30 answers n and interval, never a share; from 30 on both', () => {
     expect(saysOfShare(shareOf(27, 29)).say).toBe('tally.few');
@@ -277,6 +329,6 @@ describe('words', () => {
 
   test('the room lists every key once', () => {
     expect(new Set(tallySays).size).toBe(tallySays.length);
-    expect(tallySays).toHaveLength(18);
+    expect(tallySays).toHaveLength(19);
   });
 });

@@ -65,14 +65,17 @@ function ownSays(rule: PassRule, n: number): readonly Say[] {
 }
 
 /** The result, what made it, and what the draws show of the person. */
-export function saysOfDecision({ result, by, n, held, interval }: Decision): readonly Say[] {
+export function saysOfDecision(decision: Decision): readonly Say[] {
+  const { result, by } = decision;
+  return [{ say: key[result] }, ...(by === 'critical' ? [{ say: key.missed }] : []), saysOfHeld(decision)];
+}
+
+/** So many of so many, and the interval. */
+export function saysOfHeld({ n, held, interval }: Pick<Decision, 'n' | 'held' | 'interval'>): Say {
+  if (n === 0) return { say: key.none };
   const { low, high, confidence } = interval;
   const values = { confidence: outOf100(confidence), low: outOf100(low), high: outOf100(high) };
-  return [
-    { say: key[result] },
-    ...(by === 'critical' ? [{ say: key.missed }] : []),
-    n === 0 ? { say: key.none } : { say: key.held, values: { n, held, ...values } },
-  ];
+  return { say: key.held, values: { n, held, ...values } };
 }
 
 /** What a rule does to people of one skill; the mean number of draws where it may stop early. */

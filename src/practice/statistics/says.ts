@@ -1,9 +1,10 @@
 /** Tallies in words. Small numbers are said plainly: n and interval, never a share alone. */
 import type { Say } from '../../trade/answer.ts';
-import { outOf100 } from '../passRule/says.ts';
+import { outOf100, saysOfDecision, saysOfHeld } from '../passRule/says.ts';
 import type { SheetTally } from './common.ts';
 import type { Figure, Why } from './figure.ts';
 import type { Agreement } from './kappa.ts';
+import type { PoolResult } from './pooled.ts';
 import { FEW, type Share } from './share.ts';
 import type { AskTally } from './tally.ts';
 
@@ -26,6 +27,7 @@ const key = {
   agreesNot: 'tally.agreesNot',
   kr20: 'tally.kr20',
   error: 'tally.error',
+  poolFew: 'tally.poolFew',
   alike: 'tally.alike',
   kappa: 'tally.kappa',
 } as const;
@@ -81,6 +83,11 @@ export function saysOfItem({
   if ('none' in pointBiserial) return [{ say: whys[pointBiserial.none] }];
   const values = { value: twoPlaces(pointBiserialWithout.value), itself: twoPlaces(pointBiserial.value) };
   return [{ say: key.agrees, values }, ...(pointBiserialWithout.value < 0 ? [{ say: key.agreesNot }] : [])];
+}
+
+/** Several sheets of one person; the sheets themselves are named beside it. */
+export function saysOfPooled(result: PoolResult): readonly Say[] {
+  return 'decision' in result ? saysOfDecision(result.decision) : [{ say: key.poolFew }, saysOfHeld(result)];
 }
 
 /** Two trainers. */

@@ -13,6 +13,8 @@ export interface MistakeTally {
 
 export interface AskTally {
   readonly ask: string;
+  /** What was asked, as one who answered read it. */
+  readonly prompt: string;
   /** Holds, or holds from there. */
   readonly share: Share;
   readonly near: number;
@@ -54,6 +56,7 @@ function askTally(ask: string, tries: readonly Tried[]): AskTally {
   const made = new Set(found.flatMap(({ finding }) => mistakesOf(finding)));
   return {
     ask,
+    prompt: found[0]?.one.asked[ask] ?? ask,
     share: shareOf(
       count(({ verdict }) => verdict === 'holds' || verdict === 'holds from there'),
       found.length,
