@@ -1,8 +1,9 @@
 /** How a practice page speaks of a draw: the tries, the verdict in one line, answers as a person reads them. Pure. */
 import type { Finding, Grade, Verdict } from '../practice/grade.ts';
-import type { Answer } from '../practice/model.ts';
+import type { Answer, FaultAt, PlacedAt, StickCut } from '../practice/model.ts';
 import type { ShownAsk } from '../practice/show.ts';
 import { formatLength, fromInches } from '../trade/length.ts';
+import { shortLength } from '../trade/shortLength.ts';
 import type { SiteKey, Tell } from './speak.ts';
 
 /** Answers as the engine takes them: a number in the ask's unit, an option's id, items in order. A blank is left out. */
@@ -39,7 +40,7 @@ export function verdictText(tell: Tell, grade: Grade): { readonly line: string; 
   return { line, rest: rest.join(' ') };
 }
 
-/** An answer as text; empty for a blank. */
+/** An answer as text; empty for a blank, and for an order, which is shown as its rows. */
 export function answerText(tell: Tell, ask: ShownAsk, answer: Given[string] | undefined): string {
   if (answer === undefined) return '';
   if (typeof answer === 'number') {
@@ -47,8 +48,30 @@ export function answerText(tell: Tell, ask: ShownAsk, answer: Given[string] | un
       ? formatLength(fromInches(answer), 64)
       : `${answer} ${tell(`unit.${ask.unit}` as SiteKey)}`;
   }
-  if (typeof answer === 'string') return ask.options?.find(({ id }) => id === answer)?.text ?? answer;
-  return '';
+  if (typeof answer === 'string') return named(ask, answer);
+  if (Array.isArray(answer)) return answer.flatMap((one) => rowText(tell, ask, one)).join('; ');
+  return (ask.parts ?? [])
+    .flatMap((part) => {
+      const text = answerText(tell, part, (answer as Given)[part.id]);
+      return text === '' ? [] : [tell('asks.part', { prompt: part.prompt, answer: text })];
+    })
+    .join(' ');
+}
+
+const named = ({ options }: ShownAsk, id: string): string =>
+  options?.find((option) => option.id === id)?.text ?? id;
+
+/** A thing set down, a fault named, a length with what is cut from it; nothing of an item of an order. */
+function rowText(tell: Tell, ask: ShownAsk, row: string | PlacedAt | FaultAt | StickCut): readonly string[] {
+  if (typeof row === 'string') return [];
+  if ('from' in row) {
+    const pieces = row.pieces.map((piece) => shortLength(fromInches(piece))).join(', ');
+    return [tell('asks.cutFrom', { from: named(ask, row.from), pieces })];
+  }
+  const where = { leg: row.leg, at: shortLength(fromInches(row.at)) };
+  return 'rule' in row
+    ? [tell('asks.fault', { ...where, rule: named(ask, row.rule) })]
+    : [tell('asks.placed', { ...where, what: named(ask, row.what) })];
 }
 
 /** What one ask came to, with the number of its note when it is rework. */
@@ -57,6 +80,16 @@ export interface Outcome {
   readonly finding: Finding;
   readonly answer: string;
   readonly note: number | null;
+  /** Of a step of a job, its parts. */
+  readonly parts: readonly PartOutcome[];
+}
+
+export interface PartOutcome {
+  readonly id: string;
+  readonly prompt: string;
+  /** Empty for a blank. */
+  readonly answer: string;
+  readonly holds: boolean;
 }
 
 export function outcomes(
@@ -75,6 +108,12 @@ export function outcomes(
         ask,
         finding,
         answer: answerText(tell, ask, given[ask.id]),
+        parts: (ask.parts ?? []).map((part) => ({
+          id: part.id,
+          prompt: part.prompt,
+          answer: answerText(tell, part, (given[ask.id] as Given | undefined)?.[part.id]),
+          holds: finding.parts?.[part.id] ?? false,
+        })),
         note: finding.verdict === 'rework' ? note : null,
       },
     ];
@@ -85,16 +124,33 @@ export function outcomes(
 const unitsWritten: Readonly<Record<string, RegExp>> = {
   in: /\s*(?:in\.?|")$/i,
   in2: /\s*(?:in²|in\^?2|sq\.? ?in\.?)$/i,
+  ft: /\s*(?:ft\.?|')$/i,
+  mm: /\s*mm$/i,
+  lb: /\s*lbs?\.?$/i,
+  lbPerFt: /\s*lbs?\.?\s*(?:\/|per)\s*ft\.?$/i,
+  deg: /\s*(?:°|deg\.?|degrees)$/i,
+  degF: /\s*°? ?F$/i,
+  degC: /\s*°? ?C$/i,
+  A: /\s*A$/i,
+  ohm: /\s*ohms?$/i,
+  percent: /\s*(?:%|percent)$/i,
+  hour: /\s*h(?:ours?)?$/i,
+  minute: /\s*min(?:utes?)?$/i,
 };
 
+/** Units that go below 0. */
+const BELOW_0 = new Set(['degF', 'degC']);
+
 /**
- * A number typed plainly: digits with at most one point, the ask's own unit after it or not. Anything else is
- * `undefined` (a comma may part thousands or decimals, so it is asked about, not guessed); empty is `null`.
+ * A number typed plainly: digits with at most one point, the ask's own unit after it or not; a temperature may have its
+ * minus sign. Anything else is `undefined` (a comma may part thousands or decimals, so it is asked about, not guessed);
+ * empty is `null`.
  */
 export function readNumber(text: string, unit = ''): number | null | undefined {
   const written = text.trim();
   if (written === '') return null;
   const ending = unitsWritten[unit];
-  const plain = ending === undefined ? written : written.replace(ending, '');
-  return /^\d*\.?\d+$/.test(plain) ? Number(plain) : undefined;
+  const plain = (ending === undefined ? written : written.replace(ending, '')).replace('−', '-');
+  const number = BELOW_0.has(unit) ? /^-?\d*\.?\d+$/ : /^\d*\.?\d+$/;
+  return number.test(plain) ? Number(plain) : undefined;
 }

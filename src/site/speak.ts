@@ -1,4 +1,5 @@
 /** Turns a `Say` into a sentence with a table of words. Pure; used by pages and islands alike. */
+import type asks from '../../content/words/en/asks.json';
 import type calculators from '../../content/words/en/calculators.json';
 import type drills from '../../content/words/en/drills.json';
 import type handing from '../../content/words/en/handing.json';
@@ -17,6 +18,7 @@ export type { Speak } from '../trade/say.ts';
 export type WordTable = Readonly<Record<string, Readonly<Record<string, string>>>>;
 
 type Site = typeof site &
+  typeof asks &
   typeof register &
   typeof drills &
   typeof person &

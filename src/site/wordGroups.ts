@@ -3,6 +3,9 @@ import type { Library } from '../schema/library.ts';
 
 /** Groups that a draw needs to be shown, answered and graded. */
 export const sheetWords = [
+  'asks',
+  'tap',
+  'rundrawing',
   'practicePage',
   'practice',
   'entry',

@@ -76,7 +76,7 @@ export function blockOf({ on, given, across, names, onRounded }: Given): Block {
         across,
         left,
         y,
-        taped: given.found !== undefined,
+        ringed: given.ringed === true,
         onRounded,
       });
     }
@@ -119,7 +119,7 @@ function leader(
   plan.line('hidden', [from, middle], [x + side * (across.wide / 2 + 2), y(at)], 'leader');
 }
 
-/** The box of a target: dashed, filled where it was chosen, in a cloud where it does not hold. */
+/** The box of a target: dashed, filled where it was chosen; taped, in a ring where it holds and a cloud where not. */
 function drawBox(
   plan: Plan,
   target: TapTarget,
@@ -136,7 +136,10 @@ function drawBox(
   };
   const part = `target ${target.key}`;
   const blames = own.some((one) => blamed.has(one));
+  const held = own.length > 0 && own.every((one) => one.held === true);
   if (blames) plan.cloud({ x: box.x + 6, y: box.y + 6, w: TARGET - 12, h: TARGET - 12 }, part);
+  else if (held)
+    plan.circle([box.x + TARGET / 2, box.y + TARGET / 2], BOX / 2, { pen: 'thin', fill: 'sheet', part });
   else if (own.length > 0) plan.rect(inner, { pen: 'edge', fill: 'ink', part });
   else {
     plan.rect(inner, { fill: 'sheet' });
@@ -147,7 +150,7 @@ function drawBox(
   plan.text([box.x + TARGET / 2, box.y + TARGET / 2 + size * 0.35], fitText(letters, size, room), {
     size,
     weight: 700,
-    colour: own.length > 0 && !blames ? 'sheet' : 'ink',
+    colour: own.length > 0 && !blames && !held ? 'sheet' : 'ink',
     part,
   });
   return target;

@@ -100,7 +100,7 @@ interface Stands {
   /** Left edge of the block, and px of a place along the leg. */
   readonly left: number;
   readonly y: (at: number) => number;
-  readonly taped: boolean;
+  readonly ringed: boolean;
   /** A measure had no room to be written out. */
   readonly onRounded: () => void;
 }
@@ -141,15 +141,15 @@ function measureText(length: number, room: number): { readonly text: string; rea
 
 /** Ringed where it holds, clouded where it does not, plain before it was taped. @returns the room it took */
 function drawMeasure({ from, to, notes }: Measure, [x, y]: Point, stands: Stands): number {
-  const { plan, taped, across } = stands;
+  const { plan, ringed, across } = stands;
   const { text, rounded } = measureText(to - from, across.width - across.texts - TRIANGLE.w - 15);
   if (rounded) stands.onRounded();
   const size = textWidth(text, 16) <= 52 ? 16 : 13;
   const wide = textWidth(text, size) + (size === 16 ? 22 : 11);
   const box = { x, y: y - RING, w: wide, h: 2 * RING };
-  if (taped && notes.length > 0) {
+  if (notes.length > 0) {
     plan.cloud({ x: x + 4, y: y - RING + 4, w: wide - 8, h: 2 * RING - 8 }, 'clouded');
-  } else if (taped) plan.polygon(stadium(box), { pen: 'thin', fill: 'sheet', part: 'ringed' });
+  } else if (ringed) plan.polygon(stadium(box), { pen: 'thin', fill: 'sheet', part: 'ringed' });
   else plan.rect(box, { fill: 'sheet', part: 'plain' });
   plan.text([x + wide / 2, y + size * 0.34], text, { size, part: 'measure' });
   return wide;

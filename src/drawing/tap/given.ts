@@ -15,6 +15,8 @@ export interface TapChosen {
   readonly at: number | null;
   /** Of the things set down its kind, of a fault its rule. */
   readonly what: string;
+  /** Once taped: whether it holds. */
+  readonly held?: boolean | undefined;
 }
 
 /** What was found wrong when it was taped, with the number of its note. */
@@ -29,8 +31,10 @@ export interface TapGiven {
   /** What a tap does now: sets a thing down, or names a part. */
   readonly tap: { readonly kind: 'place'; readonly what: PlaceWhat } | { readonly kind: 'faults' };
   readonly chosen: readonly TapChosen[];
-  /** Left out while nothing was taped; then what nothing was found on is ringed. */
+  /** What is to be looked at again, once it was taped. */
   readonly found?: readonly TapFound[] | undefined;
+  /** Nothing besides was found: every other measure is ringed. */
+  readonly ringed?: boolean | undefined;
   /** Drawn 304 px wide, for screens under 360. */
   readonly tiny?: boolean | undefined;
 }

@@ -72,7 +72,7 @@ describe.each(FORMS)('%s, under 360 px: %s', (form, tiny) => {
           at: at === null ? null : inches(at),
           note: i + 1,
         }));
-        const marked = layTap({ resolved: run, tap, chosen, found, tiny }, how(form));
+        const marked = layTap({ resolved: run, tap, chosen, found, ringed: true, tiny }, how(form));
         wrong.push(...[bare, marked].flatMap(flawsOf).map((flaw) => `seed ${seed}: ${flaw}`));
       }
       expect(wrong.slice(0, 5)).toEqual([]);
@@ -135,10 +135,24 @@ test('before it is taped measures are plain; taped, those with a finding are clo
   const given: TapGiven = { resolved: spans, tap: { kind: 'faults' }, chosen: [] };
   expect(parts(layTap(given, how('phone')))).toEqual(Array(5).fill('plain'));
   const found = [{ leg: '1', at: (6 + 13) * 6, note: 1 }];
-  const taped = layTap({ ...given, found }, how('phone'));
+  const taped = layTap({ ...given, found, ringed: true }, how('phone'));
   expect(parts(taped)).toEqual(['ringed', 'ringed', 'clouded', 'ringed', 'ringed']);
   expect(taped.plan.texts.filter(({ part }) => part === 'triangle 1').map(({ text }) => text)).toEqual(['1']);
   expect(taped.words).toContain('Note 1: leg 1, 9 ft 6 in.');
+});
+
+test('with more found than is shown nothing is ringed, for it might not hold', () => {
+  const found = [{ leg: '1', at: 114, note: 1 }];
+  const { plan } = layTap({ resolved: spans, tap: { kind: 'faults' }, chosen: [], found }, how('phone'));
+  const parts = plan.shapes.map(({ part }) => part);
+  expect(parts).toContain('clouded');
+  expect(parts).not.toContain('ringed');
+});
+
+test('a chosen mark that holds is ringed', () => {
+  const chosen = [{ leg: '1', at: 42, what: 'span-too-long', held: true }];
+  const { plan } = layTap({ resolved: spans, tap: { kind: 'faults' }, chosen }, how('phone'));
+  expect(plan.shapes.find(({ part }) => part === 'target 1:span:42')?.kind).toBe('circle');
 });
 
 test('a chosen box is filled; one that a note is about stands in a cloud', () => {

@@ -1,7 +1,7 @@
 import { cloudedDimension } from '../../../drawing/cloud.ts';
 import { pagePalette } from '../../../drawing/palette.ts';
 import type { Outcome } from '../../practice.ts';
-import type { Tell } from '../../speak.ts';
+import { type Tell, unbroken } from '../../speak.ts';
 
 /** The longest text that a cloud takes; a longer one stands in words. */
 const longestClouded = 14;
@@ -12,11 +12,27 @@ export function Drawn({ svg }: { svg: string }) {
   return <span dangerouslySetInnerHTML={{ __html: svg }} />;
 }
 
-/** A measure in its mark: ringed when it holds, clouded when it does not, dashed when there is none. */
-export function Marked({ outcome: { finding, answer }, tell }: { outcome: Outcome; tell: Tell }) {
-  if (finding.verdict === 'blank') return <span className="blank">{tell('practicePage.blankMark')}</span>;
-  if (answer === '') return null;
+/** A measure in its mark: ringed when it holds, clouded when it does not, dashed when there is none; of a step, its parts. */
+export function Marked({ outcome: { finding, answer, parts }, tell }: { outcome: Outcome; tell: Tell }) {
+  if (finding.verdict === 'blank') return <Mark answer="" holds={false} tell={tell} />;
   const holds = finding.verdict === 'holds' || finding.verdict === 'holds from there';
+  if (parts.length > 0) {
+    return (
+      <ul className="marked-parts">
+        {parts.map((part) => (
+          <li key={part.id}>
+            <span>{unbroken(part.prompt)}</span>
+            <Mark answer={part.answer} holds={part.holds} tell={tell} />
+          </li>
+        ))}
+      </ul>
+    );
+  }
+  return answer === '' ? null : <Mark answer={answer} holds={holds} tell={tell} />;
+}
+
+function Mark({ answer, holds, tell }: { answer: string; holds: boolean; tell: Tell }) {
+  if (answer === '') return <span className="blank">{tell('practicePage.blankMark')}</span>;
   if (holds) return <span className="ring dim">{answer}</span>;
   return answer.length > longestClouded ? (
     <b>{answer}</b>

@@ -8,8 +8,9 @@ import { tellDraw } from '../../../practice/show.ts';
 import { fourFigures } from '../../device/edge.ts';
 import { type Given, outcomes, tryText, verdictText } from '../../practice.ts';
 import { speaker, teller, unbroken, type WordTable } from '../../speak.ts';
+import { tapedOf } from '../../taped.ts';
 import { Arrow } from '../Arrow.tsx';
-import { AskEntry } from './Asks.tsx';
+import { AskEntry } from './asks/AskEntry.tsx';
 import { ComesAgain } from './ComesAgain.tsx';
 import { DrawFigures } from './DrawFigures.tsx';
 import { Holds, Rework } from './Findings.tsx';
@@ -28,6 +29,9 @@ interface Props {
   /** Address of the page that lists the practice and says what to take next. */
   readonly list: string;
 }
+
+/** Whether two answers are one: they are plain data. */
+const same = (one: unknown, other: unknown) => JSON.stringify(one) === JSON.stringify(other);
 
 /**
  * One draw of a family: its figure, what is known, the entries, one button. Tries stay on this device. Everything it
@@ -61,7 +65,24 @@ export default function PracticeSheet(props: Props) {
     () => (last === undefined ? undefined : gradeDraw(draw, last, world, language)),
     [draw, last, world, language],
   );
-  const found = grade === undefined || last === undefined ? [] : outcomes(tell, shown.asks, grade, last);
+  const found = useMemo(
+    () => (grade === undefined || last === undefined ? [] : outcomes(tell, shown.asks, grade, last)),
+    [grade, last, shown, tell],
+  );
+
+  // What was found belongs to the answer that was taped: an answer that was changed since shows nothing of it.
+  const taped = useMemo(
+    () =>
+      Object.fromEntries(
+        found
+          .filter(({ ask }) => last !== undefined && same(answers[ask.id], last[ask.id]))
+          .map(({ ask, finding, note }) => [
+            ask.id,
+            tapedOf(finding, { draw, world, given: last?.[ask.id], note }),
+          ]),
+      ),
+    [found, answers, last, draw, world],
+  );
 
   const take = (next: string, before: readonly Given[]) => {
     setSeed(next);
@@ -168,6 +189,10 @@ export default function PracticeSheet(props: Props) {
                 ask={ask}
                 answer={answers[ask.id]}
                 onAnswer={(value) => answer(ask.id, value)}
+                draw={draw}
+                within={ask.id}
+                world={world}
+                taped={taped[ask.id]}
                 tell={tell}
                 speak={speak}
               />

@@ -6,7 +6,7 @@ import type { Language } from '../../../practice/words.ts';
 import type { Given } from '../../practice.ts';
 import { type Speak, type Tell, unbroken, type Values } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
-import { AskEntry } from '../practice/Asks.tsx';
+import { AskEntry } from '../practice/asks/AskEntry.tsx';
 import { DrawFigures } from '../practice/DrawFigures.tsx';
 import { Known } from '../practice/Known.tsx';
 import { heldBy } from '../practice/unread.ts';
@@ -67,6 +67,9 @@ export function AnswerDraw(props: Props) {
               ask={ask}
               answer={given[ask.id]}
               onAnswer={(value) => answer(ask.id, value)}
+              draw={draw}
+              within={ask.id}
+              world={world}
               tell={tell}
               speak={speak}
             />

@@ -1,0 +1,136 @@
+import { useId, useMemo, useState } from 'react';
+import type { PlaceWhat } from '../../../../drawing/tap/given.ts';
+import type { PlacedAt } from '../../../../practice/model.ts';
+import { fromInches, inches } from '../../../../trade/length.ts';
+import { shortLength } from '../../../../trade/shortLength.ts';
+import { unbroken } from '../../../speak.ts';
+import { useLater } from '../../useLater.ts';
+import type { EntryProps } from './entry.ts';
+import { alongRun, runOf, sameMark } from './onRun.ts';
+
+const figure = () => import('./TapFigure.tsx').then(({ TapFigure }) => TapFigure);
+
+/** How far one press moves what was set down, inches. */
+const MOVES = [-6, -1, 1, 6] as const;
+
+/** Things set down on a drawn run by tapping; each may then be moved by whole inches, or taken off. */
+export function PlaceEntry(props: EntryProps<readonly PlacedAt[]>) {
+  const { ask, answer = [], onAnswer, draw, within, world, taped, tell, speak } = props;
+  const id = useId();
+  const Figure = useLater(figure);
+  const resolved = useMemo(() => runOf({ draw, within, world }), [draw, within, world]);
+  const whats = (ask.options ?? []) as readonly { readonly id: PlaceWhat; readonly text: string }[];
+  const [what, setWhat] = useState<PlaceWhat>(whats[0]?.id ?? 'support');
+  const [said, setSaid] = useState('');
+  const nameOf = (one: PlacedAt) => whats.find((w) => w.id === one.what)?.text ?? one.what;
+  const text = (one: PlacedAt) =>
+    tell('asks.placed', { what: nameOf(one), leg: one.leg, at: shortLength(fromInches(one.at)) });
+  const give = (marks: readonly PlacedAt[], saying: string) => {
+    onAnswer(marks.length === 0 ? undefined : alongRun(marks, resolved));
+    setSaid(saying);
+  };
+  const takeOff = (one: PlacedAt) =>
+    give(
+      answer.filter((other) => !sameMark(other, one)),
+      tell('asks.takenOff', { mark: text(one) }),
+    );
+  const setDown = (one: PlacedAt) => {
+    if (answer.some((other) => sameMark(other, one))) return;
+    give([...answer, one], tell('asks.setDown', { mark: text(one), count: answer.length + 1 }));
+  };
+  const move = (one: PlacedAt, by: number) => {
+    const long = inches(resolved.byId.get(one.leg)?.length ?? fromInches(0));
+    const next = { ...one, at: Math.min(long, Math.max(0, one.at + by)) };
+    if (answer.some((other) => sameMark(other, next))) return;
+    give(
+      answer.map((other) => (sameMark(other, one) ? next : other)),
+      text(next),
+    );
+  };
+  const chosen = useMemo(
+    () => answer.map((one, i) => ({ ...one, held: taped?.marks?.[i] })),
+    [answer, taped],
+  );
+  const tap = useMemo(() => ({ kind: 'place', what }) as const, [what]);
+  const movable = what !== 'jumper' && what !== 'anchor';
+  return (
+    <fieldset>
+      <legend>{unbroken(ask.prompt)}</legend>
+      {whats.length > 1 && (
+        <fieldset className="whats">
+          <legend>{tell('asks.what')}</legend>
+          {whats.map((one) => (
+            <label className="choice" key={one.id}>
+              <input
+                type="radio"
+                name={`${id}-what`}
+                checked={what === one.id}
+                onChange={() => setWhat(one.id)}
+              />
+              <i />
+              {one.text}
+            </label>
+          ))}
+        </fieldset>
+      )}
+      {Figure !== null && (
+        <Figure
+          resolved={resolved}
+          tap={tap}
+          chosen={chosen}
+          found={taped?.found}
+          ringed={taped?.holds}
+          speak={speak}
+          control={(target) => {
+            const mark = { leg: target.leg, at: target.at ?? 0, what };
+            const own = answer.find((one) => sameMark(one, mark));
+            return (
+              <input
+                type="checkbox"
+                aria-label={target.words}
+                checked={own !== undefined}
+                onChange={() => (own === undefined ? setDown(mark) : takeOff(own))}
+              />
+            );
+          }}
+        />
+      )}
+      {answer.length === 0 ? (
+        <p className="hint">{tell(movable ? 'asks.noneSet' : 'asks.noneSetThere')}</p>
+      ) : (
+        <ul className="set-down">
+          {answer.map((one, i) => (
+            // A mark that is moved stays the row that it was, so that its buttons keep the focus.
+            // biome-ignore lint/suspicious/noArrayIndexKey: see above
+            <li key={i}>
+              <span>{text(one)}</span>
+              {(one.what === 'support' || one.what === 'splice') &&
+                MOVES.map((by) => (
+                  <button
+                    type="button"
+                    className="button second small"
+                    key={by}
+                    aria-label={tell(by < 0 ? 'asks.back' : 'asks.on', { by: Math.abs(by), mark: text(one) })}
+                    onClick={() => move(one, by)}
+                  >
+                    {tell(by < 0 ? 'asks.less' : 'asks.more', { by: Math.abs(by) })}
+                  </button>
+                ))}
+              <button
+                type="button"
+                className="as-link"
+                aria-label={tell('asks.takeOffNamed', { mark: text(one) })}
+                onClick={() => takeOff(one)}
+              >
+                {tell('asks.takeOff')}
+              </button>
+            </li>
+          ))}
+        </ul>
+      )}
+      <p className="spoken" role="status">
+        {said}
+      </p>
+    </fieldset>
+  );
+}
