@@ -67,7 +67,7 @@ function answersOf(family: Family, model: AnyModel, plan: AnyPlan, world: World)
     const taken = slip(model, mistake, plan, world);
     if (taken === null) return [];
     return mistake.asks
-      .filter((ask) => askOf(model, ask).touched?.(taken) ?? true)
+      .filter((ask) => askOf(model, ask).touched?.(taken, world, plan) ?? true)
       .map((ask) => ({ mistake, ask, answer: askOf(model, ask).answer(taken, world) }));
   });
   return { facts: model.facts(plan, world), right, wrong };

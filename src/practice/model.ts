@@ -118,8 +118,8 @@ interface AskOf<Plan> {
   readonly sticks?: (plan: Plan, world: World) => SticksGiven;
   /** Where more answers than one hold: whether this one does. Left out, only the right one of `answer` holds. */
   readonly holds?: (plan: Plan, world: World, given: Answer) => boolean;
-  /** Whether a slip that was made has anything to do with this ask; left out, it always has. */
-  readonly touched?: (taken: Plan) => boolean;
+  /** Whether a slip that was made has anything to do with this ask; left out, it always has. `plan` is the right one. */
+  readonly touched?: (taken: Plan, world: World, plan: Plan) => boolean;
   /** Slips that an answer shows which is no slip's own, gravest first. */
   readonly blames?: (plan: Plan, world: World, given: Answer) => readonly string[];
   /** What is said of an answer that does not hold, beside the mistake; it must not give the right one away. */
