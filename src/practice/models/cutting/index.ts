@@ -1,4 +1,6 @@
 import { orderOfCutting } from './orderOfCutting.ts';
 
 /** Cutting, finishing, what is left. */
-export const cutting = { 'order-of-cutting': orderOfCutting };
+export const cutting = {
+  'order-of-cutting': orderOfCutting,
+};
