@@ -1,4 +1,5 @@
 /** A run told in full, as rows of facts: what a person sees who walks along it. */
+import { jointNames } from '../../drawing/runNames.ts';
 import { jumperPlaces } from '../../run/jumpers.ts';
 import type { ResolvedLeg, ResolvedRun } from '../../run/resolved.ts';
 import type { ResolvedJoint } from '../../run/straight.ts';
@@ -31,11 +32,13 @@ const legRow = (leg: ResolvedLeg): Facts => ({
   begins: word(beginsWith(leg)),
   takeOut: length(leg.start.takeOut),
   barrier: word(leg.given.barrier === true ? 'yes' : 'no'),
+  faces: word(leg.given.bare === false ? 'painted' : 'bare'),
+  radius: length(leg.fittingBefore?.item.kind === 'elbow' ? leg.fittingBefore.item.insideRadius : ticks(0)),
 });
 
-const jointRow = (leg: ResolvedLeg, joint: ResolvedJoint, bench: Bench): Facts => ({
+const jointRow = (leg: ResolvedLeg, joint: ResolvedJoint, name: string, bench: Bench): Facts => ({
   leg: word(leg.leg),
-  joint: word(joint.name),
+  joint: word(name),
   at: length(joint.at),
   kind: word(joint.kind),
   first: length(joint.insertions[0]),
@@ -61,11 +64,16 @@ const cableRow = ({ id, type, odIn, lbPerFt, count, use, deviceA, side, to }: Ru
 
 export const isSplice = ({ kind }: ResolvedJoint): boolean => kind === 'socketed' || kind === 'butt';
 
-/** Rows: `legs supports splices parted cables jumpers ends pieces`. */
+/** Rows: `legs supports splices parted cables temps marks jumpers ends pieces`. */
 export function runFacts(resolved: ResolvedRun, bench: Bench): Facts {
   const { legs, run, start } = resolved;
   const joints = (wanted: (joint: ResolvedJoint) => boolean) =>
-    rows(legs.flatMap((leg) => leg.joints.filter(wanted).map((joint) => jointRow(leg, joint, bench))));
+    rows(
+      legs.flatMap((leg) =>
+        leg.joints.filter(wanted).map((joint) => jointRow(leg, joint, names.get(joint) ?? joint.name, bench)),
+      ),
+    );
+  const names = jointNames(resolved);
   const jumpers = jumperPlaces(resolved, bench.catalogue, bench.tables);
   return {
     start: word(start.kind),
@@ -84,6 +92,12 @@ export function runFacts(resolved: ResolvedRun, bench: Bench): Facts {
     splices: joints(isSplice),
     parted: joints((joint) => !isSplice(joint)),
     cables: rows((run.cables ?? []).map(cableRow)),
+    temps: rows(
+      run.temps === undefined
+        ? []
+        : [{ low: number(run.temps.lowF), high: number(run.temps.highF), now: number(run.temps.nowF) }],
+    ),
+    marks: rows((run.marks ?? []).map(({ leg, at }) => ({ leg: word(leg), at: length(at) }))),
     jumpers: rows(
       jumpers.flatMap(({ leg, at, given }) =>
         given === null ? [] : [{ leg: word(leg.leg), at: length(at), size: word(given) }],

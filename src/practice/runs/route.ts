@@ -201,7 +201,11 @@ export function routeOf(values: RouteValues, catalogue: Catalogue): Run | null {
     v: 1,
     tray: values.width,
     start: { kind: values.start, joint: joinedBy(values.start) },
-    legs: values.barrier === true ? legs.map((leg) => ({ ...leg, barrier: true })) : legs,
+    legs: legs.map((leg, i) => ({
+      ...leg,
+      ...(values.barrier === true ? { barrier: true } : {}),
+      ...(values.painted === i + 1 ? { bare: false } : {}),
+    })),
     ends: [...(branch === null ? [] : [end(branch, 'instrument')]), end(last, values.end)],
     joints,
     cables: cablesOf(values, last, branch),

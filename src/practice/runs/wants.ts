@@ -53,10 +53,20 @@ export const SPANS = { maxSpan: 'length' } as const;
 /** Metal temperatures, °F; wanted where a run may have an expansion splice. */
 export const WARMTH = { lowF: 'whole', highF: 'whole', nowF: 'whole' } as const;
 
+/** Splices of the straight parts: the tray's own sleeve, or its plate. */
+export const SPLICES = { splice: ['sleeve', 'plate'] } as const;
+
+/** Which leg begins at painted faces, counted from 1; beyond the last, none does. */
+export const PAINTED = { painted: 'whole' } as const;
+
 export type RouteValues = Drawn<typeof ROUTE> &
-  Partial<Drawn<typeof CARRIES> & Drawn<typeof SPANS> & Drawn<typeof WARMTH>> & {
-    /** Splices of the straight legs: the tray's own sleeve where nothing is said. */
-    readonly splice?: 'sleeve' | 'plate';
+  Partial<
+    Drawn<typeof CARRIES> &
+      Drawn<typeof SPANS> &
+      Drawn<typeof WARMTH> &
+      Drawn<typeof SPLICES> &
+      Drawn<typeof PAINTED>
+  > & {
     /** A barrier the whole way, power left of it and signal right. */
     readonly barrier?: boolean;
   };
