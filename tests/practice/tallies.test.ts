@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest';
 import type { Attempt } from '../../src/practice/attempts.ts';
 import type { AttemptsFile } from '../../src/practice/attemptsFile.ts';
 import { GENERATOR } from '../../src/practice/generator.ts';
-import { type AnswersFile, sheetDraws } from '../../src/practice/sheet.ts';
+import { type AnswersFile, type Sheet, sheetDraws } from '../../src/practice/sheet.ts';
+import { sheetForm } from '../../src/practice/sheetForm.ts';
 import { sheetTallies } from '../../src/practice/statistics/common.ts';
 import { kappa } from '../../src/practice/statistics/kappa.ts';
 import { decidePooled, pooledOf } from '../../src/practice/statistics/pooled.ts';
@@ -21,6 +22,7 @@ import { shareOf } from '../../src/practice/statistics/share.ts';
 import { tallies } from '../../src/practice/statistics/tally.ts';
 import { triesOf } from '../../src/practice/statistics/tries.ts';
 import { GivenError } from '../../src/trade/given.ts';
+import { fromInches as toTicks } from '../../src/trade/length.ts';
 import { draw, language, practice, sheets } from './means.ts';
 
 const CUT = 'cut-with-insertion';
@@ -162,6 +164,33 @@ describe('first tries', () => {
     );
   });
 
+  test('a sheet made on a page comes in its file; what it narrows is drawn narrowed', () => {
+    const small = { length: { from: toTicks(40), to: toTicks(50), step: toTicks(1) } };
+    const made: Sheet = {
+      ...sheet,
+      id: 'made-here',
+      families: [{ family: CUT, draws: 2, narrow: { distance: small } }],
+      rule: { need: 2, of: 2 },
+    };
+    const draws = sheetDraws(made, 3, practice);
+    const base = answers('p-1', 3, '++++++') as { name: string; file: AnswersFile };
+    const file: AnswersFile = {
+      ...base.file,
+      sheet: made.id,
+      of: sheetForm(made),
+      answers: draws.map(({ family, seed, draw: { right } }) => ({ family, seed, answers: right })),
+    };
+    const result = tried({
+      name: 'made.json',
+      file: readBrought(JSON.parse(JSON.stringify(file))) as AnswersFile,
+    });
+    expect(result.left).toEqual([]);
+    expect(result.tried.map(({ passed }) => passed)).toEqual([true, true]);
+    expect(sheetTallies(result)).toMatchObject([{ sheet: { id: 'made-here' }, people: 1 }]);
+    const broken = tried({ name: 'made.json', file: { ...file, of: { ...file.of, rule: {} } } });
+    expect(broken.left.map(({ why }) => why)).toEqual(['no such sheet', 'no such sheet']);
+  });
+
   test('tries of a device are those of the one person whose sheets came from it; a sheet kept there too counts once', () => {
     const handed = answers('p-1', 1, '++++++', 'phone-1');
     const kept = attempts('phone-1', [attempt(seed), attempt('measure-and-mark/1/1')]);
@@ -185,11 +214,11 @@ describe('first tries', () => {
 describe('whole sheets', () => {
   // Totals 6 4 2 0 over places that fall away one pair after the other.
   const files = ['++++++', '++++--', '++----', '------'].map((p, i) => answers(`p-${i}`, i + 1, p));
-  const tallyOf = (...brought: readonly Brought[]) => sheetTallies(tried(...brought).tried, sheets);
+  const tallyOf = (...brought: readonly Brought[]) => sheetTallies(tried(...brought));
   const [whole] = tallyOf(...files);
 
   test('KR-20, error and point-biserials, worked by hand', () => {
-    expect(whole).toMatchObject({ sheet: 'measure-and-mark', people: 4, partly: 0 });
+    expect(whole).toMatchObject({ sheet: { id: 'measure-and-mark' }, people: 4, partly: 0 });
     expect(whole?.items.map(({ place, share: { held, n } }) => [place, held, n])).toEqual([
       [1, 3, 4],
       [2, 3, 4],
@@ -241,7 +270,7 @@ describe('whole sheets', () => {
 });
 
 describe('sheets of one person, pooled', () => {
-  const poolOf = (...brought: readonly Brought[]) => pooledOf(tried(...brought).tried, practice);
+  const poolOf = (...brought: readonly Brought[]) => pooledOf(tried(...brought), practice.families);
   const bound = { confidence: 0.95, share: 0.8 };
   const three = [1, 2, 3].map((bench) => answers('p-1', bench, '++++++'));
 
@@ -285,7 +314,7 @@ describe('sheets of one person, pooled', () => {
   test('a sequential sheet is no part of a pool', () => {
     const rule = { sequential: { p0: 0.6, p1: 0.85, alpha: 0.05, beta: 0.1, ceiling: 20 } };
     const other = new Map([[sheet.id, { ...sheet, rule }]]);
-    expect(pooledOf(tried(...three).tried, { ...practice, sheets: other })).toEqual([]);
+    expect(pooledOf({ ...tried(...three), sheets: other }, practice.families)).toEqual([]);
   });
 });
 

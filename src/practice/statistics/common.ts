@@ -4,7 +4,7 @@ import type { Figure } from './figure.ts';
 import { type Matrix, pointBiserial, pointBiserialWithout } from './item.ts';
 import { errorOf, kr20 } from './reliability.ts';
 import { type Share, shareOf } from './share.ts';
-import type { Tried } from './tries.ts';
+import type { Tried, Tries } from './tries.ts';
 
 export interface ItemTally {
   readonly place: number;
@@ -16,7 +16,7 @@ export interface ItemTally {
 }
 
 export interface SheetTally {
-  readonly sheet: string;
+  readonly sheet: Pick<Sheet, 'id' | 'number' | 'title'>;
   /** Who answered it whole. */
   readonly people: number;
   /** Who answered a part of it; they are not counted in what follows. */
@@ -28,19 +28,20 @@ export interface SheetTally {
 }
 
 /** One a sheet of which anything was answered, in the order of the sheets' numbers. */
-export function sheetTallies(
-  tried: readonly Tried[],
-  sheets: ReadonlyMap<string, Pick<Sheet, 'id' | 'number' | 'families'>>,
-): readonly SheetTally[] {
-  return [...sheets.values()]
-    .sort((a, b) => a.number - b.number)
-    .map((sheet) => sheetTally(sheet, tried))
+export function sheetTallies({ tried, sheets }: Pick<Tries, 'tried' | 'sheets'>): readonly SheetTally[] {
+  return [...sheets]
+    .sort(([, a], [, b]) => a.number - b.number)
+    .map(([key, sheet]) =>
+      sheetTally(
+        sheet,
+        tried.filter(({ on }) => on?.sheet === key),
+      ),
+    )
     .filter(({ people, partly }) => people + partly > 0);
 }
 
-function sheetTally(sheet: Pick<Sheet, 'id' | 'families'>, tried: readonly Tried[]): SheetTally {
+function sheetTally(sheet: Sheet, own: readonly Tried[]): SheetTally {
   const places = sheetPlaces(sheet, 1);
-  const own = tried.filter(({ on }) => on?.sheet === sheet.id);
   const rows: (readonly boolean[])[] = [];
   let partly = 0;
   for (const tries of Map.groupBy(own, ({ who }) => who).values()) {
@@ -51,7 +52,7 @@ function sheetTally(sheet: Pick<Sheet, 'id' | 'families'>, tried: readonly Tried
     if (row === undefined) partly += 1;
     else rows.push(row.map(({ passed }) => passed));
   }
-  return { sheet: sheet.id, people: rows.length, partly, ...figuresOf(rows, places) };
+  return { sheet, people: rows.length, partly, ...figuresOf(rows, places) };
 }
 
 function figuresOf(matrix: Matrix, places: readonly { readonly place: number; readonly family: string }[]) {

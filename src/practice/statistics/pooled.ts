@@ -5,7 +5,7 @@ import { clopperPearson, type Interval } from '../passRule/interval.ts';
 import { type Bound, ruleFaults } from '../passRule/rule.ts';
 import { type Practice, type Sheet, sheetPlaces } from '../sheet.ts';
 import { personOf } from './rawTries.ts';
-import type { Tried } from './tries.ts';
+import type { Tried, Tries } from './tries.ts';
 
 export interface Pooled {
   readonly person: string;
@@ -21,8 +21,8 @@ export interface Pooled {
  * stops when it is decided, so its draws are no fair part of a pool.
  */
 export function pooledOf(
-  tried: readonly Tried[],
-  { sheets, families }: Pick<Practice, 'sheets' | 'families'>,
+  { tried, sheets }: Pick<Tries, 'tried' | 'sheets'>,
+  families: Practice['families'],
 ): readonly Pooled[] {
   const own = tried.filter(({ who, on }) => personOf(who) !== undefined && on !== undefined);
   return [...Map.groupBy(own, ({ who }) => personOf(who) ?? '')]

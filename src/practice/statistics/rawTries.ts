@@ -4,8 +4,10 @@ import { type Attempt, attemptKey, firstTries } from '../attempts.ts';
 import { type AttemptsFile, readAttemptsFile } from '../attemptsFile.ts';
 import { isRecord } from '../fileFields.ts';
 import { GENERATOR } from '../generator.ts';
-import { type AnswersFile, type Practice, sheetPlaces } from '../sheet.ts';
+import type { Narrowing } from '../narrow.ts';
+import { type AnswersFile, type Practice, type Sheet, sheetPlaces } from '../sheet.ts';
 import { readAnswersFile } from '../sheetFiles.ts';
+import { readSheetForm } from '../sheetForm.ts';
 
 /** A file of a kind that answers come in, with the name by which it is spoken of. */
 export interface Brought {
@@ -32,8 +34,10 @@ export interface RawTry {
   readonly who: string;
   readonly family: string;
   readonly seed: string;
-  /** Where it stands on a sheet. */
+  /** Where it stands on a sheet; the sheet by its key in `sheetsIn`. */
   readonly on?: { readonly sheet: string; readonly bench: number; readonly place: number };
+  /** What its sheet narrows. */
+  readonly narrow?: Narrowing | undefined;
   readonly answers: Readonly<Record<string, unknown>>;
   /** It cannot be counted, and no grading would tell. */
   readonly left?: LeftWhy;
@@ -57,8 +61,24 @@ export function readBrought(given: unknown): Brought['file'] {
   ]);
 }
 
+/** Sheets by key: those of the site under their id, and those made on a page, which travel in the files. */
+export function sheetsIn(brought: readonly Brought[], practice: Practice): ReadonlyMap<string, Sheet> {
+  const made = brought.flatMap(({ file }): [string, Sheet][] => {
+    if (!isAnswers(file) || file.of === undefined) return [];
+    try {
+      return [[sheetKey(file), readSheetForm(file.of, practice)]];
+    } catch (cause) {
+      if (cause instanceof GivenError) return [];
+      throw cause;
+    }
+  });
+  return new Map([...practice.sheets, ...made]);
+}
+
+const sheetKey = ({ sheet, of }: AnswersFile): string => (of === undefined ? sheet : JSON.stringify(of));
+
 /** Every first try of the files. The order in which files come changes nothing but names. */
-export function rawTries(brought: readonly Brought[], sheets: Practice['sheets']): readonly RawTry[] {
+export function rawTries(brought: readonly Brought[], sheets: ReadonlyMap<string, Sheet>): readonly RawTry[] {
   return [...answeredIn(brought, sheets), ...attemptedIn(brought)];
 }
 
@@ -70,9 +90,9 @@ const isAnswers = (file: Brought['file']): file is AnswersFile => file.kind === 
 const drawKey = (...parts: readonly string[]): string => JSON.stringify(parts);
 
 /** Tries in answers files: one a person and draw; two that differ are both left out. */
-function answeredIn(brought: readonly Brought[], sheets: Practice['sheets']): readonly RawTry[] {
+function answeredIn(brought: readonly Brought[], sheets: ReadonlyMap<string, Sheet>): readonly RawTry[] {
   const all = brought.flatMap(({ name, file }) => (isAnswers(file) ? answeredOn(name, file, sheets) : []));
-  const byDraw = Map.groupBy(all, ({ who, family, seed }) => drawKey(who, family, seed));
+  const byDraw = Map.groupBy(all, ({ who, on, family, seed }) => drawKey(who, on?.sheet ?? '', family, seed));
   return [...byDraw.values()].map((same): RawTry => {
     const [first] = same as [RawTry, ...RawTry[]];
     const differ = same.some((one) => answersKey(one) !== answersKey(first));
@@ -81,16 +101,19 @@ function answeredIn(brought: readonly Brought[], sheets: Practice['sheets']): re
 }
 
 /** A draw with nothing entered is no try. */
-function answeredOn(name: string, file: AnswersFile, sheets: Practice['sheets']): readonly RawTry[] {
-  const sheet = sheets.get(file.sheet);
+function answeredOn(name: string, file: AnswersFile, sheets: ReadonlyMap<string, Sheet>): readonly RawTry[] {
+  const key = sheetKey(file);
+  const sheet = sheets.get(key);
   const places = sheet === undefined ? [] : sheetPlaces(sheet, file.bench);
+  const narrows =
+    sheet?.families.flatMap((part) => Array.from({ length: part.draws }, () => part.narrow)) ?? [];
   const given = file.answers.filter(({ answers }) => Object.keys(answers).length > 0);
   return given.map(({ family, seed, answers }): RawTry => {
     const raw = { name, who: personNamed(file.person), family, seed, answers };
-    const place = places.find((one) => one.family === family && one.seed === seed)?.place;
     if (sheet === undefined) return { ...raw, left: 'no such sheet' };
+    const place = places.find((one) => one.family === family && one.seed === seed)?.place;
     if (place === undefined) return { ...raw, left: 'not of this sheet' };
-    return { ...raw, on: { sheet: sheet.id, bench: file.bench, place } };
+    return { ...raw, narrow: narrows[place - 1], on: { sheet: key, bench: file.bench, place } };
   });
 }
 

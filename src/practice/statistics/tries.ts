@@ -2,9 +2,10 @@
 import { GivenError } from '../../trade/given.ts';
 import { type Draw, drawOf } from '../draw.ts';
 import { type Finding, gradeDraw } from '../grade.ts';
-import type { Practice } from '../sheet.ts';
+import { narrowed } from '../narrow.ts';
+import type { Practice, Sheet } from '../sheet.ts';
 import { textOf, textsOf } from '../words.ts';
-import { type Brought, type LeftWhy, type RawTry, rawTries } from './rawTries.ts';
+import { type Brought, type LeftWhy, type RawTry, rawTries, sheetsIn } from './rawTries.ts';
 
 /** One draw that one person tried for the first time. */
 export interface Tried extends Pick<RawTry, 'who' | 'family' | 'seed' | 'on'> {
@@ -24,27 +25,37 @@ export interface Left extends Pick<RawTry, 'name' | 'family' | 'seed'> {
   readonly why: LeftWhy;
 }
 
-/** @param lang  language in which families say their mistakes */
-export function triesOf(
-  brought: readonly Brought[],
-  practice: Practice,
-  lang: string,
-): { readonly tried: readonly Tried[]; readonly left: readonly Left[] } {
-  const all = rawTries(brought, practice.sheets).map((raw) => gradedTry(raw, practice, lang));
-  return {
-    tried: all.filter((one) => 'findings' in one),
-    left: all.filter((one) => 'why' in one),
-  };
+export interface Tries {
+  readonly tried: readonly Tried[];
+  readonly left: readonly Left[];
+  /** Sheets by the key that tries name. */
+  readonly sheets: ReadonlyMap<string, Sheet>;
 }
+
+/** @param lang  language in which families say their mistakes */
+export function triesOf(brought: readonly Brought[], practice: Practice, lang: string): Tries {
+  const sheets = sheetsIn(brought, practice);
+  return sorted(
+    rawTries(brought, sheets).map((raw) => gradedTry(raw, practice, lang)),
+    sheets,
+  );
+}
+
+/** What is counted, and what is not. */
+export const sorted = (all: readonly (Tried | Left)[], sheets: Tries['sheets']): Tries => ({
+  tried: all.filter((one) => 'findings' in one),
+  left: all.filter((one) => 'why' in one),
+  sheets,
+});
 
 /** One try graded, or why it is not counted. A page calls it one by one, since draws of whole runs take their time. */
 export function gradedTry(raw: RawTry, practice: Practice, lang: string): Tried | Left {
-  const { name, answers, left, ...about } = raw;
+  const { name, answers, left, narrow, ...about } = raw;
   const leave = (why: LeftWhy): Left => ({ name, family: raw.family, seed: raw.seed, why });
   if (left !== undefined) return leave(left);
   const family = practice.families.get(raw.family);
   if (family === undefined) return leave('no such family');
-  const draw = drawOf(family, raw.seed, practice.world);
+  const draw = drawOf(narrowed(family, narrow), raw.seed, practice.world);
   try {
     // What a learner is told is not needed here, so no table of sentences is.
     const { passed, findings } = gradeDraw(draw, answers, practice.world, { lang, speak: () => '' });
