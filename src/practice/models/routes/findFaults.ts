@@ -32,7 +32,7 @@ const wants = {
   ...WARMTH,
   ...SPLICES,
   ...PAINTED,
-  /** Damages in the order in which they are tried; the first so many that can be made are. */
+  /** Damages in the order in which they are tried, one that may come twice as `-again`; the first so many that can be made are. */
   damages: 'some',
   faults: 'whole',
   pick: 'whole',
@@ -50,6 +50,7 @@ function plan(drawn: Drawn<typeof wants>, world: World, family: Family): Plan | 
   const sound = soundRun(drawn, world);
   if (sound === null || sound.resolved.legs.length < 2) return null;
   const wanted = drawn.damages
+    .map((one) => one.replace(/-again$/, ''))
     .filter((one): one is DamageKind => (DAMAGE_KINDS as readonly string[]).includes(one))
     .map((damage, i) => ({ damage, pick: Math.floor(drawn.pick / (i + 1)) }));
   const made = damagedSome(sound, wanted, drawn.faults, world);
