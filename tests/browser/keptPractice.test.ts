@@ -9,8 +9,12 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { contentFiles } from '../../src/cli/contentFiles.ts';
 import type { Attempt } from '../../src/practice/attempts.ts';
 import { attemptsText, readAttemptsFile } from '../../src/practice/attemptsFile.ts';
+import { drawOf } from '../../src/practice/draw.ts';
 import { GENERATOR } from '../../src/practice/generator.ts';
+import { keyOf } from '../../src/practice/key.ts';
 import { readLibrary } from '../../src/schema/library.ts';
+import { practiceOf } from '../../src/schema/practice.ts';
+import { speaker } from '../../src/schema/words.ts';
 import { openBrowser } from './browser.ts';
 import { htmlOf } from './pages.ts';
 import { type Served, serve } from './serve.ts';
@@ -265,6 +269,68 @@ describe('the tries of a device', () => {
     await old.close();
     await page.reload();
     await says(page, '1 try is kept here.');
+    await context.close();
+  });
+});
+
+describe('after a draw was taped', () => {
+  const family = library.scenarios.get('fill-check');
+  const { world } = practiceOf(library);
+  const language = { lang: 'en', speak: speaker(library.words.get('en') ?? new Map()) };
+  if (family === undefined) throw new Error('no family fill-check');
+  const seed = '5';
+  const right = keyOf(drawOf(family, seed, world), world, language).answers;
+  /** Tapes the right choices, and an area. */
+  async function tape(page: Page, area: number, button = 'Put the tape on it'): Promise<void> {
+    await page.getByRole('textbox', { name: /in²/ }).fill(area.toFixed(2));
+    for (const ask of family?.asks ?? []) {
+      const text =
+        ask.kind === 'choice' ? ask.options.find(({ id }) => id === right[ask.id])?.text['en'] : undefined;
+      if (text !== undefined) await page.locator('form').getByText(text, { exact: true }).click();
+    }
+    await page.getByRole('button', { name: button }).click();
+    await page.getByRole('button', { name: 'Tape it again' }).waitFor();
+  }
+  const area = Number(right['area']);
+
+  test('one that passes rests until a day that is said, here and in the list, and all is there after a reload', async () => {
+    const { context, page, complaints } = await device();
+    await go(page, `fill-check/?draw=${seed}`);
+    expect(await page.locator('.comes-again').count()).toBe(0);
+    await page.waitForLoadState('networkidle');
+    await context.setOffline(true);
+    await tape(page, area);
+    await says(page, 'This sheet comes again on 11 March 2026.');
+    await context.setOffline(false);
+    await page.reload();
+    await says(page, `Draw ${seed}, first try`);
+    await says(page, 'This sheet comes again on 11 March 2026.');
+    await page.locator('.comes-again').getByRole('link').click();
+    await page.getByText('Later', { exact: true }).click();
+    const rests = page.locator('details li').filter({ hasText: 'Again on 11 March 2026' });
+    expect(await rests.allTextContents()).toEqual([
+      expect.stringContaining(family.title['en'] ?? 'no title'),
+    ]);
+    await go(page, 'kept/');
+    const { attempts } = readAttemptsFile(JSON.parse(await save(page)));
+    expect(attempts.map(({ seed: one, came }) => [one, came])).toEqual([[seed, 'passed']]);
+    expect(complaints.filter((text) => !text.includes('ERR_INTERNET_DISCONNECTED'))).toEqual([]);
+    await context.close();
+  });
+
+  test('one that does not comes again the same day, whatever a second try at it says', async () => {
+    const { context, page } = await device();
+    await go(page, `fill-check/?draw=${seed}`);
+    await tape(page, area * 3);
+    await says(page, 'This sheet comes again today, with other numbers.');
+    await page.clock.setFixedTime(now + 60_000);
+    await tape(page, area, 'Tape it again');
+    await says(page, `Draw ${seed}, second try`);
+    await says(page, 'This sheet comes again today, with other numbers.');
+    await go(page, '');
+    const again = page.locator('.what-next > li').filter({ hasText: 'Again today' });
+    await again.waitFor();
+    expect(await again.textContent()).toContain(family.title['en']);
     await context.close();
   });
 });
