@@ -8,6 +8,7 @@ import type { Say, Step } from '../../../trade/answer.ts';
 import {
   type AnyModel,
   type Drawn,
+  type Fact,
   type Facts,
   type ModelAsk,
   model,
@@ -56,9 +57,11 @@ export function heldAgainst<D>(held: Held<D>): Scene<D> {
       return fails(seen(drawn), (own ?? limit)(drawn)) ? right : 'go';
     },
     habits: Object.keys(habits),
-    against: (drawn) => [`${seen(drawn)} ${unit}`, `${limit(drawn)} ${unit}`],
+    against: (drawn) => [`${said(seen(drawn))} ${unit}`, `${said(limit(drawn))} ${unit}`],
   };
 }
+
+const said = (n: number) => Number(n.toFixed(2));
 
 /** What anyone may do in any scene: each has its mistake in every family. */
 const ANYWHERE: Readonly<Record<string, readonly [from: Reply, to: Reply]>> = {
@@ -93,11 +96,30 @@ interface Made<W extends Wants> {
   /** How many scenes a draw shows: asks `scene-1` and so on. */
   readonly asks: number;
   readonly scenes: Readonly<Record<string, Scene<Drawn<W>>>>;
-  readonly facts: (drawn: Drawn<W>) => Facts;
+  /** Facts beside what is drawn: limits, and what follows from the values. */
+  readonly beside?: (drawn: Drawn<W>) => Readonly<Record<string, number>>;
+  /** Whether these values leave no doubt; left out, all do. */
+  readonly clear?: (drawn: Drawn<W>) => boolean;
+}
+
+/** Numbers and words of a draw, and fixed limits, as facts by their own names. */
+function factsOf(values: object): Facts {
+  const facts: Record<string, Fact> = {};
+  for (const [name, value] of Object.entries(values as Record<string, unknown>)) {
+    if (typeof value === 'number') facts[name] = { kind: 'number', value };
+    if (typeof value === 'string') facts[name] = { kind: 'word', value };
+  }
+  return facts;
 }
 
 /** The model of a family of scenes: it draws `scenes` and what `wants` names. */
-export function scenesModel<const W extends Wants>({ wants, asks, scenes, facts }: Made<W>): AnyModel {
+export function scenesModel<const W extends Wants>({
+  wants,
+  asks,
+  scenes,
+  beside,
+  clear,
+}: Made<W>): AnyModel {
   type D = Drawn<W>;
   type P = Plan<D>;
   const sceneAt = (plan: P, i: number) => {
@@ -149,12 +171,15 @@ export function scenesModel<const W extends Wants>({ wants, asks, scenes, facts 
     plan: (values) => {
       const { scenes: shown, ...drawn } = values as unknown as { scenes: readonly string[] } & D;
       const made: P = { drawn: drawn as unknown as D, shown, habit: null };
+      if (clear !== undefined && !clear(made.drawn)) return null;
       const right = places.map((i) => replyBy(made, i, null));
       // One answer for all of them must never do.
       return right.includes('go') && right.some((one) => one !== 'go') ? made : null;
     },
     facts: ({ drawn, shown }) => ({
-      ...facts(drawn),
+      // A given that is a rule in words and no number.
+      rule: { kind: 'word', value: 'rule' },
+      ...factsOf({ ...beside?.(drawn), ...(drawn as object) }),
       ...Object.fromEntries(
         shown.map((value, i) => [`scene${i + 1}`, { kind: 'word', value, words: 'scene' }] as const),
       ),
@@ -166,6 +191,3 @@ export function scenesModel<const W extends Wants>({ wants, asks, scenes, facts 
     says: [...Object.values(SAYS), ...Object.values(AGAINST)],
   });
 }
-
-/** A number as a fact. */
-export const number = (value: number) => ({ kind: 'number', value }) as const;

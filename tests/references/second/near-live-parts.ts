@@ -1,0 +1,28 @@
+import { given, numberIn, type SecondOpinion } from './told.ts';
+
+/** NFPA 70E, table 130.4, and 29 CFR 1926.1408, table A, as the learner is told; the rest is common practice, no source. */
+const SCENES: readonly (readonly [RegExp, (n: readonly number[], g: (id: string) => number) => string])[] = [
+  [/set (\d+) in from its parts/, (n, g) => (n[0] ?? 0) < g('boundary') ? 'stop' : 'go'],
+  [/stand (\d+) in from the open gear\. The rod in your hands sticks out (\d+) in/, (n, g) => (n[0] ?? 0) - (n[1] ?? 0) < g('boundary') ? 'stop' : 'go'],
+  [/would pass (\d+) ft from the power line/, (n, g) => (n[0] ?? 0) < g('line') ? 'stop' : 'go'],
+  [/above a panel that stands open/, () => 'stop'],
+  [/and copper shows/, () => 'stop'],
+  [/The cover of the box beside you is off/, () => 'stop'],
+  [/The tape in your hand is steel/, () => 'stop'],
+  [/cable without a tag lies/, () => 'ask'],
+  [/leads to hold on the bus/, () => 'stop'],
+  [/inside what he roped off/, () => 'ask'],
+  [/you saw it tested dead/, () => 'go'],
+  [/closed the gear and taken the rope away/, () => 'go'],
+];
+
+const work: SecondOpinion = (told) =>
+  Object.fromEntries(
+    told.asks.map(({ id, prompt }) => {
+      const scene = SCENES.find(([head]) => head.test(prompt));
+      if (scene === undefined) throw new Error(`no such scene: ${prompt}`);
+      const numbers = (scene[0].exec(prompt) ?? []).slice(1).map(Number);
+      return [id, scene[1](numbers, (name) => numberIn(given(told, name).text))];
+    }),
+  );
+export default work;
