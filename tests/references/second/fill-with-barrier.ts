@@ -25,7 +25,7 @@ const work: SecondOpinion = (told) => {
     power: power.area,
     signal: signal.area,
     sides,
-    then: sides === 'both' ? 'lay' : 'elsewhere',
+    next: sides === 'both' ? 'lay' : 'elsewhere',
   };
 };
 export default work;

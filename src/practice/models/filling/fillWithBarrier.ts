@@ -20,7 +20,7 @@ const wants = {
 const SIDES = ['power', 'signal'] as const;
 type Side = (typeof SIDES)[number];
 type Sides = 'both' | Side | 'neither' | 'ask';
-type Then = 'lay' | 'elsewhere' | 'no-barrier';
+type Next = 'lay' | 'elsewhere' | 'no-barrier';
 
 interface Plan {
   readonly drawn: Drawn<typeof wants>;
@@ -30,7 +30,7 @@ interface Plan {
   /** What each side is held against: its own width, or the whole channel for both together. */
   readonly against: 'side' | 'whole';
   readonly worst: boolean;
-  readonly then: Then | null;
+  readonly next: Next | null;
 }
 
 const areaOf = ({ drawn, by, counted }: Plan, side: Side, world: World) =>
@@ -55,10 +55,10 @@ function sides(one: Plan, world: World): Sides {
   if (one.worst || power === signal) return 'neither';
   return power === 'yes' ? 'power' : 'signal';
 }
-const then = (said: Sides): Then => (said === 'both' ? 'lay' : 'elsewhere');
+const nextOf = (said: Sides): Next => (said === 'both' ? 'lay' : 'elsewhere');
 
 function plan(drawn: Drawn<typeof wants>, world: World): Plan | null {
-  const made: Plan = { drawn, by: 'circle', counted: true, against: 'side', worst: false, then: null };
+  const made: Plan = { drawn, by: 'circle', counted: true, against: 'side', worst: false, next: null };
   const areas = SIDES.map((side) => areaOf(made, side, world));
   const [power = 0, signal = 0] = areas;
   const close = [...areas, power + signal].some((area) => nearTable(area, 0.05, world));
@@ -68,7 +68,7 @@ function plan(drawn: Drawn<typeof wants>, world: World): Plan | null {
   return close || absurd || Math.abs(power - signal) < 0.07 || (ask && power + signal > 2.4) ? null : made;
 }
 
-const answerOf = (one: Plan, world: World): Then => one.then ?? then(sides(one, world));
+const answerOf = (one: Plan, world: World): Next => one.next ?? nextOf(sides(one, world));
 
 export const fillWithBarrier = model<typeof wants, Plan>({
   wants,
@@ -95,9 +95,9 @@ export const fillWithBarrier = model<typeof wants, Plan>({
     sides: choiceAsk(sides, ({ drawn }) => [
       { say: 'filling.eachSide', values: { side: figure(Number(drawn.width) / 2) } },
     ]),
-    then: choiceAsk(answerOf, undefined, {
+    next: choiceAsk(answerOf, undefined, {
       asks: ['sides'],
-      answer: (_, __, { sides: said }) => then(said as Sides),
+      answer: (_, __, { sides: said }) => nextOf(said as Sides),
     }),
   },
   slips: {
@@ -108,9 +108,9 @@ export const fillWithBarrier = model<typeof wants, Plan>({
     wholeTray: (one, world) =>
       may({ ...one, against: 'whole' }, 'power', world) === 'yes' ? { ...one, against: 'whole' } : null,
     bothRefused: (one) => ({ ...one, worst: true }),
-    leftOut: (one, world) => (answerOf(one, world) === 'elsewhere' ? { ...one, then: 'no-barrier' } : null),
-    laidThough: (one, world) => (answerOf(one, world) === 'elsewhere' ? { ...one, then: 'lay' } : null),
-    heldThough: (one, world) => (answerOf(one, world) === 'lay' ? { ...one, then: 'elsewhere' } : null),
+    leftOut: (one, world) => (answerOf(one, world) === 'elsewhere' ? { ...one, next: 'no-barrier' } : null),
+    laidThough: (one, world) => (answerOf(one, world) === 'elsewhere' ? { ...one, next: 'lay' } : null),
+    heldThough: (one, world) => (answerOf(one, world) === 'lay' ? { ...one, next: 'elsewhere' } : null),
   },
   figures: () => [],
   figured: () => [],

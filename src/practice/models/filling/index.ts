@@ -1,8 +1,12 @@
 import { fillCheck } from './fillCheck.ts';
 import { fillWithBarrier } from './fillWithBarrier.ts';
+import { fillWithSpare } from './fillWithSpare.ts';
 import { howManyCables } from './howManyCables.ts';
 import { narrowestChannel } from './narrowestChannel.ts';
 import { noRow } from './noRow.ts';
+import { odFromSheet } from './odFromSheet.ts';
+import { oneMoreCable } from './oneMoreCable.ts';
+import { singleConductors } from './singleConductors.ts';
 
 /** Cables in the channel: fill, bends, what lies beside what. */
 export const filling = {
@@ -11,4 +15,8 @@ export const filling = {
   'how-many-cables': howManyCables,
   'no-row': noRow,
   'fill-with-barrier': fillWithBarrier,
+  'single-conductors': singleConductors,
+  'fill-with-spare': fillWithSpare,
+  'one-more-cable': oneMoreCable,
+  'od-from-sheet': odFromSheet,
 };
