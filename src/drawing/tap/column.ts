@@ -67,7 +67,7 @@ export function columnOf(leg: ResolvedLeg, chosen: readonly TapChosen[], found: 
     const i = own.length > 0 ? -1 : measureOf(measures, at);
     for (const one of own) blamed.add(one);
     if (i < 0) loose.push({ at, measure: null, notes: [note] });
-    else notes.set(i, [...(notes.get(i) ?? []), note]);
+    else notes.set(i, [...new Set([...(notes.get(i) ?? []), note])]);
   }
   const items = measures.map((measure, i): Item => {
     const its = notes.get(i) ?? [];
@@ -148,7 +148,7 @@ function drawMeasure({ from, to, notes }: Measure, [x, y]: Point, stands: Stands
   const wide = textWidth(text, size) + (size === 16 ? 22 : 11);
   const box = { x, y: y - RING, w: wide, h: 2 * RING };
   if (notes.length > 0) {
-    plan.cloud({ x: x + 4, y: y - RING + 4, w: wide - 8, h: 2 * RING - 8 }, 'clouded');
+    plan.cloud({ x: x + 4, y: y - RING + 2, w: wide - 8, h: 2 * RING - 4 }, 'clouded');
   } else if (ringed) plan.polygon(stadium(box), { pen: 'thin', fill: 'sheet', part: 'ringed' });
   else plan.rect(box, { fill: 'sheet', part: 'plain' });
   plan.text([x + wide / 2, y + size * 0.34], text, { size, part: 'measure' });

@@ -8,7 +8,7 @@ export const TARGET = 48;
 export const BOX = 40;
 
 /** Least px between two measures of the column. */
-export const MEASURE = 34;
+export const MEASURE = 36;
 
 /** Places across a leg's block, from its left edge. */
 export interface Across {
