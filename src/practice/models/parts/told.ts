@@ -30,3 +30,11 @@ export const lineOf =
 
 export const keysOf = (group: string, keys: readonly string[]): readonly string[] =>
   keys.map((key) => `${group}.${key}`);
+
+const UNITS: Readonly<Record<string, string>> = { 'lb/ft': 'lbPerFt' };
+/** The trade's own working, its units by the names that answers have. */
+export const tradeSteps = (steps: readonly Step[]): readonly Step[] =>
+  steps.map((step) => ({
+    ...step,
+    ...(step.unit === undefined ? {} : { unit: UNITS[step.unit] ?? step.unit }),
+  }));
