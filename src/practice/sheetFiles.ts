@@ -54,6 +54,21 @@ const entryFields: Fields = {
   },
 };
 
+/** A sheet for whoever has it: each writes the bench number. `of` is read by sheetForm.ts. */
+export interface OpenSheetFile {
+  readonly v: 1;
+  readonly kind: 'sheet';
+  readonly of: Readonly<Record<string, unknown>>;
+}
+
+/** A file of kind `sheet`, or of kind `set`. @throws {GivenError} every fault of it */
+export function readSetOrSheetFile(given: unknown): SetFile | OpenSheetFile {
+  if (!isRecord(given) || given['kind'] !== 'sheet') return readSetFile(given);
+  const { optional: _, ...of } = head.of;
+  refuseIf(faultsIn(given, { v: head.v, kind: exactly('sheet'), of }));
+  return given as unknown as OpenSheetFile;
+}
+
 /** A file of kind `set`. @throws {GivenError} every fault of it */
 export function readSetFile(given: unknown): SetFile {
   refuseIf(faultsIn(given, setFields));

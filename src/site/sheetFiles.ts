@@ -1,6 +1,11 @@
 /** The two files that a sheet travels in, as a page takes them in and hands them out. */
 import type { AnswersFile, SetFile, SheetPlace } from '../practice/sheet.ts';
-import { readAnswersFile, readSetFile } from '../practice/sheetFiles.ts';
+import {
+  type OpenSheetFile,
+  readAnswersFile,
+  readSetFile,
+  readSetOrSheetFile,
+} from '../practice/sheetFiles.ts';
 import { readJson } from '../register/strictJson.ts';
 import { GivenError } from '../trade/given.ts';
 import type { Given } from './practice.ts';
@@ -17,6 +22,10 @@ function json(text: string, todo: string): unknown {
 export const readSet = (text: string): SetFile =>
   readSetFile(json(text, 'give the file that the trainer set'));
 
+/** @throws {GivenError} not a file of kind `set` or `sheet` */
+export const readSetOrSheet = (text: string): SetFile | OpenSheetFile =>
+  readSetOrSheetFile(json(text, 'give the file that the trainer made'));
+
 /** @throws {GivenError} not a file of kind `answers`; whether its answers are the sheet's, grading finds */
 export const readAnswers = (text: string): AnswersFile =>
   readAnswersFile(json(text, 'give the file that the answering device saved'));
@@ -29,11 +38,12 @@ export const answersName = ({ sheet, bench, person }: AnswersFile): string =>
 
 /** The answers file of a sheet: every place of it, those left blank with no answers. */
 export function answersFile(
-  { sheet, bench, person, task }: SetFile,
+  { sheet, bench, person, task, of }: SetFile,
   device: string,
   places: readonly SheetPlace[],
   given: Readonly<Record<number, Given>>,
 ): AnswersFile {
   const answers = places.map(({ place, family, seed }) => ({ family, seed, answers: given[place] ?? {} }));
-  return { v: 1, kind: 'answers', sheet, bench, person, device, task, answers };
+  const made = of === undefined ? {} : { of };
+  return { v: 1, kind: 'answers', sheet, bench, person, device, task, ...made, answers };
 }

@@ -56,11 +56,13 @@ export const ownSheets = {
   practice: sheet('TH-I03', 1, 'sheet.sample'),
   kept: sheet('TH-I04', 1, 'deviceSheet.status', 'deviceSheet.works'),
   teach: sheet('TH-P00', 1, 'sheet.sample'),
+  make: sheet('TH-S00', 1, 'sheet.training', 'deviceSheet.works'),
   set: sheet('TH-S01', 1, 'sheet.training', 'deviceSheet.works'),
   answer: sheet('TH-S02', 1, 'sheet.training', 'deviceSheet.works'),
   witness: sheet('TH-S03', 2, 'deviceSheet.status', 'deviceSheet.works'),
   second: sheet('TH-S04', 1, 'deviceSheet.status', 'deviceSheet.works'),
   own: sheet('TH-S05', 1, 'deviceSheet.status', 'deviceSheet.works'),
+  answers: sheet('TH-S06', 1, 'deviceSheet.status', 'deviceSheet.works'),
   paper: sheet('TH-W00', 1, 'sheet.sample'),
   assign: sheet('TH-R00', 1, 'sheet.sample'),
   crew: sheet('TH-R01', 1, 'sheet.sample'),
@@ -195,11 +197,13 @@ export const practiceLink = (lang: Lang, tell: Tell, which: keyof typeof practis
 
 /** The sheets of teaching, each with its address below the language. */
 const taught = {
+  make: 'sheet',
   set: 'set',
   answer: 'answer',
   witness: 'witness',
   second: 'witness/second',
   own: 'witness/own',
+  answers: 'teach/answers',
   paper: 'witness/paper',
 } as const;
 type Taught = keyof typeof taught;

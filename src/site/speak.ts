@@ -3,9 +3,11 @@ import type asks from '../../content/words/en/asks.json';
 import type calculators from '../../content/words/en/calculators.json';
 import type drills from '../../content/words/en/drills.json';
 import type handing from '../../content/words/en/handing.json';
+import type making from '../../content/words/en/making.json';
 import type register from '../../content/words/en/pages-register.json';
 import type person from '../../content/words/en/person.json';
 import type practising from '../../content/words/en/practising.json';
+import type rates from '../../content/words/en/rates.json';
 import type site from '../../content/words/en/site.json';
 import type sticks from '../../content/words/en/sticks.json';
 import type witnessing from '../../content/words/en/witnessing.json';
@@ -19,9 +21,11 @@ export type WordTable = Readonly<Record<string, Readonly<Record<string, string>>
 
 type Site = typeof site &
   typeof asks &
+  typeof rates &
   typeof register &
   typeof drills &
   typeof person &
+  typeof making &
   typeof calculators &
   typeof yourRun &
   typeof sticks &

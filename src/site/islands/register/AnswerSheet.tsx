@@ -1,5 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
 import { type SetFile, type Sheet, sheetDraws, sheetPlaces } from '../../../practice/sheet.ts';
+import type { OpenSheetFile } from '../../../practice/sheetFiles.ts';
+import { readSheetForm } from '../../../practice/sheetForm.ts';
 import { saveFile } from '../../device/files.ts';
 import { deviceOfOwn } from '../../device/keys.ts';
 import { loadPractice } from '../../device/practice.ts';
@@ -16,12 +18,14 @@ import {
   waitingSheets,
 } from '../../device/sheets.ts';
 import type { Given } from '../../practice.ts';
-import { answersFile, answersName, fileText, readSet } from '../../sheetFiles.ts';
+import { answersFile, answersName, fileText, readSetOrSheet } from '../../sheetFiles.ts';
 import { speaker, teller, type WordTable } from '../../speak.ts';
+import { tried } from '../../tried.ts';
 import { Arrow } from '../Arrow.tsx';
 import { useLater } from '../useLater.ts';
 import { AnotherSheet } from './AnotherSheet.tsx';
 import { AnswerDraw } from './AnswerDraw.tsx';
+import { BenchForm } from './BenchForm.tsx';
 import { HandedEntry } from './HandedEntry.tsx';
 import { HandedOver } from './HandedOver.tsx';
 import { LookOver } from './LookOver.tsx';
@@ -50,6 +54,8 @@ export default function AnswerSheet({ lang, words, sheets, witnessPage }: Props)
   const [set, setSet] = useState<SetFile | null>(null);
   const [waiting, setWaiting] = useState<readonly SetFile[]>([]);
   const waits = useRef(waiting);
+  /** One for whoever has it: it wants a bench and a person first. */
+  const [unset, setUnset] = useState<OpenSheetFile | null>(null);
   const [device, setDevice] = useState('');
   const [stays, setStays] = useState(true);
   // How the answers leave this device, as far as this visit of the page knows.
@@ -76,7 +82,12 @@ export default function AnswerSheet({ lang, words, sheets, witnessPage }: Props)
     keepWaiting(sheets).catch(() => setStays(false));
   };
   /** A sheet that came by file, code or link: it opens, or waits until the one that lies here is put away. */
-  const came = async (next: SetFile) => {
+  const came = async (next: SetFile | OpenSheetFile) => {
+    if (next.kind === 'sheet') {
+      setUnset(next);
+      return;
+    }
+    setUnset(null);
     // What lies here is known only once it was read: a link is taken before that.
     await back.current;
     const lies = latest.current?.set;
@@ -85,8 +96,13 @@ export default function AnswerSheet({ lang, words, sheets, witnessPage }: Props)
   };
 
   const asked = kept?.set ?? set;
-  const sheet = sheets.find(({ id }) => id === asked?.sheet);
   const practice = useLater(loadPractice);
+  const sheet = useMemo(() => {
+    if (asked?.of === undefined) return sheets.find(({ id }) => id === asked?.sheet);
+    if (practice === null) return undefined;
+    const read = tried(() => readSheetForm(asked.of, practice));
+    return read.good ? read.value : undefined;
+  }, [asked, sheets, practice]);
   const bench = asked?.bench;
   const draws = useMemo(
     () =>
@@ -119,6 +135,20 @@ export default function AnswerSheet({ lang, words, sheets, witnessPage }: Props)
     putSheetAway().catch(() => setStays(false));
   };
 
+  if (unset !== null) {
+    return practice === null ? (
+      <p role="status">{tell('answerPage.fetching')}</p>
+    ) : (
+      <BenchForm
+        file={unset}
+        practice={practice}
+        onSet={came}
+        onAway={() => setUnset(null)}
+        speak={speak}
+        tell={tell}
+      />
+    );
+  }
   if (asked === null) {
     return (
       <>
@@ -127,7 +157,7 @@ export default function AnswerSheet({ lang, words, sheets, witnessPage }: Props)
           label={tell('answerPage.open')}
           hint={tell('answerPage.openHint')}
           wrong={tell('answerPage.notSet')}
-          onText={(text) => came(readSet(text))}
+          onText={(text) => came(readSetOrSheet(text))}
           tell={tell}
         />
         {!stays && <p className="nothing">{tell('answerPage.notKept')}</p>}
@@ -151,6 +181,7 @@ export default function AnswerSheet({ lang, words, sheets, witnessPage }: Props)
     />
   );
   const taskName = { id: asked.task, name: words[asked.task]?.['name'] ?? '' };
+  if (asked.of !== undefined && practice === null) return <p role="status">{tell('answerPage.fetching')}</p>;
   if (sheet === undefined || !sheet.tasks.includes(asked.task)) {
     return (
       <div className="nothing">

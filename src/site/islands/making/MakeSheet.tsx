@@ -1,0 +1,129 @@
+import { useEffect, useMemo, useState } from 'react';
+import type { Sheet } from '../../../practice/sheet.ts';
+import { fourFigures } from '../../device/edge.ts';
+import { loadPractice } from '../../device/practice.ts';
+import {
+  type Draft,
+  drawsOf,
+  newDraft,
+  sheetOf,
+  undrawable,
+  withPick,
+  withTask,
+} from '../../making/draft.ts';
+import { keepDraft, keptDraft } from '../../making/kept.ts';
+import { speaker, type Tell, teller, type WordTable } from '../../speak.ts';
+import { useLater } from '../useLater.ts';
+import { FamilyRows } from './FamilyRows.tsx';
+import { HandSection } from './HandSection.tsx';
+import { PassSection } from './PassSection.tsx';
+import { type Printed, PrintedSet } from './PrintedSet.tsx';
+import { TaskRows } from './TaskRows.tsx';
+
+interface Props {
+  readonly lang: string;
+  readonly words: WordTable;
+  /** Tasks that any exercise is about, in their order. */
+  readonly tasks: readonly string[];
+  /** Sheet numbers of the practice pages, by family. */
+  readonly numbers: Readonly<Record<string, string>>;
+  /** Numbers of the sheets that the works have. */
+  readonly taken: readonly number[];
+  readonly answerPage: string;
+}
+
+/** Puts a sheet together and hands it out. Everything chosen is kept on this device at every stroke. */
+export default function MakeSheet({ lang, words, tasks, numbers, taken, answerPage }: Props) {
+  const speak = useMemo(() => speaker(words), [words]);
+  const tell = useMemo(() => teller(words), [words]);
+  const language = useMemo(() => ({ lang, speak }), [lang, speak]);
+  const practice = useLater(loadPractice);
+  const [draft, setDraft] = useState<Draft>(() => newDraft(100));
+  const [printed, setPrinted] = useState<Printed | null>(null);
+  useEffect(() => setDraft(keptDraft(fourFigures())), []);
+  const change = (next: Draft) => {
+    setDraft(next);
+    keepDraft(next);
+  };
+  const families = useMemo(() => [...(practice?.families.values() ?? [])], [practice]);
+  const sheet = useMemo(
+    () => sheetOf(draft, families, { en: tell('making.sheetTitle', { number: draft.number }) }),
+    [draft, families, tell],
+  );
+  const drawn = sheet !== undefined && practice !== null && undrawable(sheet, practice).length === 0;
+  return (
+    <>
+      <div className="making">
+        <section className="answer" role="status">
+          <p className="label">
+            {tell('making.label', {
+              tasks:
+                draft.tasks.length === 1
+                  ? tell('making.tasksOne')
+                  : tell('making.tasksMore', { count: draft.tasks.length }),
+              benches: draft.benches,
+            })}
+          </p>
+          <p className="huge">{answerLine(draft, sheet, tell)}</p>
+        </section>
+        <div className="columns">
+          <div>
+            <TaskRows
+              tasks={tasks}
+              chosen={draft.tasks}
+              onTask={(task) => change(withTask(draft, task, families))}
+              speak={speak}
+              tell={tell}
+            />
+            {practice === null ? (
+              <p role="status">{tell('making.fetching')}</p>
+            ) : (
+              draft.tasks.length > 0 && (
+                <FamilyRows
+                  draft={draft}
+                  practice={practice}
+                  numbers={numbers}
+                  onPick={(family, pick) => change(withPick(draft, family, pick))}
+                  language={language}
+                  tell={tell}
+                />
+              )
+            )}
+          </div>
+          <div>
+            <PassSection draft={draft} sheet={sheet} onDraft={change} speak={speak} tell={tell} />
+            <HandSection
+              draft={draft}
+              sheet={drawn ? sheet : undefined}
+              taken={taken}
+              onDraft={change}
+              onPrint={setPrinted}
+              answerPage={answerPage}
+              tell={tell}
+            />
+          </div>
+        </div>
+      </div>
+      {printed !== null && sheet !== undefined && practice !== null && (
+        <PrintedSet
+          what={printed}
+          sheet={sheet}
+          benches={draft.benches}
+          practice={practice}
+          language={language}
+          onPrinted={() => setPrinted(null)}
+          tell={tell}
+        />
+      )}
+    </>
+  );
+}
+
+function answerLine(draft: Draft, sheet: Sheet | undefined, tell: Tell): string {
+  if (draft.tasks.length === 0) return tell('making.nothing');
+  if (sheet === undefined) return tell('making.nothingPicked');
+  const draws = drawsOf(draft);
+  if ('bound' in sheet.rule) return tell('making.answerBound', { draws });
+  if ('sequential' in sheet.rule) return tell('making.answerWald', { draws });
+  return draws === 1 ? tell('making.answerOne') : tell('making.answerAll', { draws });
+}

@@ -1,0 +1,127 @@
+/** What a trainer has chosen for a sheet, and the sheet that it comes to. Pure. */
+import { drawOf } from '../../practice/draw.ts';
+import type { Family } from '../../practice/family.ts';
+import type { World } from '../../practice/model.ts';
+import { type Narrowing, narrowed } from '../../practice/narrow.ts';
+import { FEWEST_TRIALS, type SheetRule } from '../../practice/passRule/rule.ts';
+import { type Practice, type Sheet, sheetSeed } from '../../practice/sheet.ts';
+
+export interface Pick {
+  readonly draws: number;
+  readonly narrow: Narrowing;
+}
+
+/** `all` of them; a bound; Wald's test with the number of draws as its ceiling. */
+export type RuleKind = 'all' | 'bound' | 'sequential';
+
+export interface Draft {
+  readonly number: number;
+  readonly benches: number;
+  readonly tasks: readonly string[];
+  /** By family. One that is not here is not on the sheet. */
+  readonly picks: Readonly<Record<string, Pick>>;
+  readonly rule: RuleKind;
+  readonly bound: { readonly confidence: number; readonly share: number };
+  readonly wald: {
+    readonly p0: number;
+    readonly p1: number;
+    readonly alpha: number;
+    readonly beta: number;
+  };
+}
+
+/** Figures that a trainer may start from (common practice, no source): a half must not pass, nine of ten should. */
+export const newDraft = (number: number): Draft => ({
+  number,
+  benches: 12,
+  tasks: [],
+  picks: {},
+  rule: 'all',
+  bound: { confidence: 0.95, share: 0.8 },
+  wald: { p0: 0.5, p1: 0.9, alpha: 0.05, beta: 0.1 },
+});
+
+/** Most draws of one family, and most benches that are printed at once. */
+export const MOST_DRAWS = 20;
+export const MOST_PRINTED = 40;
+
+/** Families that exercise a task of the draft, in the order they came. */
+export const familiesOf = (draft: Draft, families: Iterable<Family>): readonly Family[] =>
+  [...families].filter(({ tasks }) => tasks.some((task) => draft.tasks.includes(task)));
+
+export const drawsOf = (draft: Draft): number =>
+  Object.values(draft.picks).reduce((sum, { draws }) => sum + draws, 0);
+
+/** Rules that can be chosen for so many draws: nothing statistical is said of fewer than 14. */
+export const rulesFor = (draws: number): readonly RuleKind[] =>
+  draws < FEWEST_TRIALS ? ['all'] : ['all', 'bound', 'sequential'];
+
+function ruleOf(draft: Draft, draws: number): SheetRule {
+  const kind = rulesFor(draws).includes(draft.rule) ? draft.rule : 'all';
+  if (kind === 'bound') return { bound: draft.bound };
+  if (kind === 'sequential') return { sequential: { ...draft.wald, ceiling: draws } };
+  return { need: draws, of: draws };
+}
+
+/** The id that a sheet of this number goes by: it stands in every seed of it. */
+export const sheetIdOf = (number: number): string => `sheet-${number}`;
+
+/**
+ * The sheet; undefined while nothing is on it.
+ * @param families  of the site, in its order: the order of the sheet
+ * @param title  in the language of the page
+ */
+export function sheetOf(
+  draft: Draft,
+  families: Iterable<Family>,
+  title: Readonly<Record<string, string>>,
+): Sheet | undefined {
+  const parts = familiesOf(draft, families).flatMap((family) => {
+    const pick = draft.picks[family.id];
+    if (pick === undefined || pick.draws === 0) return [];
+    const narrow = Object.keys(pick.narrow).length === 0 ? {} : { narrow: pick.narrow };
+    return [{ family: family.id, draws: pick.draws, ...narrow }];
+  });
+  const draws = parts.reduce((sum, one) => sum + one.draws, 0);
+  if (draws === 0) return undefined;
+  const { number, tasks } = draft;
+  return { id: sheetIdOf(number), number, title, tasks, families: parts, rule: ruleOf(draft, draws) };
+}
+
+/** Benches that are tried before a sheet is handed out. */
+const TRIED = 3;
+
+/** Families of a sheet that are narrowed so far that nothing can be drawn of them any more. */
+export function undrawable(sheet: Sheet, { families, world }: Practice): readonly string[] {
+  return sheet.families.flatMap(({ family: id, narrow }) => {
+    const family = families.get(id);
+    if (family === undefined || narrow === undefined) return [];
+    const seeds = Array.from({ length: TRIED }, (_, n) => sheetSeed(sheet.id, n + 1, 1));
+    return seeds.every((seed) => drawable(narrowed(family, narrow), seed, world)) ? [] : [id];
+  });
+}
+
+export function drawable(family: Family, seed: string, world: World): boolean {
+  try {
+    drawOf(family, seed, world);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** Takes a task on or off; what was picked of a family that no task asks for any more is taken off too. */
+export function withTask(draft: Draft, task: string, families: Iterable<Family>): Draft {
+  const tasks = draft.tasks.includes(task)
+    ? draft.tasks.filter((one) => one !== task)
+    : [...draft.tasks, task].sort();
+  const next = { ...draft, tasks };
+  const left = new Set(familiesOf(next, families).map(({ id }) => id));
+  const picks = Object.fromEntries(Object.entries(draft.picks).filter(([id]) => left.has(id)));
+  return { ...next, picks };
+}
+
+export const withPick = (draft: Draft, family: string, change: Partial<Pick>): Draft => {
+  const old = draft.picks[family] ?? { draws: 0, narrow: {} };
+  return { ...draft, picks: { ...draft.picks, [family]: { ...old, ...change } } };
+};
