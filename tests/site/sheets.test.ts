@@ -44,10 +44,12 @@ test('a list names the number that the sheet itself bears', () => {
   ];
   const own: Readonly<Record<string, { readonly number: string }>> = ownSheets;
   expect(links.map(({ number }) => number)).toEqual(
-    links.map(({ href }) => own[href.split('/').at(-2) ?? '']?.number),
+    links
+      .map(({ href }) => href.split('/').at(-2) ?? '')
+      .map((end) => own[end === 'sheet' ? 'make' : end]?.number),
   );
   expect(links.map(({ href }) => href.split('/').at(-2))).toEqual([
-    ...['set', 'answer', 'witness', 'second', 'own', 'paper', 'crew', 'register'],
+    ...['sheet', 'set', 'answer', 'witness', 'second', 'own', 'answers', 'paper', 'crew', 'register'],
     ...groups.flatMap(([, ids]) => ids),
     ...['settings', 'practice', 'kept'],
   ]);
