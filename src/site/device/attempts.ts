@@ -58,15 +58,19 @@ const openNow = (): Promise<Database> =>
     }).then(found, refuse);
   });
 
-/** Keeps a try. The first one ever also asks the browser, once, not to clear this site's storage when space runs short. */
+/** Asks the browser, once ever, not to clear this site's storage when space runs short. */
+async function askOnce(database: Database): Promise<void> {
+  if ((await database.get('asked', 'persist')) !== undefined) return;
+  await database.put('asked', true, 'persist');
+  await askToKeep();
+}
+
+/** Keeps a try. */
 export async function keepAttempt(attempt: Omit<Attempt, 'at'>): Promise<Attempt> {
   const database = await open();
   const kept = { ...attempt, at: new Date(now()).toISOString() };
   await database.add('attempts', kept);
-  if ((await database.get('asked', 'persist')) === undefined) {
-    await database.put('asked', true, 'persist');
-    await askToKeep();
-  }
+  await askOnce(database);
   return kept;
 }
 
@@ -86,12 +90,14 @@ export async function attemptsOf(family: string): Promise<readonly Attempt[]> {
  * @returns how many were not here before
  */
 export async function takeAttempts(came: readonly Attempt[]): Promise<number> {
-  const change = (await open()).transaction('attempts', 'readwrite');
+  const database = await open();
+  const change = database.transaction('attempts', 'readwrite');
   const here = await change.store.getAll();
   const merged = mergeAttempts(here, came);
   await change.store.clear();
   for (const attempt of merged) void change.store.add(attempt);
   await change.done;
+  if (merged.length > 0) await askOnce(database);
   return merged.length - new Set(here.map(attemptKey)).size;
 }
 
