@@ -7,7 +7,7 @@ const ORDER = [
   'Open the switch',
   'Put on your own',
   'Let out or block',
-  'Prove the tester on',
+  'Prove the tester on a',
   'Test that',
   'Prove the tester once',
   'Begin',
