@@ -25,6 +25,10 @@ export function useTries(brought: readonly Brought[], lang: string): Grading {
   const [grading, setGrading] = useState<Grading>({ graded: null, busy: null, failed: '' });
   // A draw and its answers fix the grade: what was graded for an earlier file is not graded again.
   const known = useRef(new Map<string, Tried | Left>());
+  // Fetched before any file is in, so that the page works on without a signal.
+  useEffect(() => {
+    void loadPractice().catch(() => undefined);
+  }, []);
   useEffect(() => {
     if (brought.length === 0) return;
     let current = true;
