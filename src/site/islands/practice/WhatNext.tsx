@@ -33,16 +33,17 @@ export default function WhatNext({ words, families, tasks }: Props) {
   const rows = useMemo(() => new Map(families.map((family) => [family.id, family])), [families]);
   const restUntil = useLater(loadRest);
   const [turns, setTurns] = useState<Turns>(() => newDevice(families, tasks));
-  const [failed, setFailed] = useState<'notKept' | 'heldOpen' | null>(null);
+  /** What is said of the tries, once they were looked at. */
+  const [said, setSaid] = useState<'looking' | 'notKept' | 'heldOpen' | null>(null);
   useEffect(() => {
     if (restUntil === null) return;
     const look = async () => {
       const attempts = await allAttempts();
       setTurns(turnsOf({ families, tasks, attempts, now: now(), dayOf: dayHere, restUntil }));
-      setFailed(null);
+      setSaid('looking');
     };
     const looked = () => {
-      look().catch((why: unknown) => setFailed(why instanceof HeldOpen ? 'heldOpen' : 'notKept'));
+      look().catch((why: unknown) => setSaid(why instanceof HeldOpen ? 'heldOpen' : 'notKept'));
     };
     looked();
     // A page brought back from behind another one may be days old.
@@ -83,9 +84,7 @@ export default function WhatNext({ words, families, tasks }: Props) {
           </div>
         </details>
       )}
-      <p className="note">
-        {failed === null ? tell('practiceList.looking') : tell(`practiceList.${failed}`)}
-      </p>
+      {said !== null && <p className="note">{tell(`practiceList.${said}`)}</p>}
     </>
   );
 }
