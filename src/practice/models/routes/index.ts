@@ -1,5 +1,12 @@
 import { findFaults } from './findFaults.ts';
+import { placeAnchor } from './placeAnchor.ts';
+import { placeJumpers } from './placeJumpers.ts';
 import { placeSupports } from './placeSupports.ts';
 
 /** Runs laid out for each draw: placing, finding faults, packing lengths, jobs. */
-export const routes = { 'find-faults': findFaults, 'place-supports': placeSupports };
+export const routes = {
+  'find-faults': findFaults,
+  'place-anchor': placeAnchor,
+  'place-jumpers': placeJumpers,
+  'place-supports': placeSupports,
+};
