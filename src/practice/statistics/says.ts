@@ -23,6 +23,7 @@ const key = {
   blank: 'tally.blank',
   whole: 'tally.whole',
   fewPeople: 'tally.fewPeople',
+  agreesHint: 'tally.agreesHint',
   agrees: 'tally.agrees',
   agreesNot: 'tally.agreesNot',
   kr20: 'tally.kr20',
@@ -70,7 +71,7 @@ export function saysOfSheet({ people, partly, kr20, error }: SheetTally): readon
     { say: key.whole, values: { people, partly } },
     ...(people < FEW ? [{ say: key.fewPeople, values: { people, few: FEW } }] : []),
     figureSays(kr20, key.kr20),
-    ...('none' in error ? [] : [figureSays(error, key.error)]),
+    ...('none' in error ? [] : [figureSays(error, key.error), { say: key.agreesHint }]),
   ];
 }
 

@@ -29,7 +29,7 @@ export function PassRule({ sheet, speak }: Props) {
       <details className="opens">
         <summary>{speak({ say: 'passRule.rates' })}</summary>
         <div>
-          <ul className="lines">
+          <ul className="rates">
             {rates.map(({ p, says: lines }) => (
               <li key={p}>{lines.map((say) => speak(say)).join(' ')}</li>
             ))}

@@ -23,6 +23,7 @@ export function FamilyTallies({ graded, numbers, lang, speak, tell }: Props) {
   return (
     <section>
       <h2 className="view-title">{tell('answersPage.families')}</h2>
+      <p className="note">{tell('answersPage.familiesHint')}</p>
       {found.map(({ family, people, share, asks }) => (
         <details className="opens" key={family} open={asks.some(({ mistakes }) => mistakes.length > 0)}>
           <summary>
