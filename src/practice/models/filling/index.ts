@@ -1,6 +1,10 @@
+import { cableBend } from './cableBend.ts';
+import { dropOutRadius } from './dropOutRadius.ts';
+import { fastenCables } from './fastenCables.ts';
 import { fillCheck } from './fillCheck.ts';
 import { fillWithBarrier } from './fillWithBarrier.ts';
 import { fillWithSpare } from './fillWithSpare.ts';
+import { freeLength } from './freeLength.ts';
 import { howManyCables } from './howManyCables.ts';
 import { narrowestChannel } from './narrowestChannel.ts';
 import { noRow } from './noRow.ts';
@@ -19,4 +23,8 @@ export const filling = {
   'fill-with-spare': fillWithSpare,
   'one-more-cable': oneMoreCable,
   'od-from-sheet': odFromSheet,
+  'cable-bend': cableBend,
+  'drop-out-radius': dropOutRadius,
+  'free-length': freeLength,
+  'fasten-cables': fastenCables,
 };
