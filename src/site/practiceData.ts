@@ -2,11 +2,14 @@
 import type { Family } from '../practice/family.ts';
 import type { WorldData } from '../practice/model.ts';
 import type { Sheet } from '../practice/sheet.ts';
+import type { WordTable } from './speak.ts';
 
 export interface PracticeData {
   readonly families: readonly Family[];
   readonly sheets: readonly Sheet[];
   readonly world: WorldData;
+  /** By language: the groups that grading and the working of any family say. */
+  readonly words: Readonly<Record<string, WordTable>>;
 }
 
 /** JSON knows no Map: one is written as its entries under this name, which no content uses. */

@@ -1,11 +1,15 @@
-/** Every family, sheet and table that sheets are set and graded with. */
+/** Every family, sheet and table that sheets are set and graded with, and the words of it. */
+import { practiceSays } from '../../practice/says.ts';
 import { worldDataOf } from '../../schema/practice.ts';
 import { familiesOf } from '../families.ts';
 import { library } from '../library.ts';
 import { writePracticeData } from '../practiceData.ts';
+import { languages, wordsOf } from '../words.ts';
 
 export const GET = (): Response => {
   const families = familiesOf(library);
-  const data = { families, sheets: [...library.sheets.values()], world: worldDataOf(library) };
+  const groups = [...new Set(practiceSays.map((key) => key.split('.')[0] ?? ''))];
+  const words = Object.fromEntries(languages.map((lang) => [lang, wordsOf(lang, groups)]));
+  const data = { families, sheets: [...library.sheets.values()], world: worldDataOf(library), words };
   return new Response(writePracticeData(data), { headers: { 'content-type': 'application/json' } });
 };

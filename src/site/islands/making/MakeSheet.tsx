@@ -110,7 +110,7 @@ export default function MakeSheet({ lang, words, tasks, numbers, taken, answerPa
           sheet={sheet}
           benches={draft.benches}
           practice={practice}
-          language={language}
+          language={practice.languageOf(lang)}
           onPrinted={() => setPrinted(null)}
           tell={tell}
         />

@@ -62,10 +62,7 @@ export default function DeviceBoard(props: Props) {
   const day = chosen ?? today;
 
   const grader = useLater(loadGrader);
-  const regrade = useMemo(
-    () => grader?.regradeWith(() => ({ practice: grader.practice, language: { lang, speak } })),
-    [grader, lang, speak],
-  );
+  const regrade = useMemo(() => grader?.regradeIn(lang), [grader, lang]);
   const on = day.trim();
   const knownOn = known.trim() === '' ? undefined : known.trim();
   const knownGood = knownOn === undefined || isDay(knownOn);

@@ -30,7 +30,6 @@ export default function OwnEntries(props: Props) {
   const { lang, words, tasks, answerPage, registerPage } = props;
   const speak = useMemo(() => speaker(words), [words]);
   const tell = useMemo(() => teller(words), [words]);
-  const language = useMemo(() => ({ lang, speak }), [lang, speak]);
   const { device, failed, refresh } = useDevice();
   const [most, setMost] = useState(SOME);
   const [open, setOpen] = useState<string>();
@@ -112,7 +111,7 @@ export default function OwnEntries(props: Props) {
                     entry={entry.id}
                     of={{ person: entry.header.about ?? '', task: check.task }}
                     me={me}
-                    language={language}
+                    lang={lang}
                     onDone={after}
                     tell={tell}
                   />

@@ -1,6 +1,5 @@
 import { useState } from 'react';
 import type { AnswersFile } from '../../../practice/sheet.ts';
-import type { Language } from '../../../practice/words.ts';
 import { correct } from '../../../register/acts/correct.ts';
 import type { Json } from '../../../register/canonical.ts';
 import type { KeyFile } from '../../../register/keyFile.ts';
@@ -21,21 +20,21 @@ interface Props {
   /** Whose check it is, and of which task: the answers have to be of both. */
   readonly of: { readonly person: string; readonly task: string };
   readonly me: string;
-  readonly language: Language;
+  readonly lang: string;
   readonly onDone: (entry: string) => Promise<void>;
   readonly tell: Tell;
 }
 
 /** Puts other answers in the place of those a check was signed with; they are graded again before it is signed. */
-export function PutRight({ deviceKey, entry, of, me, language, onDone, tell }: Props) {
+export function PutRight({ deviceKey, entry, of, me, lang, onDone, tell }: Props) {
   const [why, setWhy] = useState('');
   const [answers, setAnswers] = useState<AnswersFile>();
   const doing = useDoing(tell);
   const said = why.trim();
   const take = async (text: string) => {
-    const { readAnswers, regradeWith, practice } = await loadGrader();
+    const { readAnswers, regradeIn } = await loadGrader();
     const read = readAnswers(text);
-    regradeWith(() => ({ practice, language }))(read as unknown as Json, of);
+    regradeIn(lang)(read as unknown as Json, of);
     setAnswers(read);
   };
   const sign = async (passphrase: string) => {
@@ -44,8 +43,7 @@ export function PutRight({ deviceKey, entry, of, me, language, onDone, tell }: P
     const good = await doing.run(async () => {
       const unwritten = emptyPassphrase(passphrase, tell);
       if (unwritten.length > 0) throw new GivenError(unwritten);
-      const { regradeWith, practice } = await loadGrader();
-      const regrade = regradeWith(() => ({ practice, language }));
+      const regrade = (await loadGrader()).regradeIn(lang);
       const given = { entry, evidence: answers as unknown as Json, why: said };
       written = await signHere(deviceKey, passphrase, (register, how) =>
         correct(register, given, how, regrade),

@@ -42,7 +42,6 @@ export default function SecondWitness(props: Props) {
   const { answerPage, registerPage, secondPage, ownPage } = props;
   const speak = useMemo(() => speaker(words), [words]);
   const tell = useMemo(() => teller(words), [words]);
-  const language = useMemo(() => ({ lang, speak }), [lang, speak]);
   const map: TaskMap = useMemo(() => ({ tasks }), [tasks]);
   const grader = useLater(loadGrader);
   const { device, failed, refresh } = useDevice();
@@ -51,10 +50,7 @@ export default function SecondWitness(props: Props) {
   const [signed, setSigned] = useState<SignedEntry>();
   const doing = useDoing(tell);
   const top = useRef<HTMLElement>(null);
-  const regrade = useMemo(
-    () => grader?.regradeWith(() => ({ practice: grader.practice, language })),
-    [grader, language],
-  );
+  const regrade = useMemo(() => grader?.regradeIn(lang), [grader, lang]);
   const register = device?.opened?.judged;
   const publicKey = device?.key?.publicKey;
   const { mine, others } = useMemo(
@@ -82,8 +78,7 @@ export default function SecondWitness(props: Props) {
     const good = await doing.run(async () => {
       const unwritten = emptyPassphrase(passphrase, tell);
       if (unwritten.length > 0) throw new GivenError(unwritten);
-      const { regradeWith, practice } = await loadGrader();
-      const again = regradeWith(() => ({ practice, language }));
+      const again = (await loadGrader()).regradeIn(lang);
       const entry = await signHere(key, passphrase, (register, how) =>
         second(register, { entry: check.entry.id }, map, how, again, demands),
       );

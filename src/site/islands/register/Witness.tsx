@@ -63,10 +63,7 @@ export default function Witness(props: Props) {
   const map: TaskMap = useMemo(() => ({ tasks }), [tasks]);
   const grader = useLater(loadGrader);
   const practice = grader?.practice;
-  const regrade = useMemo(
-    () => grader?.regradeWith(() => ({ practice: grader.practice, language })),
-    [grader, language],
-  );
+  const regrade = useMemo(() => grader?.regradeIn(lang), [grader, lang]);
   const { device, failed, refresh } = useDevice();
   const [saw, setSaw] = useState<Saw>(nothingSeen);
   const [signed, setSigned] = useState<SignedEntry>();
@@ -83,8 +80,8 @@ export default function Witness(props: Props) {
   const graded = useMemo(() => {
     const { answers } = saw;
     if (answers === null || grader === null) return undefined;
-    return tried(() => grader.regradeSheet(answers, grader.practice, language));
-  }, [saw, grader, language]);
+    return tried(() => grader.gradeIn(lang, answers));
+  }, [saw, grader, lang]);
   const grade = graded?.good === true ? graded.value : undefined;
 
   const lacks = lacking({ device, failed, answerPage, registerPage, tell });
@@ -118,8 +115,7 @@ export default function Witness(props: Props) {
     const good = await doing.run(async () => {
       const unwritten = emptyPassphrase(passphrase, tell);
       if (unwritten.length > 0) throw new GivenError(unwritten);
-      const { regradeWith, practice: graded } = await loadGrader();
-      const again = regradeWith(() => ({ practice: graded, language }));
+      const again = (await loadGrader()).regradeIn(lang);
       const entry = await signHere(key, passphrase, (register, how) =>
         check(register, given, map, how, again, demands),
       );
@@ -146,9 +142,9 @@ export default function Witness(props: Props) {
     );
   }
   const takeAnswers = async (text: string) => {
-    const { readAnswers, regradeSheet, practice: fetched } = await loadGrader();
+    const { readAnswers, gradeIn } = await loadGrader();
     const answers = readAnswers(text);
-    regradeSheet(answers, fetched, language);
+    gradeIn(lang, answers);
     const first = saw.person.trim() === '' ? { person: answers.person } : {};
     const about = saw.task === '' ? { task: answers.task, variant: {}, points: {} } : {};
     change({ answers, ...first, ...about });

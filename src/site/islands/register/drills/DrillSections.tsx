@@ -31,11 +31,8 @@ export function DrillSections(props: DrillsProps) {
   const { opened, key, people } = device;
   const grader = useLater(loadGrader);
   const means = useMemo(
-    (): Means | undefined =>
-      grader === null
-        ? undefined
-        : { regrade: grader.regradeWith(() => ({ practice: grader.practice, language: { lang, speak } })) },
-    [grader, lang, speak],
+    (): Means | undefined => (grader === null ? undefined : { regrade: grader.regradeIn(lang) }),
+    [grader, lang],
   );
   const looking: Looking = useMemo(
     () => ({
