@@ -1,6 +1,7 @@
 import { findFaults } from './findFaults.ts';
 import { placeAnchor } from './placeAnchor.ts';
 import { placeJumpers } from './placeJumpers.ts';
+import { placeSplices } from './placeSplices.ts';
 import { placeSupports } from './placeSupports.ts';
 
 /** Runs laid out for each draw: placing, finding faults, packing lengths, jobs. */
@@ -8,5 +9,6 @@ export const routes = {
   'find-faults': findFaults,
   'place-anchor': placeAnchor,
   'place-jumpers': placeJumpers,
+  'place-splices': placeSplices,
   'place-supports': placeSupports,
 };
