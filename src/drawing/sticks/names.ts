@@ -55,6 +55,7 @@ export function sticksWords(bars: readonly AlikeBars[], more: number, kerf: Tick
         length: length(bar.fromIn),
         pieces: pieces.join(', '),
       };
+      if (bar.pieces.length === 0) return say('barWordsUncut', values);
       if (bar.leftIn === 0) return say('barWordsWhole', values);
       return say(from === to ? 'barWords' : 'barWordsEach', { ...values, left: length(bar.leftIn) });
     }),

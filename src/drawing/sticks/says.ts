@@ -13,6 +13,7 @@ export const stickSays = [
   'drawing.barWords',
   'drawing.barWordsEach',
   'drawing.barWordsWhole',
+  'drawing.barWordsUncut',
   'drawing.barMarked',
   'drawing.barTimes',
 ] as const;

@@ -1,4 +1,5 @@
 import { findFaults } from './findFaults.ts';
+import { packLengths } from './packLengths.ts';
 import { placeAnchor } from './placeAnchor.ts';
 import { placeJumpers } from './placeJumpers.ts';
 import { placeSplices } from './placeSplices.ts';
@@ -7,6 +8,7 @@ import { placeSupports } from './placeSupports.ts';
 /** Runs laid out for each draw: placing, finding faults, packing lengths, jobs. */
 export const routes = {
   'find-faults': findFaults,
+  'pack-lengths': packLengths,
   'place-anchor': placeAnchor,
   'place-jumpers': placeJumpers,
   'place-splices': placeSplices,
