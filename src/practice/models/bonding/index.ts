@@ -1,2 +1,4 @@
+import { bareMetal } from './bareMetal.ts';
+
 /** Bonding, expansion, the transition from ladder tray. */
-export const bonding = {};
+export const bonding = { 'bare-metal': bareMetal };

@@ -10,7 +10,9 @@ import { narrowestChannel } from './narrowestChannel.ts';
 import { noRow } from './noRow.ts';
 import { odFromSheet } from './odFromSheet.ts';
 import { oneMoreCable } from './oneMoreCable.ts';
+import { powerAndSignal } from './powerAndSignal.ts';
 import { singleConductors } from './singleConductors.ts';
+import { tubeInTray } from './tubeInTray.ts';
 
 /** Cables in the channel: fill, bends, what lies beside what. */
 export const filling = {
@@ -27,4 +29,6 @@ export const filling = {
   'drop-out-radius': dropOutRadius,
   'free-length': freeLength,
   'fasten-cables': fastenCables,
+  'power-and-signal': powerAndSignal,
+  'tube-in-tray': tubeInTray,
 };
