@@ -2,6 +2,7 @@
  * Last piece (T05, T07): a straight run between two faces, whole lengths put in from the start, and the piece that
  * fills the rest. Sleeves leave an opening at every joint, plates none; one joint may be an expansion splice.
  */
+import { openingOf } from '../../../run/joints.ts';
 import { KERF, MOVEMENT } from '../../../trade/habits.ts';
 import { formatLength, inches, type Ticks, ticks } from '../../../trade/length.ts';
 import { shortLength } from '../../../trade/shortLength.ts';
@@ -36,7 +37,14 @@ const opened = ({ opening, whole, gaps, drawn }: Pick<Plan, 'opening' | 'whole' 
 function plan(drawn: Drawn<typeof wants>, world: World): Plan | null {
   const tray = read(world, drawn.width, 'tray');
   const sleeve = read(world, tray.own.socketed, 'sleeve');
-  const opening = drawn.joint === 'sleeve' ? ticks(sleeve.length - 2 * sleeve.insertion) : NONE;
+  const opening =
+    drawn.joint === 'sleeve'
+      ? openingOf({
+          kind: 'socketed',
+          length: sleeve.length,
+          insertions: [sleeve.insertion, sleeve.insertion],
+        })
+      : NONE;
   const whole = Math.floor(drawn.distance / tray.length);
   const gaps = drawn.expansion === 'one' ? 1 : 0;
   const parts = { drawn, whole, opening, gaps };
