@@ -2,11 +2,20 @@ import { atHeight } from './atHeight.ts';
 import { classifiedArea } from './classifiedArea.ts';
 import { droppedObjects } from './droppedObjects.ts';
 import { goAskStop } from './goAskStop.ts';
+import { hitAndMiss } from './hitAndMiss.ts';
 import { hotWork } from './hotWork.ts';
 import { lockOut } from './lockOut.ts';
 import { nearLiveParts } from './nearLiveParts.ts';
+import { revisionAndKit } from './revisionAndKit.ts';
 import { sawAndDrill } from './sawAndDrill.ts';
+import { spliceFasteners } from './spliceFasteners.ts';
+import { splicePlace } from './splicePlace.ts';
 import { startOfWork } from './startOfWork.ts';
+import { stepAndGap } from './stepAndGap.ts';
+import { strutAndRod } from './strutAndRod.ts';
+import { supportBeforeOpening } from './supportBeforeOpening.ts';
+import { toolsForThePlace } from './toolsForThePlace.ts';
+import { whoCloses } from './whoCloses.ts';
 
 /** Orders of work, safe work, faults put right: what is done, asked, stopped. */
 export const working = {
@@ -19,4 +28,13 @@ export const working = {
   'near-live-parts': nearLiveParts,
   'classified-area': classifiedArea,
   'go-ask-stop': goAskStop,
+  'hit-and-miss': hitAndMiss,
+  'revision-and-kit': revisionAndKit,
+  'splice-fasteners': spliceFasteners,
+  'splice-place': splicePlace,
+  'step-and-gap': stepAndGap,
+  'strut-and-rod': strutAndRod,
+  'support-before-opening': supportBeforeOpening,
+  'tools-for-the-place': toolsForThePlace,
+  'who-closes': whoCloses,
 };

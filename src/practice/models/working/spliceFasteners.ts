@@ -1,0 +1,96 @@
+/** Splice fasteners (T07): how many belong in a row of sleeve splices, how many are as they must be, how many are put right. */
+import type { Drawn } from '../../model.ts';
+import { read } from '../parts/reads.ts';
+import { slippingModel } from '../parts/slipping.ts';
+import { keysOf, lengthFact, lineOf, numberFact, wordFact } from '../parts/told.ts';
+
+const wants = {
+  width: ['card-2', 'card-4', 'card-6'],
+  lengths: 'whole',
+  large: 'whole',
+  proud: 'whole',
+  empty: 'whole',
+} as const;
+
+interface Job {
+  readonly drawn: Drawn<typeof wants>;
+  readonly splices: number;
+  readonly each: number;
+  readonly large: number;
+  readonly proud: number;
+  readonly empty: number;
+  readonly does: 'by count' | 'accept' | 'ask';
+}
+
+const wanted = ({ splices, each }: Job) => splices * each;
+const again = ({ large, proud, empty }: Job) => large + proud + empty;
+const good = (job: Job) => wanted(job) - again(job);
+const say = lineOf('working');
+
+export const spliceFasteners = slippingModel<typeof wants, Job>({
+  wants,
+  plan: (drawn, world) => {
+    const sleeve = read(world, read(world, drawn.width, 'tray').own.socketed, 'sleeve');
+    const { large, proud, empty, lengths } = drawn;
+    const job: Job = {
+      drawn,
+      splices: lengths - 1,
+      each: sleeve.fastened.count,
+      large,
+      proud,
+      empty,
+      does: 'by count',
+    };
+    return again(job) > job.splices ? null : job;
+  },
+  facts: ({ drawn, each }, world) => ({
+    width: wordFact(drawn.width),
+    lengths: numberFact(drawn.lengths),
+    each: numberFact(each),
+    side: numberFact(each / 2),
+    large: numberFact(drawn.large),
+    proud: numberFact(drawn.proud),
+    empty: numberFact(drawn.empty),
+    hole: lengthFact(read(world, 'splice-fastener', 'fastening').hole.width),
+    rule: wordFact('rule'),
+  }),
+  asks: {
+    wanted: {
+      kind: 'number',
+      answer: wanted,
+      steps: (job) => [
+        say('fastenersWanted', { splices: job.splices, each: job.each }, wanted(job), 'count'),
+      ],
+    },
+    good: {
+      kind: 'number',
+      answer: good,
+      steps: (job) => [
+        say(
+          'fastenersGood',
+          { wanted: wanted(job), large: job.large, proud: job.proud, empty: job.empty },
+          good(job),
+          'count',
+        ),
+      ],
+    },
+    verdict: {
+      kind: 'choice',
+      answer: (job) => (job.does !== 'by count' ? job.does : again(job) === 0 ? 'accept' : 'rework'),
+      steps: () => [],
+    },
+  },
+  slips: {
+    spliceALength: (job) => ({ ...job, splices: job.drawn.lengths }),
+    oneASide: (job) => ({ ...job, each: job.each / 2 }),
+    sidesForgotten: (job) => ({ ...job, each: 2 * job.each }),
+    largeCounted: (job) => ({ ...job, large: 0 }),
+    proudCounted: (job) => ({ ...job, proud: 0 }),
+    emptyOverlooked: (job) => ({ ...job, empty: 0 }),
+    mostAreIn: (job) => (again(job) === 0 ? null : { ...job, does: 'accept' }),
+    askedAnyway: (job) => ({ ...job, does: 'ask' }),
+  },
+  figures: () => [],
+  figured: () => [],
+  says: keysOf('working', ['fastenersWanted', 'fastenersGood']),
+});
