@@ -44,9 +44,8 @@ export function verdictText(tell: Tell, grade: Grade): { readonly line: string; 
 export function answerText(tell: Tell, ask: ShownAsk, answer: Given[string] | undefined): string {
   if (answer === undefined) return '';
   if (typeof answer === 'number') {
-    return ask.unit === 'in'
-      ? formatLength(fromInches(answer), 64)
-      : `${answer} ${tell(`unit.${ask.unit}` as SiteKey)}`;
+    if (ask.unit === 'in') return formatLength(fromInches(answer), 64);
+    return ask.unit === 'count' ? String(answer) : `${answer} ${tell(`unit.${ask.unit}` as SiteKey)}`;
   }
   if (typeof answer === 'string') return named(ask, answer);
   if (Array.isArray(answer)) return answer.flatMap((one) => rowText(tell, ask, one)).join('; ');

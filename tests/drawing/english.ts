@@ -5,7 +5,7 @@ import type { Speak } from '../../src/trade/say.ts';
 const folder = new URL('../../content/words/en/', import.meta.url);
 const groups = Object.assign(
   {},
-  ...['drawing.json', 'rundrawing.json', 'details.json'].map((name) =>
+  ...['drawing.json', 'rundrawing.json', 'details.json', 'tap.json'].map((name) =>
     JSON.parse(readFileSync(new URL(name, folder), 'utf8')),
   ),
 ) as Record<string, Record<string, string>>;

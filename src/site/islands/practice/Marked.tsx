@@ -33,10 +33,25 @@ export function Marked({ outcome: { finding, answer, parts }, tell }: { outcome:
 
 function Mark({ answer, holds, tell }: { answer: string; holds: boolean; tell: Tell }) {
   if (answer === '') return <span className="blank">{tell('practicePage.blankMark')}</span>;
-  if (holds) return <span className="ring dim">{answer}</span>;
+  if (holds) return <Rings answer={answer} />;
   return answer.length > longestClouded ? (
     <b>{answer}</b>
   ) : (
     <Drawn svg={cloudedDimension(answer, pagePalette)} />
+  );
+}
+
+/** A ring; of things set down, faults named, lengths cut from: a ring each. */
+function Rings({ answer }: { answer: string }) {
+  const rows = answer.split('; ');
+  if (rows.length === 1) return <span className="ring dim">{unbroken(answer)}</span>;
+  return (
+    <ul className="rings">
+      {rows.map((row) => (
+        <li key={row}>
+          <span className="ring dim">{unbroken(row)}</span>
+        </li>
+      ))}
+    </ul>
   );
 }

@@ -19,6 +19,7 @@ export function FaultsEntry(props: EntryProps<readonly FaultAt[]>) {
   const [part, setPart] = useState<TapPlace | null>(null);
   const [rule, setRule] = useState('');
   const [said, setSaid] = useState('');
+  const whole = useRef<HTMLFieldSetElement>(null);
   const list = useRef<HTMLSelectElement>(null);
   const tapped = useRef<HTMLButtonElement>(null);
   const rules = ask.options ?? [];
@@ -54,6 +55,8 @@ export function FaultsEntry(props: EntryProps<readonly FaultAt[]>) {
     const rest = answer.filter((one) => one !== fault);
     onAnswer(rest.length === 0 ? undefined : rest);
     setSaid(tell('asks.takenOff', { mark: text(fault) }));
+    // Its own row is gone: the focus stays in the entry.
+    whole.current?.focus({ preventScroll: true });
   };
   const chosen = useMemo(
     () => answer.map((one, i) => ({ ...faultChosen(one), held: taped?.marks?.[i] })),
@@ -61,7 +64,7 @@ export function FaultsEntry(props: EntryProps<readonly FaultAt[]>) {
   );
   const tap = useMemo(() => ({ kind: 'faults' }) as const, []);
   return (
-    <fieldset>
+    <fieldset ref={whole} tabIndex={-1}>
       <legend>{unbroken(ask.prompt)}</legend>
       {Figure !== null && (
         <Figure

@@ -45,7 +45,9 @@ function PlainEntry({ ask, answer, onAnswer, tell }: EntryProps<number>) {
     <fieldset>
       <legend>{unbroken(ask.prompt)}</legend>
       <div className="number-entry">
-        <label htmlFor={id}>{tell('practicePage.inUnit', { unit })}</label>
+        <label htmlFor={id}>
+          {ask.unit === 'count' ? tell('asks.number') : tell('practicePage.inUnit', { unit })}
+        </label>
         <input
           ref={box}
           id={id}

@@ -1,4 +1,4 @@
-import { useId, useMemo, useState } from 'react';
+import { useId, useMemo, useRef, useState } from 'react';
 import type { PlaceWhat } from '../../../../drawing/tap/given.ts';
 import type { PlacedAt } from '../../../../practice/model.ts';
 import { fromInches, inches } from '../../../../trade/length.ts';
@@ -22,6 +22,7 @@ export function PlaceEntry(props: EntryProps<readonly PlacedAt[]>) {
   const whats = (ask.options ?? []) as readonly { readonly id: PlaceWhat; readonly text: string }[];
   const [what, setWhat] = useState<PlaceWhat>(whats[0]?.id ?? 'support');
   const [said, setSaid] = useState('');
+  const whole = useRef<HTMLFieldSetElement>(null);
   const nameOf = (one: PlacedAt) => whats.find((w) => w.id === one.what)?.text ?? one.what;
   const text = (one: PlacedAt) =>
     tell('asks.placed', { what: nameOf(one), leg: one.leg, at: shortLength(fromInches(one.at)) });
@@ -54,7 +55,7 @@ export function PlaceEntry(props: EntryProps<readonly PlacedAt[]>) {
   const tap = useMemo(() => ({ kind: 'place', what }) as const, [what]);
   const movable = what !== 'jumper' && what !== 'anchor';
   return (
-    <fieldset>
+    <fieldset ref={whole} tabIndex={-1}>
       <legend>{unbroken(ask.prompt)}</legend>
       {whats.length > 1 && (
         <fieldset className="whats">
@@ -120,7 +121,11 @@ export function PlaceEntry(props: EntryProps<readonly PlacedAt[]>) {
                 type="button"
                 className="as-link"
                 aria-label={tell('asks.takeOffNamed', { mark: text(one) })}
-                onClick={() => takeOff(one)}
+                onClick={() => {
+                  takeOff(one);
+                  // Its own row is gone: the focus stays in the entry.
+                  whole.current?.focus({ preventScroll: true });
+                }}
               >
                 {tell('asks.takeOff')}
               </button>
