@@ -21,6 +21,10 @@ export interface ProvenFamily {
 /** Of each family that is there, the hash as `ProvenFamily` keeps it. */
 export type Hashes = Readonly<Record<string, string>>;
 
+/** What draws nothing: sheets and their rules, tries and what is counted of them. */
+const APART =
+  /^src\/practice\/(?:passRule|statistics)\/|^src\/practice\/(?:attempts|attemptsFile|comingBack|fileFields|narrow|proofs|sheet|sheetFiles|sheetForm)\.ts$/;
+
 const PARTS = [
   /^src\/(?:practice|trade|run|drawing)\/.+\.ts$/,
   // What reads a family, the catalogue and the tables, from the text of a file to the core's types.
@@ -39,7 +43,7 @@ export function modelFile(model: string): string {
 
 /** Whether what a file says can change the draws of every family; the path begins with `src/` or `content/`. */
 export function touchesProofs(path: string): boolean {
-  return PARTS.some((part) => part.test(path)) && !MODEL.test(path);
+  return PARTS.some((part) => part.test(path)) && !MODEL.test(path) && !APART.test(path);
 }
 
 /** The files that count as one text to be hashed: by path, each with the length of its text before it. */
