@@ -34,7 +34,7 @@ interface Plan {
   readonly verdicts: readonly Verdict[];
 }
 
-const PIECES = ['first', 'second', 'third'] as const;
+const PIECES: readonly (string | undefined)[] = ['first', 'second', 'third'];
 
 function plan({ joint, wanted, one, two, three }: Drawn<typeof wants>): Plan | null {
   const measured = [one, two, three].map((drawn) => ticks(wanted + drawn - MOST));
@@ -69,7 +69,7 @@ const anyShort: Habit = (joint, out, right) =>
 const on =
   (habit: Habit): Slip<Plan> =>
   (taken, _, { piece }) => {
-    const at = PIECES.findIndex((one) => one === piece);
+    const at = PIECES.indexOf(piece);
     const { joint, wanted, measured, verdicts } = taken;
     const [length, right] = [measured[at], verdicts[at]];
     if (length === undefined || right === undefined) return null;
