@@ -1,4 +1,5 @@
 import { stepsModel } from '../parts/steps.ts';
+import { attachToSteel } from './attachToSteel.ts';
 import { dropLoad } from './dropLoad.ts';
 import { loadPerFoot } from './loadPerFoot.ts';
 import { longestSpan } from './longestSpan.ts';
@@ -27,4 +28,5 @@ export const supporting = {
   'strut-length': strutLength,
   'string-and-level': stringAndLevel,
   'plumb-drop': plumbDrop,
+  'attach-to-steel': attachToSteel,
 };
