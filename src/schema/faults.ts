@@ -52,7 +52,11 @@ function faultsOfIssue(issue: Issue, given: unknown): readonly Fault[] {
  */
 function unionFaults(issue: z.core.$ZodIssueInvalidUnion, given: unknown): readonly Fault[] {
   const otherKind = (issues: readonly Issue[]) => (issues.some((i) => i.path.length === 0) ? 1 : 0);
-  const otherName = (issues: readonly Issue[]) => (issues.some((i) => i.path.at(-1) === 'kind') ? 1 : 0);
+  // Of a form that is told by a word, one told by another word was not meant.
+  const otherName = (issues: readonly Issue[]) =>
+    issues.some((i) => i.path.at(-1) === 'kind' || (i.code === 'invalid_union' && i.errors.length === 0))
+      ? 1
+      : 0;
   const [meant] = [...issue.errors].sort(
     (a, b) => otherKind(a) - otherKind(b) || otherName(a) - otherName(b) || a.length - b.length,
   );

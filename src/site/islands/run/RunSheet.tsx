@@ -20,8 +20,6 @@ import { Answer } from './Answer.tsx';
 import { Comes } from './Comes.tsx';
 import { type Example, Examples } from './Examples.tsx';
 import { Findings } from './Findings.tsx';
-import { KeptRuns } from './KeptRuns.tsx';
-import { LayOut } from './LayOut.tsx';
 import { Legs } from './Legs.tsx';
 import { SharedRun } from './SharedRun.tsx';
 import { useRuns } from './useRuns.ts';
@@ -31,6 +29,8 @@ import { type Draft, useWorkedRun } from './useWorkedRun.ts';
 /** None is asked for in the first moments of a page. */
 const standsPart = () => import('./Stands.tsx').then(({ Stands }) => Stands);
 const sharePart = () => import('./Share.tsx').then(({ Share }) => Share);
+const layOutPart = () => import('./LayOut.tsx').then(({ LayOut }) => LayOut);
+const keptPart = () => import('./KeptRuns.tsx').then(({ KeptRuns }) => KeptRuns);
 const cardPart = () => import('./JobCard.tsx').then(({ JobCard }) => JobCard);
 
 interface Props {
@@ -55,6 +55,8 @@ export default function RunSheet({ words, data, examples, children }: Props) {
   const Stands = useLater(standsPart);
   const Card = useLater(cardPart);
   const Share = useLater(sharePart);
+  const LayOut = useLater(layOutPart);
+  const KeptRuns = useLater(keptPart);
   const [today, setToday] = useState('');
   useEffect(() => setToday(new Date(now()).toISOString().slice(0, 10)), []);
 
@@ -120,7 +122,8 @@ export default function RunSheet({ words, data, examples, children }: Props) {
           </div>
         )}
         {begunRun && (
-          <LayOut
+          {LayOut !== null && (
+<LayOut
             run={run}
             data={data}
             settings={settings}
@@ -128,6 +131,7 @@ export default function RunSheet({ words, data, examples, children }: Props) {
             tell={tell}
             speak={speak}
           />
+)}
         )}
         {!begunRun && examples.length > 0 && (
           <details className="opens off-paper">
@@ -278,7 +282,8 @@ export default function RunSheet({ words, data, examples, children }: Props) {
             tell={tell}
           />
         )}
-        <KeptRuns
+        {KeptRuns !== null && (
+<KeptRuns
           kept={runs.kept}
           open={runs.open}
           examples={begunRun ? examples : []}
@@ -294,6 +299,7 @@ export default function RunSheet({ words, data, examples, children }: Props) {
           onExample={openExample}
           tell={tell}
         />
+)}
       </div>
       {begunRun && Card !== null && (
         <Card
