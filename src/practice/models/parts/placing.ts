@@ -49,3 +49,9 @@ export function stripOf(resolved: ResolvedRun, world: World, how: How): readonly
   const { tables, catalogue } = world;
   return drawRun(resolved, { tables, catalogue, views: ['strip'] }, how);
 }
+
+/** The legs in space, by working points: no piece and no cut is told. */
+export function isometricOf(resolved: ResolvedRun, world: World, how: How): readonly Drawing[] {
+  const { tables, catalogue } = world;
+  return drawRun(resolved, { tables, catalogue, views: ['isometric'] }, how);
+}
