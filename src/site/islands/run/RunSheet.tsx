@@ -121,9 +121,8 @@ export default function RunSheet({ words, data, examples, children }: Props) {
             </ul>
           </div>
         )}
-        {begunRun && (
-          {LayOut !== null && (
-<LayOut
+        {begunRun && LayOut !== null && (
+          <LayOut
             run={run}
             data={data}
             settings={settings}
@@ -131,7 +130,6 @@ export default function RunSheet({ words, data, examples, children }: Props) {
             tell={tell}
             speak={speak}
           />
-)}
         )}
         {!begunRun && examples.length > 0 && (
           <details className="opens off-paper">
@@ -283,23 +281,23 @@ export default function RunSheet({ words, data, examples, children }: Props) {
           />
         )}
         {KeptRuns !== null && (
-<KeptRuns
-          kept={runs.kept}
-          open={runs.open}
-          examples={begunRun ? examples : []}
-          onOpen={(id) => {
-            const found = runs.kept.find((one) => one.id === id);
-            if (found !== undefined) show(found.file, id);
-          }}
-          onNew={() => show(blank)}
-          onCopy={() =>
-            runs.show({ ...file, name: tell('yourRun.copyOf', { name: file.name || file.number }) })
-          }
-          onRemove={runs.remove}
-          onExample={openExample}
-          tell={tell}
-        />
-)}
+          <KeptRuns
+            kept={runs.kept}
+            open={runs.open}
+            examples={begunRun ? examples : []}
+            onOpen={(id) => {
+              const found = runs.kept.find((one) => one.id === id);
+              if (found !== undefined) show(found.file, id);
+            }}
+            onNew={() => show(blank)}
+            onCopy={() =>
+              runs.show({ ...file, name: tell('yourRun.copyOf', { name: file.name || file.number }) })
+            }
+            onRemove={runs.remove}
+            onExample={openExample}
+            tell={tell}
+          />
+        )}
       </div>
       {begunRun && Card !== null && (
         <Card
