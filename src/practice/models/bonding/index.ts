@@ -1,4 +1,18 @@
 import { bareMetal } from './bareMetal.ts';
+import { expansionGap } from './expansionGap.ts';
+import { expansionSpacing } from './expansionSpacing.ts';
+import { gapTwice } from './gapTwice.ts';
+import { groundPath } from './groundPath.ts';
+import { jumperList } from './jumperList.ts';
+import { jumperSize } from './jumperSize.ts';
 
 /** Bonding, expansion, the transition from ladder tray. */
-export const bonding = { 'bare-metal': bareMetal };
+export const bonding = {
+  'bare-metal': bareMetal,
+  'jumper-list': jumperList,
+  'jumper-size': jumperSize,
+  'ground-path': groundPath,
+  'expansion-spacing': expansionSpacing,
+  'expansion-gap': expansionGap,
+  'gap-twice': gapTwice,
+};
