@@ -12,7 +12,7 @@ const wants = {
 } as const;
 type D = Drawn<typeof wants>;
 
-/** Per cent of the lower flammable limit. The permit says where work ends; the meter's own alarm may come later. */
+/** Per cent of the lower flammable limit. The permit says where work ends; whoever waits for the horn goes on at any. */
 export const gas = <T extends { readonly gas: number; readonly gasLimit: string }>(): Scene<T> =>
   heldAgainst({
     seen: (d) => d.gas,
@@ -21,7 +21,7 @@ export const gas = <T extends { readonly gas: number; readonly gasLimit: string 
     atLimit: 'fails',
     right: 'stop',
     unit: '%',
-    habits: { tenAlways: () => 10, waitsForAlarm: () => 20 },
+    habits: { tenAlways: () => 10, waitsForAlarm: () => Infinity },
   });
 const tested: Scene<D> = heldAgainst({
   seen: (d) => d.ago,

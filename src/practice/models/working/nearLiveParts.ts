@@ -21,7 +21,7 @@ const boundary: Scene<D> = heldAgainst({
   atLimit: 'holds',
   right: 'stop',
   unit: 'in',
-  habits: { leastOfTheTable: () => 42, armsLength: () => 30 },
+  habits: { leastOfTheTable: () => 42, armsLength: () => 20 },
 });
 /** The end of the rod counts, not the feet of the one who carries it. */
 const rod: Scene<D> = {

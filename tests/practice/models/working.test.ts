@@ -1,0 +1,587 @@
+/**
+ * Right answers and those of slips in orders of work, safe work and decisions, worked by hand. Limits: 29 CFR 1926.501(b)(1)
+ * (6 ft), 1926.52 table D-2 (90 dBA), 1926.1053(b)(1) (36 in), 1926.1408 table A (10 ft), Washington WAC 296-307-49503 (35 ft);
+ * permits, site figures, weights and torques are training values; what else stands here is common practice, no source.
+ */
+import { describe, expect, test } from 'vitest';
+import { readLength, type Ticks } from '../../../src/trade/length.ts';
+import { draw, family, finding, grade, job } from '../means.ts';
+
+const at = (text: string): Ticks => readLength(text);
+
+type Reply = 'go' | 'ask' | 'stop';
+/** Fills up the scenes that a model asks for: one that may go on, one that is stopped. */
+interface Pool {
+  readonly id: string;
+  readonly asks: number;
+  readonly values: Readonly<Record<string, unknown>>;
+  readonly go: string;
+  readonly stop: string;
+}
+/** What is answered in a scene, rightly or with a habit, once these values are drawn. */
+function reply(pool: Pool, scene: string, values: Readonly<Record<string, unknown>>, habit?: string) {
+  const fill = Array.from({ length: pool.asks - 2 }, () => pool.stop);
+  const made = job(pool.id, {
+    ...pool.values,
+    ...values,
+    scenes: [scene, pool.go, ...fill],
+  });
+  return habit === undefined ? made.answer('scene-1') : made.slipped(habit, 'scene-1');
+}
+type Row = readonly [scene: string, values: object, habit: string | undefined, wanted: Reply];
+const rows = (pool: Pool, all: readonly Row[]) =>
+  test.each(all)('%s %j %s: %s', (scene, values, habit, wanted) =>
+    expect(reply(pool, scene, values as Record<string, unknown>, habit)).toBe(wanted),
+  );
+
+describe('start of work', () => {
+  const pool = {
+    id: 'start-of-work',
+    asks: 4,
+    values: { noise: 80, noiseFrom: '85', bundle: 80, each: '50' },
+    go: 'dressed',
+    stop: 'gloves',
+  };
+  rows(pool, [
+    ['noise', { noise: 84 }, undefined, 'go'],
+    ['noise', { noise: 85 }, undefined, 'stop'],
+    ['noise', { noise: 88 }, 'lawNotSite', 'go'],
+    ['noise', { noise: 99 }, 'onlyWhenItHurts', 'go'],
+    // 80 lb is 40 each; 100 lb is 50 each, the limit itself.
+    ['lift', { bundle: 100 }, undefined, 'go'],
+    ['lift', { bundle: 101 }, undefined, 'ask'],
+    ['lift', { bundle: 101 }, 'liftsAnyway', 'go'],
+    ['lift', { bundle: 80 }, 'weightNotShared', 'ask'],
+    ['gloves', {}, 'glovesAtDrill', 'go'],
+    ['card', {}, undefined, 'ask'],
+  ]);
+});
+
+describe('saw and drill', () => {
+  const pool = {
+    id: 'saw-and-drill',
+    asks: 4,
+    values: { teeth: '24', wall: 0.1, rpm: 3000, most: 4000, free: 4, freeMost: 6 },
+    go: 'vise',
+    stop: 'guard',
+  };
+  rows(pool, [
+    // 24 x 0.1 = 2.4 teeth; 14 x 0.1 = 1.4.
+    ['blade', {}, undefined, 'go'],
+    ['blade', { teeth: '14' }, undefined, 'stop'],
+    ['blade', { teeth: '14' }, 'anyBlade', 'go'],
+    ['speed', { rpm: 4000 }, undefined, 'go'],
+    ['speed', { rpm: 4001 }, undefined, 'stop'],
+    ['overhang', { free: 6 }, undefined, 'go'],
+    ['overhang', { free: 7 }, undefined, 'stop'],
+  ]);
+});
+
+describe('hot work', () => {
+  const pool = {
+    id: 'hot-work',
+    asks: 4,
+    values: { bare: 50, covered: 20, watch: '60', stood: 70, left: 30, cut: 10 },
+    go: 'swept',
+    stop: 'blow',
+  };
+  rows(pool, [
+    ['bare-sacks', { bare: 33 }, undefined, 'stop'],
+    ['bare-sacks', { bare: 37 }, undefined, 'go'],
+    ['bare-sacks', { bare: 25 }, 'twentyIsEnough', 'go'],
+    ['bare-sacks', { bare: 15 }, 'sparksLandNear', 'go'],
+    ['covered', { covered: 20 }, undefined, 'go'],
+    ['covered', { covered: 20 }, 'coverNotCounted', 'stop'],
+    ['watch-leaves', { stood: 59 }, undefined, 'stop'],
+    ['watch-leaves', { stood: 60 }, undefined, 'go'],
+    ['watch-leaves', { stood: 40 }, 'halfHourAlways', 'go'],
+    ['watch-leaves', { stood: 25 }, 'nothingGlows', 'go'],
+    ['permit-ends', { left: 10, cut: 20 }, undefined, 'ask'],
+    ['permit-ends', { left: 10, cut: 20 }, 'pastThePermit', 'go'],
+    ['permit-ends', { left: 20, cut: 10 }, undefined, 'go'],
+    ['smell', {}, undefined, 'stop'],
+  ]);
+});
+
+describe('at height', () => {
+  const pool = {
+    id: 'at-height',
+    asks: 4,
+    values: { height: 3, site: '4', above: 40, wind: 12, plate: '28' },
+    go: 'named',
+    stop: 'webbing',
+  };
+  rows(pool, [
+    ['edge', { height: 3 }, undefined, 'go'],
+    ['edge', { height: 4 }, undefined, 'stop'],
+    ['edge', { height: 5 }, 'lawNotSite', 'go'],
+    ['edge', { height: 5, site: '6' }, undefined, 'go'],
+    ['edge', { height: 6, site: '6' }, undefined, 'stop'],
+    ['edge', { height: 9, site: '6' }, 'tenFeet', 'go'],
+    ['edge', { height: 13, site: '6' }, 'keepsBalance', 'go'],
+    ['ladder', { above: 36 }, undefined, 'go'],
+    ['ladder', { above: 35 }, undefined, 'stop'],
+    ['ladder', { above: 20 }, 'footIsEnough', 'go'],
+    ['lift', { wind: 28 }, undefined, 'go'],
+    ['lift', { wind: 29 }, undefined, 'stop'],
+  ]);
+});
+
+describe('lock-out', () => {
+  const pool = {
+    id: 'lock-out',
+    asks: 4,
+    values: { people: 4, locks: 4, volts: '0', psi: '0', card: 12, apart: '0' },
+    go: 'proven',
+    stop: 'lunch',
+  };
+  rows(pool, [
+    ['locks', {}, undefined, 'go'],
+    ['locks', { locks: 3 }, undefined, 'stop'],
+    ['locks', { locks: 3 }, 'oneMissing', 'go'],
+    ['locks', { locks: 1 }, 'oneForAll', 'go'],
+    ['reading', { volts: '0' }, undefined, 'go'],
+    ['reading', { volts: '4' }, undefined, 'stop'],
+    ['reading', { volts: '46' }, 'smallIsDead', 'go'],
+    ['reading', { volts: '120' }, 'straysIgnored', 'go'],
+    ['pressure', { psi: '15' }, undefined, 'stop'],
+    ['number', { apart: '2' }, undefined, 'ask'],
+  ]);
+});
+
+describe('dropped objects', () => {
+  const pool = {
+    id: 'dropped-objects',
+    asks: 4,
+    values: { tool: 6, tether: 8, zone: 15, person: 30, load: 200, sling: 300, up: 12, missing: '0' },
+    go: 'pouch',
+    stop: 'thrown',
+  };
+  rows(pool, [
+    ['tether', { tool: 8 }, undefined, 'go'],
+    ['tether', { tool: 8.5 }, undefined, 'stop'],
+    ['zone', { person: 12 }, undefined, 'stop'],
+    ['zone', { person: 12 }, 'tenFeetClear', 'go'],
+    ['zone', { person: 5 }, 'onlyShouts', 'go'],
+    ['sling', { load: 301 }, undefined, 'stop'],
+    ['sling', { load: 301 }, 'usesUpTheReserve', 'go'],
+    ['count', { missing: '1' }, undefined, 'stop'],
+    ['count', { missing: '1' }, 'oneTurnsUp', 'go'],
+    ['count', { missing: '2' }, 'countsNot', 'go'],
+  ]);
+});
+
+describe('near live parts', () => {
+  const pool = {
+    id: 'near-live-parts',
+    asks: 4,
+    values: { boundary: '48', reach: 60, stand: 100, rod: 20, line: 15 },
+    go: 'dead',
+    stop: 'leads',
+  };
+  rows(pool, [
+    ['boundary', { reach: 47 }, undefined, 'stop'],
+    ['boundary', { reach: 49 }, undefined, 'go'],
+    ['boundary', { reach: 44 }, 'leastOfTheTable', 'go'],
+    ['boundary', { reach: 25 }, 'armsLength', 'go'],
+    // 100 - 60 = 40 is inside 48; 100 - 20 = 80 is not.
+    ['rod', { rod: 60 }, undefined, 'stop'],
+    ['rod', { rod: 60 }, 'feetNotRod', 'go'],
+    ['rod', {}, undefined, 'go'],
+    ['line', { line: 9 }, undefined, 'stop'],
+    ['line', { line: 8 }, 'sixFeetFromLine', 'go'],
+  ]);
+});
+
+describe('classified area', () => {
+  const pool = {
+    id: 'classified-area',
+    asks: 4,
+    values: { gas: 1, gasLimit: '5', ago: 10, every: '30', inch: '2' },
+    go: 'hand-saw',
+    stop: 'phone',
+  };
+  rows(pool, [
+    ['gas', { gas: 4.5 }, undefined, 'go'],
+    ['gas', { gas: 5.5 }, undefined, 'stop'],
+    ['gas', { gas: 8 }, 'tenAlways', 'go'],
+    ['gas', { gas: 15 }, 'waitsForAlarm', 'go'],
+    ['tested', { ago: 32 }, undefined, 'stop'],
+    ['tested', { ago: 32 }, 'testedThisMorning', 'go'],
+    ['alarm', {}, 'finishFirst', 'go'],
+    ['silent', {}, undefined, 'ask'],
+  ]);
+});
+
+describe('go, ask or stop', () => {
+  const pool = {
+    id: 'go-ask-stop',
+    asks: 8,
+    values: {
+      height: 3,
+      site: '6',
+      bare: 50,
+      watch: '30',
+      stood: 40,
+      gas: 1,
+      gasLimit: '10',
+      off: 3,
+      torque: 15,
+      stated: 15,
+      span: 5,
+      spanMost: '6',
+    },
+    go: 'dead',
+    stop: 'alarm',
+  };
+  rows(pool, [
+    ['alarm', {}, 'finishFirst', 'go'],
+    ['tray-anchor', {}, 'harnessToTray', 'go'],
+    ['unknown', {}, 'movesUnknownCable', 'go'],
+    ['conflict', {}, undefined, 'ask'],
+    ['conflict', {}, 'bendsRound', 'go'],
+    ['torque', { torque: 13 }, undefined, 'stop'],
+    ['torque', { torque: 13 }, 'tightByFeel', 'go'],
+    ['span', { span: 7 }, undefined, 'ask'],
+    ['span', { span: 7 }, 'ladderSpan', 'go'],
+    ['span', { span: 9 }, 'spanByEye', 'go'],
+  ]);
+});
+
+describe('support before opening', () => {
+  const pool = {
+    id: 'support-before-opening',
+    asks: 4,
+    values: { free: 10, freeMost: '18', stand: 22, feet: 6, tray: 1.2, cables: 5.2 },
+    go: 'both-sides',
+    stop: 'below',
+  };
+  rows(pool, [
+    ['hangs', { free: 19 }, undefined, 'stop'],
+    ['hangs', { free: 17 }, undefined, 'go'],
+    // 6.4 lb/ft x 6 ft / 2 = 19.2 lb; on 10 ft 32 lb, the tray alone 6.
+    ['stand', {}, undefined, 'go'],
+    ['stand', { feet: 10 }, undefined, 'stop'],
+    ['stand', { feet: 10 }, 'cablesForgotten', 'go'],
+    ['widen', {}, 'jointsWidened', 'go'],
+  ]);
+});
+
+describe('scenes as they are answered', () => {
+  const SAFE = [
+    'start-of-work',
+    'saw-and-drill',
+    'hot-work',
+    'at-height',
+    'lock-out',
+    'dropped-objects',
+    'near-live-parts',
+    'classified-area',
+    'go-ask-stop',
+    'support-before-opening',
+  ];
+  const drawnOf = SAFE.flatMap((id) => Array.from({ length: 20 }, (_, i) => draw(id, `scenes-${i}`)));
+  test('a stop holds wherever asking is enough, and nowhere else than where it is right', () => {
+    for (const drawn of drawnOf)
+      for (const { id } of drawn.family.asks) {
+        const { verdict } = finding(drawn, id, 'stop');
+        expect(verdict).toBe(drawn.right[id] === 'go' ? 'rework' : 'holds');
+      }
+  });
+  test('every wrong answer has its mistake', () => {
+    for (const drawn of drawnOf)
+      for (const { id } of drawn.family.asks)
+        for (const answer of ['go', 'ask', 'stop']) {
+          const found = finding(drawn, id, answer);
+          if (found.verdict !== 'holds') expect(found.mistake).not.toBeNull();
+        }
+  });
+  test('no one answer does for all', () => {
+    for (const drawn of drawnOf)
+      for (const answer of ['go', 'ask', 'stop']) {
+        const all = Object.fromEntries(drawn.family.asks.map(({ id }) => [id, answer]));
+        expect(grade(drawn, all).passed).toBe(false);
+      }
+  });
+});
+
+type SlipRow = readonly [slip: string, ask: string, wanted: number | string | null];
+const slips = (made: ReturnType<typeof job>, all: readonly SlipRow[]) =>
+  test.each(all)('%s on %s', (slip, ask, wanted) => {
+    const answer = made.slipped(slip, ask);
+    if (typeof wanted === 'number') expect(answer).toBeCloseTo(wanted, 9);
+    else expect(answer).toBe(wanted);
+  });
+
+describe('tools for the place', () => {
+  // Stainless, 20 ft up, classified: cold saw, stainless brush, tether, marked lamp.
+  const made = job('tools-for-the-place', {
+    metal: 'stainless',
+    area: 'division-2',
+    height: 20,
+    tool: 4.5,
+    battery: 1.6,
+    torque: 12,
+  });
+  test('right', () =>
+    expect(['blade', 'brush', 'tether', 'lamp', 'wrench'].map(made.answer)).toEqual([
+      'blade-stainless',
+      'brush-stainless',
+      'tether-10',
+      'lamp-division-2',
+      'small',
+    ]));
+  slips(made, [
+    ['grinder', 'blade', 'grinder'],
+    ['carbonSteel', 'brush', 'brush-galvanised'],
+    ['untethered', 'tether', 'none'],
+    ['batteryForgotten', 'tether', 'tether-5'],
+    ['weightDoubled', 'tether', 'tether-15'],
+    ['plainLamp', 'lamp', 'lamp-plain'],
+    ['impact', 'wrench', 'impact'],
+    ['outOfRange', 'wrench', 'large'],
+    ['steelOnAluminium', 'blade', null],
+  ]);
+});
+
+describe('revision and kit', () => {
+  // Card C, drawing D, D is current; a steel kit on aluminium: two faults.
+  const values = {
+    current: 3,
+    cardBehind: 1,
+    drawingBehind: 0,
+    tray: 'aluminium',
+    trayWidth: '4',
+    otherMetal: 'steel',
+    otherWidth: 'same',
+    sheet: 101,
+  };
+  const made = job('revision-and-kit', values);
+  test('right', () =>
+    expect(['papers', 'kit', 'count', 'next'].map(made.answer)).toEqual(['card', 'metal', 2, 'report']));
+  slips(made, [
+    ['stoppedAtFirst', 'count', 1],
+    ['tookNewer', 'next', 'newer'],
+    ['swappedKit', 'next', 'swap'],
+    ['wentOn', 'next', 'go-on'],
+    ['paperAgainstPaper', 'papers', 'drawing'],
+    ['papersNotLookedAt', 'papers', 'none'],
+    ['metalNotLookedAt', 'kit', 'fits'],
+    ['reportedNothing', 'next', null],
+  ]);
+  test('both papers old in the same way', () => {
+    const old = job('revision-and-kit', { ...values, drawingBehind: 1, otherMetal: 'same' });
+    expect([old.answer('papers'), old.answer('count')]).toEqual(['both', 2]);
+    expect(old.slipped('paperAgainstPaper', 'papers')).toBe('none');
+  });
+  test('nothing to report', () => {
+    const fine = job('revision-and-kit', { ...values, cardBehind: 0, otherMetal: 'same' });
+    expect([fine.answer('count'), fine.answer('next')]).toEqual([0, 'go-on']);
+  });
+});
+
+describe('splice fasteners', () => {
+  const values = { width: 'card-4', lengths: 6, large: 1, proud: 3, empty: 0 };
+  const made = job('splice-fasteners', values);
+  // 5 splices of 4 are 20; 1 + 3 are not as they must be.
+  test('right', () => expect(['wanted', 'good', 'verdict'].map(made.answer)).toEqual([20, 16, 'rework']));
+  slips(made, [
+    ['spliceALength', 'wanted', 24],
+    ['oneASide', 'wanted', 10],
+    ['sidesForgotten', 'wanted', 40],
+    ['largeCounted', 'good', 17],
+    ['proudCounted', 'good', 19],
+    ['mostAreIn', 'verdict', 'accept'],
+  ]);
+  test('all as they must be', () =>
+    expect(job('splice-fasteners', { ...values, large: 0, proud: 0 }).answer('verdict')).toBe('accept'));
+  test('the last fault overlooked lets it pass', () =>
+    expect(job('splice-fasteners', { ...values, large: 0 }).slipped('proudCounted', 'verdict')).toBe(
+      'accept',
+    ));
+});
+
+describe('splice place', () => {
+  const values = (from: string, span = 'inner') =>
+    job('splice-place', {
+      width: 'card-4',
+      kind: 'sleeve',
+      span,
+      first: at("12'"),
+      length: at("6'"),
+      from: at(from),
+    });
+  // A 72-in span: quarter point at 18; the sleeve is 10 1/8 long, so it lies over the support within 5 1/16.
+  test.each([
+    ['12', 'inner', 12, 'holds'],
+    ['17 1/2', 'inner', 17.5, 'holds'],
+    ['18 1/2', 'inner', 18.5, 'past'],
+    ['36', 'inner', 36, 'past'],
+    ['60', 'inner', 12, 'holds'],
+    ['4', 'inner', 4, 'over-support'],
+    ['12', 'end', 12, 'wrong-span'],
+    ['12', 'single', 12, 'wrong-span'],
+  ])('%s in, %s', (from, span, nearest, verdict) => {
+    const made = values(from, span);
+    expect(made.answer('nearest')).toBeCloseTo(nearest, 9);
+    expect([made.answer('quarter'), made.answer('verdict')]).toEqual([18, verdict]);
+  });
+  test('on the quarter point itself it is drawn again', () => expect(values('18').plan).toBeNull());
+  slips(values('60'), [
+    ['fromFirst', 'nearest', 60],
+    ['fromEdge', 'nearest', 12 - 5.0625],
+    ['third', 'quarter', 24],
+    ['halfOfIt', 'quarter', 36],
+    ['inTheMiddle', 'verdict', 'past'],
+  ]);
+  slips(values('36'), [['inTheMiddle', 'verdict', 'holds']]);
+  slips(values('4'), [['overSupport', 'verdict', 'holds']]);
+  slips(values('12', 'end'), [['anySpan', 'verdict', 'holds']]);
+});
+
+describe('step and gap', () => {
+  const row = (step: string, gap: string) => ({ step: at(step), gap: at(gap) });
+  const made = (stated: string) =>
+    job('step-and-gap', {
+      width: 'card-4',
+      stated,
+      splices: [row('1/16', '1/8'), row('5/64', '3/32'), row('1/32', '3/8')],
+    });
+  const all = (one: ReturnType<typeof job>) => ['splice-1', 'splice-2', 'splice-3'].map(one.answer);
+  test('nothing stated: 1/16 and 1/8', () => expect(all(made('nothing'))).toEqual(['holds', 'step', 'gap']));
+  test('a sixteenth stated', () => expect(made('sixteenth').plan).toBeNull());
+  test('a quarter stated', () => expect(all(made('quarter'))).toEqual(['holds', 'step', 'gap']));
+  slips(made('nothing'), [
+    ['gapMadeUp', 'splice-3', 'holds'],
+    ['stepLetPass', 'splice-2', 'holds'],
+    ['limitFails', 'splice-1', 'both'],
+    // 5/64 under 1/8, and 3/32 over 1/16.
+    ['limitsExchanged', 'splice-2', 'gap'],
+  ]);
+});
+
+describe('strut and rod', () => {
+  const hanger = (fault: string, hung: string) => ({
+    fault,
+    hung,
+    more: at('1/8'),
+    less: at('1/16'),
+    over: 0,
+    under: 5,
+  });
+  const made = job('strut-and-rod', {
+    rod: 'half',
+    stated: 30,
+    hangers: [
+      hanger('none', 'through'),
+      hanger('rod', 'clamp'),
+      hanger('strap', 'clamp'),
+      hanger('torque', 'clamp'),
+    ],
+  });
+  test('right', () =>
+    expect([1, 2, 3, 4].map((n) => made.answer(`hanger-${n}`))).toEqual(['holds', 'rod', 'strap', 'torque']));
+  slips(made, [
+    ['rodUnseen', 'hanger-2', 'holds'],
+    ['strapForgotten', 'hanger-3', 'holds'],
+    ['tightByFeel', 'hanger-4', 'holds'],
+    ['strapEverywhere', 'hanger-1', 'strap'],
+    ['twiceTheRod', 'hanger-1', 'rod'],
+  ]);
+});
+
+describe('hit and miss', () => {
+  const made = (critical: string, other: number, missed: number, alarms: number) =>
+    job('hit-and-miss', { critical: 3, criticalMissed: critical, other, missed, alarms });
+  // 9 of 10 others; 1 of 13 entries is none.
+  const good = made('0', 10, 1, 1);
+  test('good enough', () => {
+    expect(good.answer('hits')).toBe(90);
+    expect(good.answer('false-alarms')).toBeCloseTo(100 / 13, 9);
+    expect(good.answer('verdict')).toBe('holds');
+  });
+  slips(good, [
+    ['pooled', 'hits', (12 / 13) * 100],
+    ['alarmsAsHits', 'hits', 100],
+    ['falseOfHits', 'false-alarms', 100 / 12],
+    // 13 entries and 13 faults: the same by chance.
+    ['falseOfFaults', 'false-alarms', null],
+  ]);
+  test('one critical fault missed', () => {
+    expect(made('1', 10, 1, 1).answer('verdict')).toBe('again');
+    expect(made('1', 10, 1, 1).slipped('criticalLikeOthers', 'verdict')).toBe('holds');
+  });
+  test('7 of 10 others; 3 of 15 entries', () => {
+    expect(made('0', 10, 3, 0).answer('verdict')).toBe('again');
+    expect(made('0', 10, 1, 3).answer('verdict')).toBe('again');
+    expect(made('0', 10, 1, 3).slipped('falseLetPass', 'verdict')).toBe('holds');
+  });
+  test('on the limit itself it is drawn again', () => expect(made('0', 10, 2, 0).plan).toBeNull());
+});
+
+describe('who closes', () => {
+  const person = (did: string, shown: string) => ({ did, shown, days: 30 });
+  const made = (...people: readonly ReturnType<typeof person>[]) =>
+    job('who-closes', { fault: 'splice', people });
+  const own = made(
+    person('built', 'yes'),
+    person('mended', 'yes'),
+    person('neither', 'lapsed'),
+    person('neither', 'practice'),
+  );
+  test('the one who put it right could have inspected before, and may not close', () =>
+    expect([own.answer('inspect'), own.answer('close')]).toEqual(['person-2', 'none']));
+  slips(own, [
+    ['menderCloses', 'close', 'person-2'],
+    ['builderInspects', 'inspect', 'person-1'],
+    ['builderInspects', 'close', 'person-1'],
+    ['lapsedTaken', 'close', 'person-3'],
+    ['practiceTaken', 'close', 'person-4'],
+    ['overlooked', 'inspect', 'none'],
+  ]);
+  test('one who did neither does both', () => {
+    const fresh = made(
+      person('built', 'yes'),
+      person('mended', 'lapsed'),
+      person('neither', 'yes'),
+      person('neither', 'practice'),
+    );
+    expect([fresh.answer('inspect'), fresh.answer('close')]).toEqual(['person-3', 'person-3']);
+  });
+  test('two who may: drawn again', () =>
+    expect(
+      made(
+        person('built', 'yes'),
+        person('mended', 'lapsed'),
+        person('neither', 'yes'),
+        person('neither', 'yes'),
+      ).plan,
+    ).toBeNull());
+});
+
+describe('orders of work', () => {
+  /** An order that holds, as the mistake's step done too late breaks it. */
+  test.each([
+    ['order-of-hot-work', 'cut-before-permit'],
+    ['order-of-lock-out', 'work-before-test'],
+    ['order-of-tie-off', 'step-before-hook'],
+    ['order-in-classified-area', 'work-before-gas'],
+    ['order-of-planning', 'cut-before-walk'],
+    ['order-of-marking', 'waste-before-line'],
+    ['order-of-splicing', 'tighten-before-bolts'],
+    ['order-of-sleeve', 'slide-before-mark'],
+    ['order-of-fitting', 'release-before-support'],
+    ['order-of-correcting', 'loosen-before-support'],
+    ['order-of-the-job', 'cables-before-bond'],
+    ['order-of-inspection', 'bonding-before-documents'],
+  ])('%s: %s is a critical point', (id, mistake) => {
+    const found = Array.from({ length: 60 }, (_, i) => draw(id, `order-${i}`)).find((drawn) =>
+      drawn.wrong.some((w) => w.mistake.id === mistake),
+    );
+    if (found === undefined) throw new Error(`${id}: no draw has ${mistake}`);
+    const wrong = found.wrong.find((w) => w.mistake.id === mistake);
+    expect(finding(found, 'order', wrong?.answer)).toMatchObject({ verdict: 'rework', mistake });
+    expect(grade(found, { order: wrong?.answer }).passed).toBe(false);
+    expect(family(id).critical).toEqual(['order']);
+  });
+});
