@@ -93,7 +93,7 @@ export const splicePlace = slippingModel<typeof wants, Job>({
     verdict: { kind: 'choice', answer: verdict, steps: () => [] },
   },
   slips: {
-    inTheMiddle: (job) => ({ ...job, does: 'middle' }),
+    inTheMiddle: (job) => (job.drawn.span === 'inner' ? { ...job, does: 'middle' } : null),
     anySpan: (job) => ({ ...job, passes: { ...job.passes, anySpan: true } }),
     overSupport: (job) => ({ ...job, passes: { ...job.passes, overSupport: true } }),
     third: (job) => ({ ...job, share: 1 / 3 }),
