@@ -1,5 +1,6 @@
 /** Accept, recut, scrap (T06): three pieces cut to one length, held against the tolerance of the joint that they go to. */
-import { formatLength, fromInches, inches, type Ticks, ticks } from '../../../trade/length.ts';
+import { fromInches, inches, type Ticks, ticks } from '../../../trade/length.ts';
+import { shortLength } from '../../../trade/shortLength.ts';
 import { type Drawn, model, type Slip } from '../../model.ts';
 
 const wants = {
@@ -86,8 +87,12 @@ const ask = (at: 0 | 1 | 2) =>
     steps: ({ joint, wanted, measured, verdicts }: Plan) => {
       const out = ticks((measured[at] as Ticks) - wanted);
       const key = out === 0 ? 'asWanted' : out > 0 ? 'pieceLong' : 'pieceShort';
-      const values = { number: at + 1, out: formatLength(ticks(Math.abs(out))) };
-      return [{ say: `cutting.${key}`, values }, { say: `cutting.${joint}${SAID[verdicts[at] as Verdict]}` }];
+      const values = { number: at + 1, out: shortLength(ticks(Math.abs(out))) };
+      const limit = shortLength(fromInches(LIMITS[joint].short));
+      return [
+        { say: `cutting.${key}`, values },
+        { say: `cutting.${joint}${SAID[verdicts[at] as Verdict]}`, values: { limit } },
+      ];
     },
   }) as const;
 

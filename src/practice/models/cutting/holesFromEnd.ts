@@ -3,6 +3,7 @@ import { KERF } from '../../../trade/habits.ts';
 import { formatLength, inches, type Ticks, ticks } from '../../../trade/length.ts';
 import { shortLength } from '../../../trade/shortLength.ts';
 import { type Drawn, model, type Slip, type World } from '../../model.ts';
+import { drawHoles, holesSays } from '../parts/markedLength.ts';
 import { read } from '../parts/reads.ts';
 
 const wants = {
@@ -14,7 +15,7 @@ const wants = {
 /** Where the two holes come, from the end with the factory holes. */
 interface Plan {
   readonly width: string;
-  readonly kept: string;
+  readonly kept: 'end-a' | 'end-b';
   readonly length: Ticks;
   /** Centres of plate holes from an end, the outer one first. */
   readonly holes: readonly [Ticks, Ticks];
@@ -75,7 +76,12 @@ export const holesFromEnd = model<typeof wants, Plan>({
     exchanged: ({ outer, inner, ...taken }) => ({ ...taken, outer: inner, inner: outer }),
     added: both((at, hole) => at + 2 * hole),
   },
-  figures: () => [],
-  figured: () => [],
-  says: ['cutting.hole'],
+  figures: ({ kept, length, holes: [first, second] }, _, how) => [
+    drawHoles(
+      { kept, length: formatLength(length), first: shortLength(first), second: shortLength(second) },
+      how,
+    ),
+  ],
+  figured: ({ length }) => [length],
+  says: ['cutting.hole', ...holesSays],
 });

@@ -2,6 +2,7 @@
 import { formatLength, inches, type Ticks, ticks } from '../../../trade/length.ts';
 import { shortLength } from '../../../trade/shortLength.ts';
 import { type Drawn, model, type Slip, type World } from '../../model.ts';
+import { drawMark, markSays } from '../parts/markedLength.ts';
 import { read } from '../parts/reads.ts';
 
 const wants = {
@@ -100,7 +101,10 @@ export const wasteSide = model<typeof wants, Plan>({
     /** The piece's part of the saw cut goes to the rest as well. */
     restGrows: (taken) => ({ ...taken, restHalves: -taken.halves }),
   },
-  figures: () => [],
+  figures: ({ drawn: { piece: side, ran } }, _, how) => [drawMark({ piece: side, ran }, how)],
   figured: () => [],
-  says: ['leftIsPiece', 'rightIsPiece', 'pieceGot', 'restGot'].map((key) => `cutting.${key}`),
+  says: [
+    ...['leftIsPiece', 'rightIsPiece', 'pieceGot', 'restGot'].map((key) => `cutting.${key}`),
+    ...markSays,
+  ],
 });

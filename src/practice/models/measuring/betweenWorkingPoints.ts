@@ -2,6 +2,7 @@
 import type { CutEnd } from '../../../run/pieces.ts';
 import type { Step } from '../../../trade/answer.ts';
 import { formatLength, fromInches, inches, type Ticks, ticks } from '../../../trade/length.ts';
+import { shortLength } from '../../../trade/shortLength.ts';
 import { type Drawn, model, type Slip, type World } from '../../model.ts';
 import {
   type Between,
@@ -93,7 +94,7 @@ export const betweenWorkingPoints = model<typeof wants, Plan>({
       steps: (plan) => [
         {
           say: 'measuring.facesToCut',
-          values: { insertion: formatLength(insertions(plan)), length: formatLength(cutOf(plan)) },
+          values: { insertion: shortLength(insertions(plan)), length: formatLength(cutOf(plan)) },
         },
       ],
       follows: {

@@ -122,7 +122,7 @@ export const lastPiece = model<typeof wants, Plan>({
       kind: 'number',
       answer: (plan) => inches(cutOf(plan)),
       steps: (plan) => [
-        { say: 'measuring.rest', values: { whole: plan.whole, length: formatLength(plan.distance) } },
+        { say: 'measuring.rest', values: { length: formatLength(plan.distance) } },
         { say: 'measuring.opened', values: { length: shortLength(plan.ends[0].share) } },
         { say: 'measuring.last', values: { length: formatLength(cutOf(plan)) } },
       ],

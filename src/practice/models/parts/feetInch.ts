@@ -1,5 +1,12 @@
 /** A length as the trade reads it, feet and inches apart, and what people who mix the two up make of it. */
-import { formatLength, fromInches, inches, TICKS_PER_FOOT, type Ticks, ticks } from '../../../trade/length.ts';
+import {
+  formatLength,
+  fromInches,
+  inches,
+  TICKS_PER_FOOT,
+  type Ticks,
+  ticks,
+} from '../../../trade/length.ts';
 
 export interface FeetInch {
   readonly feet: number;
