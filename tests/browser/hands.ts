@@ -148,10 +148,16 @@ async function setDown(
       await hands.choose(group.getByRole('radio'), index);
     }
     const targets = targetsOf(before, within, { kind: 'place', what: mark.what as PlaceWhat });
-    const target = nearest(targets, mark, ({ at }) => at ?? 0);
-    const box = group.getByRole('checkbox', { name: target.words, exact: true });
-    // Where a mark that was moved came to lie on this very place, the box is taken already: nothing to press.
-    if (!(await box.isChecked())) await hands.press(box);
+    if (Math.abs(mark.at - Math.round(mark.at)) > 1 / 128) {
+      await byMeasure(before, group, mark);
+      continue;
+    }
+    const taken = await group
+      .getByRole('checkbox', { checked: true })
+      .evaluateAll((all) => all.map((one) => one.getAttribute('aria-label')));
+    const free = targets.filter(({ words }) => !taken.includes(words));
+    const target = nearest(free, mark, ({ at }) => at ?? 0);
+    await hands.press(group.getByRole('checkbox', { name: target.words, exact: true }));
     let at = target.at ?? 0;
     const row = () =>
       group
@@ -165,6 +171,16 @@ async function setDown(
       at += on ? by : -by;
     }
   }
+}
+
+/** A place between whole inches is written down. */
+async function byMeasure({ page, hands }: Before, group: Locator, mark: PlacedAt) {
+  const entry = group.locator('.by-measure');
+  const summary = entry.locator('summary');
+  if (!(await entry.evaluate((details) => (details as HTMLDetailsElement).open))) await hands.press(summary);
+  await hands.pick(entry.getByLabel('Leg', { exact: true }), mark.leg);
+  await hands.write(page, entry.getByLabel('Feet', { exact: true }), formatLength(fromInches(mark.at), 64));
+  await hands.press(entry.getByRole('button', { name: 'Set it down there' }));
 }
 
 const short = (at: number) => formatLength(fromInches(at), 16).replace(/^0'-/, '');

@@ -179,3 +179,25 @@ describe.each(cases)('%s', (kind, made) => {
     await context.close();
   });
 });
+
+/** Kinds whose answers are laid out on a drawing, or of several things at once: each of their families takes its own way. */
+const LAID: readonly AskKind[] = ['place', 'faults', 'sticks', 'job'];
+const laid = [...families.values()].filter((family) => kindsOf(family).some((kind) => LAID.includes(kind)));
+
+test.each(laid.map(({ id }) => id))(
+  '%s: what the engine says is right can be given by keyboard, and holds',
+  async (id) => {
+    const family = families.get(id);
+    if (family === undefined) throw new Error(id);
+    for (const seed of ['2', '3']) {
+      const draw = drawOf(family, seed, world);
+      const made = { family, seed, right: draw.right, wrong: draw.right };
+      const { context, page, complaints } = await opened(phone, made);
+      await answerAll({ page, draw, world, language, hands: keys }, draw.right);
+      expect(await tape(page, keys)).toMatch(/^(It holds|All \d+ hold)$/);
+      expect(await wide(page)).toBe(360);
+      expect(complaints).toEqual([]);
+      await context.close();
+    }
+  },
+);

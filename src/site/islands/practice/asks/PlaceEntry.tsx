@@ -5,6 +5,7 @@ import { fromInches, inches } from '../../../../trade/length.ts';
 import { shortLength } from '../../../../trade/shortLength.ts';
 import { unbroken } from '../../../speak.ts';
 import { useLater } from '../../useLater.ts';
+import { ByMeasure } from './ByMeasure.tsx';
 import type { EntryProps } from './entry.ts';
 import { alongRun, runOf, sameMark } from './onRun.ts';
 
@@ -27,7 +28,7 @@ export function PlaceEntry(props: EntryProps<readonly PlacedAt[]>) {
   const text = (one: PlacedAt) =>
     tell('asks.placed', { what: nameOf(one), leg: one.leg, at: shortLength(fromInches(one.at)) });
   const give = (marks: readonly PlacedAt[], saying: string) => {
-    onAnswer(marks.length === 0 ? undefined : alongRun(marks, resolved));
+    onAnswer(marks.length === 0 ? undefined : marks);
     setSaid(saying);
   };
   const takeOff = (one: PlacedAt) =>
@@ -37,12 +38,18 @@ export function PlaceEntry(props: EntryProps<readonly PlacedAt[]>) {
     );
   const setDown = (one: PlacedAt) => {
     if (answer.some((other) => sameMark(other, one))) return;
-    give([...answer, one], tell('asks.setDown', { mark: text(one), count: answer.length + 1 }));
+    // In order along the run; a mark that is moved keeps its row, and its buttons the focus.
+    give(
+      alongRun([...answer, one], resolved),
+      tell('asks.setDown', { mark: text(one), count: answer.length + 1 }),
+    );
   };
+  /** By so many inches, over any mark that stands there already; never off the leg. */
   const move = (one: PlacedAt, by: number) => {
     const long = inches(resolved.byId.get(one.leg)?.length ?? fromInches(0));
-    const next = { ...one, at: Math.min(long, Math.max(0, one.at + by)) };
-    if (answer.some((other) => sameMark(other, next))) return;
+    let next = { ...one, at: one.at + by };
+    while (answer.some((other) => sameMark(other, next))) next = { ...next, at: next.at + Math.sign(by) };
+    if (next.at < 0 || next.at > long) return;
     give(
       answer.map((other) => (sameMark(other, one) ? next : other)),
       text(next),
@@ -101,8 +108,7 @@ export function PlaceEntry(props: EntryProps<readonly PlacedAt[]>) {
       ) : (
         <ul className="set-down">
           {answer.map((one, i) => (
-            // A mark that is moved stays the row that it was, so that its buttons keep the focus.
-            // biome-ignore lint/suspicious/noArrayIndexKey: see above
+            // biome-ignore lint/suspicious/noArrayIndexKey: a mark that is moved stays the row that it was
             <li key={i}>
               <span>{text(one)}</span>
               {(one.what === 'support' || one.what === 'splice') &&
@@ -132,6 +138,15 @@ export function PlaceEntry(props: EntryProps<readonly PlacedAt[]>) {
             </li>
           ))}
         </ul>
+      )}
+      {movable && (
+        <ByMeasure
+          resolved={resolved}
+          what={whats.find((one) => one.id === what)?.text ?? what}
+          onSet={(leg, at) => setDown({ leg, at, what })}
+          tell={tell}
+          speak={speak}
+        />
       )}
       <p className="spoken" role="status">
         {said}
