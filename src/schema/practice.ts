@@ -34,11 +34,11 @@ export function worldDataOf(library: Library): WorldData {
 export function practiceFaults(entries: Entries, lost: Lost): readonly FileFault[] {
   const { scenarios, sheets } = entries;
   const tasks = idsOf('tasks', entries, lost);
+  const works = new Set([...tasks, ...idsOf('tickets', entries, lost)]);
   const families = idsOf('scenarios', entries, lost);
   return [
-    ...[...scenarios, ...sheets].flatMap(({ file, data }) =>
-      missing(file, 'tasks', data.tasks, tasks, 'task'),
-    ),
+    ...scenarios.flatMap(({ file, data }) => missing(file, 'tasks', data.tasks, works, 'task')),
+    ...sheets.flatMap(({ file, data }) => missing(file, 'tasks', data.tasks, tasks, 'task')),
     ...sheets.flatMap(({ file, data }) =>
       data.families.flatMap(({ family }, i) =>
         missingOne(file, `families[${i}].family`, family, families, 'family'),

@@ -8,7 +8,7 @@ import type { AnyModel, Want } from '../practice/model.ts';
 import { models } from '../practice/models/index.ts';
 import { inches } from '../trade/length.ts';
 import { above0, count } from './fields.ts';
-import { plainId as id, taskId } from './ids.ts';
+import { plainId as id, workId } from './ids.ts';
 import { lengthAbove0, lengthFrom0 } from './length.ts';
 import { FIRST_LANGUAGE } from './words.ts';
 
@@ -157,8 +157,8 @@ const worked = z.strictObject({
 const shape = z.strictObject({
   id,
   title: texts,
-  /** Tasks that it exercises. */
-  tasks: z.array(taskId).min(1),
+  /** What it exercises, the first first: tasks, and safe work (W3). */
+  tasks: z.array(workId).min(1),
   /** Name of the model in src/practice/models. */
   model: id,
   /** Least share of asks that hold, in hundredths. */
