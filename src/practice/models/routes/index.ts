@@ -1,4 +1,5 @@
 import { findFaults } from './findFaults.ts';
+import { jobDrop } from './jobDrop.ts';
 import { jobWallRun } from './jobWallRun.ts';
 import { packLengths } from './packLengths.ts';
 import { placeAnchor } from './placeAnchor.ts';
@@ -9,6 +10,7 @@ import { placeSupports } from './placeSupports.ts';
 /** Runs laid out for each draw: placing, finding faults, packing lengths, jobs. */
 export const routes = {
   'find-faults': findFaults,
+  'job-drop': jobDrop,
   'job-wall-run': jobWallRun,
   'pack-lengths': packLengths,
   'place-anchor': placeAnchor,
