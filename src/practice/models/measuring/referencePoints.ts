@@ -6,6 +6,7 @@
 import { SOCKET } from '../../../trade/habits.ts';
 import type { Ticks } from '../../../trade/length.ts';
 import { type Drawn, model, type Slip, type World } from '../../model.ts';
+import { drawEnds, drawnEndsSays } from '../parts/drawnEnds.ts';
 import type { Pair } from '../parts/pieceEnds.ts';
 import { read } from '../parts/reads.ts';
 
@@ -103,7 +104,7 @@ export const referencePoints = model<typeof wants, Plan>({
     addedAtButt: at(['plate', 'butt'], { joint: 'goes-in' }),
     addedAtFree: at(['free'], { joint: 'goes-in' }),
   },
-  figures: () => [],
+  figures: ({ kinds, width }, world, how) => [drawEnds(kinds, width, world, how)],
   figured: () => [],
-  says: ENDS.flatMap((kind) => [keyOf('point', kind), keyOf('joint', kind)]),
+  says: [...ENDS.flatMap((kind) => [keyOf('point', kind), keyOf('joint', kind)]), ...drawnEndsSays],
 });
