@@ -254,8 +254,10 @@ function closest(broken: readonly (readonly [string, string])[]): readonly (read
   );
 }
 
-/** How far a number is out: a length to 1/64 in, an area to hundredths. */
+/** How far a number is out: a length to 1/64 in, all else to hundredths. */
 function amountOf(ask: NumberForm, out: number, speak: Language['speak']): string {
-  if (ask.unit !== 'in') return `${Number(out.toFixed(2))} ${speak({ say: `unit.${ask.unit}` })}`;
+  // Below a hundredth, as an ohm often is, its first digits.
+  const amount = Number(out < 0.01 ? out.toPrecision(2) : out.toFixed(2));
+  if (ask.unit !== 'in') return `${amount} ${speak({ say: `unit.${ask.unit}` })}`;
   return shortLength(fromInches(out), 64);
 }

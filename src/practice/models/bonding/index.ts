@@ -3,8 +3,11 @@ import { expansionGap } from './expansionGap.ts';
 import { expansionSpacing } from './expansionSpacing.ts';
 import { gapTwice } from './gapTwice.ts';
 import { groundPath } from './groundPath.ts';
+import { jointResistance } from './jointResistance.ts';
 import { jumperList } from './jumperList.ts';
 import { jumperSize } from './jumperSize.ts';
+import { ladderTransition } from './ladderTransition.ts';
+import { oneAnchor } from './oneAnchor.ts';
 
 /** Bonding, expansion, the transition from ladder tray. */
 export const bonding = {
@@ -15,4 +18,7 @@ export const bonding = {
   'expansion-spacing': expansionSpacing,
   'expansion-gap': expansionGap,
   'gap-twice': gapTwice,
+  'one-anchor': oneAnchor,
+  'ladder-transition': ladderTransition,
+  'joint-resistance': jointResistance,
 };
