@@ -1,5 +1,9 @@
 /** Splice fasteners (T07): how many belong in a row of sleeve splices, how many are as they must be, how many are put right. */
-import type { Drawn } from '../../model.ts';
+
+import { drawSplice } from '../../../drawing/splice.ts';
+import type { Drawing, How } from '../../../drawing/types.ts';
+import { placeSplice } from '../../../run/joints.ts';
+import type { Drawn, World } from '../../model.ts';
 import { read } from '../parts/reads.ts';
 import { slippingModel } from '../parts/slipping.ts';
 import { keysOf, lengthFact, lineOf, numberFact, wordFact } from '../parts/told.ts';
@@ -25,6 +29,18 @@ interface Job {
 const wanted = ({ splices, each }: Job) => splices * each;
 const again = ({ large, proud, empty }: Job) => large + proud + empty;
 const good = (job: Job) => wanted(job) - again(job);
+
+/** One splice as it must be. */
+function spliceDrawn(width: string, world: World, how: How): readonly Drawing[] {
+  const tray = read(world, width, 'tray');
+  const item = read(world, tray.own.socketed, 'sleeve');
+  const { length, insertion } = item;
+  const insertions = [insertion, insertion] as const;
+  const joint = placeSplice('S1', length, { kind: 'socketed', length, insertions }, item.id);
+  const fastening = read(world, item.fastened.fastening, 'fastening');
+  return joint.kind === 'socketed' ? [drawSplice({ joint, tray, item, fastening }, how)] : [];
+}
+
 const say = lineOf('working');
 
 export const spliceFasteners = slippingModel<typeof wants, Job>({
@@ -90,7 +106,7 @@ export const spliceFasteners = slippingModel<typeof wants, Job>({
     mostAreIn: (job) => (again(job) === 0 ? null : { ...job, does: 'accept' }),
     askedAnyway: (job) => ({ ...job, does: 'ask' }),
   },
-  figures: () => [],
+  figures: ({ drawn }, world, how) => spliceDrawn(drawn.width, world, how),
   figured: () => [],
   says: keysOf('working', ['fastenersWanted', 'fastenersGood']),
 });
