@@ -162,10 +162,10 @@ const longestSpan: FaultSlip = (plan) => {
   return alarmed(plan, [{ leg: first.leg, at, rule: 'span-too-long' }]);
 };
 
-const TOLERANCE = 6;
+/** Twice the tolerance of the families: what is only a little out was seen, and is near. */
+const SEEN = 12;
 const marks = (answer: Answer) => answer as readonly FaultAt[];
-const at = (one: FaultAt, other: FaultAt) =>
-  one.leg === other.leg && Math.abs(one.at - other.at) <= TOLERANCE;
+const at = (one: FaultAt, other: FaultAt) => one.leg === other.leg && Math.abs(one.at - other.at) <= SEEN;
 
 /** What an answer shows: a rule taken for another, what was named without reason, then what was not looked at. */
 function blames({ named }: Plan, _: World, answer: Answer): readonly string[] {

@@ -71,11 +71,12 @@ const slips = {
   everywhere: (plan) => fittedAt(plan, () => true),
 } satisfies Readonly<Record<string, JumperSlip>>;
 
-const WITHIN = 6;
+/** Twice the tolerance of the family: what is only a little out was meant, and is near. */
+const MEANT = 12;
 function blames({ places }: Plan, _: World, answer: Answer): readonly string[] {
   const given = placed(answer);
   const at = (place: JumperPlace) =>
-    given.some(({ leg, at: mark }) => leg === place.leg.leg && Math.abs(mark - inches(place.at)) <= WITHIN);
+    given.some(({ leg, at: mark }) => leg === place.leg.leg && Math.abs(mark - inches(place.at)) <= MEANT);
   const left = new Set(places.flatMap((one) => (one.reason === null || at(one) ? [] : [one.reason])));
   const has = (...reasons: readonly JumperReason[]) => reasons.some((one) => left.has(one));
   return [
