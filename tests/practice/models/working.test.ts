@@ -401,6 +401,20 @@ describe('splice fasteners', () => {
     ));
 });
 
+describe('bolts and marks', () => {
+  // 9 splices of 4 are 36; two splices with two bolts leave 32; 30 of them have a mark.
+  const made = job('bolts-and-marks', { width: 'card-4', lengths: 10, half: 2, unmarked: 2 });
+  test('right', () => expect(['bolts', 'unmarked', 'verdict'].map(made.answer)).toEqual([32, 2, 'both']));
+  slips(made, [
+    ['twoOfFour', 'verdict', 'marks'],
+    ['marksOverlooked', 'verdict', 'bolts'],
+    ['halfOverlooked', 'bolts', 36],
+    ['spliceALength', 'bolts', 36],
+    ['marksCounted', 'bolts', 30],
+    ['halfAsOne', 'bolts', 34],
+  ]);
+});
+
 describe('splice place', () => {
   const values = (from: string, span = 'inner') =>
     job('splice-place', {

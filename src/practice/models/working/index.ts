@@ -1,4 +1,5 @@
 import { atHeight } from './atHeight.ts';
+import { boltsAndMarks } from './boltsAndMarks.ts';
 import { classifiedArea } from './classifiedArea.ts';
 import { droppedObjects } from './droppedObjects.ts';
 import { goAskStop } from './goAskStop.ts';
@@ -28,6 +29,7 @@ export const working = {
   'near-live-parts': nearLiveParts,
   'classified-area': classifiedArea,
   'go-ask-stop': goAskStop,
+  'bolts-and-marks': boltsAndMarks,
   'hit-and-miss': hitAndMiss,
   'revision-and-kit': revisionAndKit,
   'splice-fasteners': spliceFasteners,
