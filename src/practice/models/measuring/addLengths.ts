@@ -1,5 +1,6 @@
 /** Add lengths (T05): three or four lengths in feet, inches and parts, and what is left of a run behind them. */
-import { formatLength, inches, type Ticks, ticks } from '../../../trade/length.ts';
+import { formatLength, fromInches, inches, type Ticks, ticks } from '../../../trade/length.ts';
+import { inchNumber } from '../../../trade/shortLength.ts';
 import { type Drawn, model, type Slip } from '../../model.ts';
 import { feetInch, lengthText } from '../parts/feetInch.ts';
 
@@ -58,7 +59,12 @@ export const addLengths = model<typeof wants, Plan>({
         const parts = plan.lengths.map(feetInch);
         const inch = total(parts.map((one) => one.inch));
         const feet = total(parts.map((one) => one.feet));
-        return [{ say: 'practice.sum', values: { feet, inches: inch, length: lengthText(sum(plan)) } }];
+        return [
+          {
+            say: 'practice.sum',
+            values: { feet, inches: inchNumber(fromInches(inch)), length: lengthText(sum(plan)) },
+          },
+        ];
       },
     },
     rest: {

@@ -32,7 +32,10 @@ const per =
 /** The decimals 0.52 of an inch written as the part 5/2. */
 const decimalsAsPart: MetricSlip = (plan) => {
   const decimals = Math.round(((plan.drawn.metric / 25.4) % 1) * 100);
-  return decimals < 10 || decimals % 10 === 0 || decimals === 100 ? null : { ...plan, fraction: true };
+  if (decimals < 10 || decimals % 10 === 0) return null;
+  const taken = { ...plan, fraction: true };
+  // 1/5 for .15 is hardly out; no habit can be read off it.
+  return Math.abs(toInches(taken) - toInches(plan)) <= 1 / 8 ? null : taken;
 };
 const partOf = ({ drawn }: Plan) => inches(drawn.length) % 1;
 
