@@ -40,6 +40,7 @@ const isClear = (section: Section): boolean => {
 };
 
 function plan(drawn: Drawn<typeof wants>, world: World): Plan | null {
+  if (drawn.legs.every(({ parted }) => parted === 'none')) return null;
   const sound = soundRun(drawn, world);
   if (sound === null) return null;
   const supports = (sound.run.supports ?? []).map((one) => ({ ...one, hold: 'guide' as const }));
