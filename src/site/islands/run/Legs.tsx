@@ -10,7 +10,8 @@ import { longAs } from '../../run/lengths.ts';
 import { choiceWords, directionWords } from '../../run/words.ts';
 import type { Settings } from '../../settings.ts';
 import type { Speak, Tell } from '../../speak.ts';
-import { FieldsForm, type Values } from './FieldsForm.tsx';
+import { useLater } from '../useLater.ts';
+import type { Values } from './FieldsForm.tsx';
 import { axisLine } from './Rose.tsx';
 
 interface Props {
@@ -27,6 +28,9 @@ interface Props {
   readonly speak: Speak;
 }
 
+/** Fields of a leg are asked for when it is opened, a while after the page stands. */
+const formPart = () => import('./FieldsForm.tsx').then(({ FieldsForm }) => FieldsForm);
+
 /** The legs in the order they were entered: which way, by what fitting, how far; each opens to its fields. */
 export function Legs({
   run,
@@ -41,6 +45,7 @@ export function Legs({
   tell,
   speak,
 }: Props) {
+  const FieldsForm = useLater(formPart);
   return (
     <ol className="legs">
       {run.legs.map((leg, k) => {
@@ -79,17 +84,19 @@ export function Legs({
                 <b>{longAs(settings, tell)(leg.length)}</b>
               </summary>
               <div>
-                <FieldsForm
-                  key={epoch}
-                  fields={legFields}
-                  values={leg as unknown as Values}
-                  path={`legs[${k}]`}
-                  faults={wrong}
-                  onValues={(values) => onLeg(k, values)}
-                  settings={settings}
-                  tell={tell}
-                  speak={speak}
-                />
+                {FieldsForm !== null && (
+                  <FieldsForm
+                    key={epoch}
+                    fields={legFields}
+                    values={leg as unknown as Values}
+                    path={`legs[${k}]`}
+                    faults={wrong}
+                    onValues={(values) => onLeg(k, values)}
+                    settings={settings}
+                    tell={tell}
+                    speak={speak}
+                  />
+                )}
                 {wrong
                   .filter(
                     ({ field }) => !Object.keys(legFields).some((name) => field === `legs[${k}].${name}`),
