@@ -3,7 +3,6 @@
  * begins at its rail, or across an open gap from it.
  */
 
-import { figure } from '../../../trade/figure.ts';
 import { formatLength, fromInches, inches, type Ticks } from '../../../trade/length.ts';
 import { transition } from '../../../trade/transition.ts';
 import { type Drawn, model, type World } from '../../model.ts';

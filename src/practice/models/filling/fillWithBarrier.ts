@@ -7,7 +7,7 @@ import { figure } from '../../../trade/figure.ts';
 import type { Bottom } from '../../../trade/fillTables.ts';
 import { type Drawn, model, type World } from '../../model.ts';
 import { choiceAsk, num, numberAsk, word } from '../parts/asks.ts';
-import { type AreaBy, areaBy, bothTables, mayLie, nearTable, type Yes } from '../parts/fillRows.ts';
+import { type AreaBy, areaBy, bothTables, limitOf, mayLie, nearTable, type Yes } from '../parts/fillRows.ts';
 
 const wants = {
   bottom: ['ventilated', 'solid'],
@@ -61,7 +61,12 @@ function plan(drawn: Drawn<typeof wants>, world: World): Plan | null {
   const made: Plan = { drawn, by: 'circle', counted: true, against: 'side', worst: false, next: null };
   const areas = SIDES.map((side) => areaOf(made, side, world));
   const [power = 0, signal = 0] = areas;
-  const close = [...areas, power + signal].some((area) => nearTable(area, 0.05, world));
+  const whole = limitOf(
+    { bottom: drawn.bottom as Bottom, widthIn: Number(drawn.width), column: 'several' },
+    world,
+  );
+  const close =
+    areas.some((area) => nearTable(area, 0.05, world)) || Math.abs(power + signal - (whole ?? 0)) < 0.05;
   // More lies on a side than has room there only in a drawing nobody makes.
   const absurd = power + signal > 4.5 || Math.min(power, signal) < 0.2;
   const ask = drawn.width === '4' && drawn.bottom === 'ventilated';

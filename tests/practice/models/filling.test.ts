@@ -1,0 +1,299 @@
+/**
+ * Right answers and the answers of slips of the models of fill, bends and fastening, each row worked by hand. Values of
+ * the practice catalogue (training values): channel 4 in wide inside, 4 1/4 outside, 1 3/4 deep.
+ */
+import { describe, expect, test } from 'vitest';
+import { readLength, type Ticks } from '../../../src/trade/length.ts';
+import { job } from '../means.ts';
+
+const at = (text: string): Ticks => readLength(text);
+
+describe('narrowest channel: NFPA 70-2023, tables 392.22(A)(5) and (A)(6)', () => {
+  // 2.45: 4.714 in², above 4.5; 2.25: 3.976, not above.
+  const made = job('narrowest-channel', { bottom: 'ventilated', first: 2.45, second: 2.25 });
+  test('one cable alone', () => {
+    expect(made.answer('area')).toBeCloseTo(4.7144, 4);
+    expect([made.answer('first'), made.answer('second')]).toEqual(['w6', 'w4']);
+  });
+  test.each([
+    ['acrossOnly', 'first', 'w4'],
+    ['severalColumn', 'first', 'none'], // 4.71 > 3.8
+    ['squares', 'first', 'w6'], // 6.0025: the right width by the wrong road
+    ['squares', 'second', 'w6'], // 5.0625: told by the second cable
+    ['otherTable', 'first', 'w6'],
+  ])('%s, %s', (slip, ask, wanted) => {
+    expect(made.slipped(slip, ask)).toBe(wanted);
+  });
+  test('squared: 6.0025 in²', () => expect(made.slipped('squares', 'area')).toBeCloseTo(6.0025, 9));
+  test('above 7.0 there is none; 2.40 takes 4.524, too near 4.5 to be asked', () => {
+    const wide = job('narrowest-channel', { bottom: 'ventilated', first: 3.05, second: 2.25 });
+    expect(wide.answer('first')).toBe('none'); // 7.306
+    expect(job('narrowest-channel', { bottom: 'ventilated', first: 2.4, second: 2.25 }).plan).toBeNull();
+  });
+  test('solid has a row for 2 in', () => {
+    const solid = job('narrowest-channel', { bottom: 'solid', first: 0.95, second: 2.1 });
+    expect(solid.answer('first')).toBe('w2'); // 0.709 of 1.3
+  });
+});
+
+describe('how many cables: NFPA 70-2023, table 392.22(A)(5)', () => {
+  const made = job('how-many-cables', { bottom: 'ventilated', width: '4', od4: 0.6, od6: 0.5 });
+  test('2.5 / 0.2827 = 8.84', () => {
+    expect(made.answer('one')).toBeCloseTo(0.28274, 5);
+    expect(made.answer('many')).toBe(8);
+  });
+  test.each([
+    ['oneColumn', 15], // 4.5 / 0.2827
+    ['otherTable', 7], // 2.1 / 0.2827
+    ['squares', 6], // 2.5 / 0.36
+    ['outsideWidth', 9], // 2.5 + 1/8 of 1.3 = 2.6625
+    ['halfOfSpace', 12], // 4 × 1 3/4 / 2 = 3.5
+  ])('%s', (slip, wanted) => expect(made.slipped(slip, 'many')).toBe(wanted));
+});
+
+describe('no row: NFPA 70-2023, table 392.22(A)(5) begins at 3 in', () => {
+  // 0.4531 × 1.3 × 2/3 over two cables: 0.50 in each.
+  const made = job('no-row', { bottom: 'ventilated', width: '2', count: 2, share: 0.4531 });
+  test('two of 0.50 in 2-in ventilated', () => {
+    expect([made.answer('speaks'), made.answer('may')]).toEqual(['none', 'ask']);
+    expect([made.slipped('otherTable', 'speaks'), made.slipped('otherTable', 'may')]).toEqual([
+      'solid',
+      'yes',
+    ]); // 0.39 of 0.8
+    expect([made.slipped('madeUp', 'speaks'), made.slipped('madeUp', 'may')]).toEqual(['scaled', 'yes']); // 0.39 of 0.87
+    expect(made.slipped('readOff', 'speaks')).toBe('ventilated');
+    expect(made.slipped('overlooked', 'speaks')).toBeNull();
+  });
+  test('5 in stands in neither table; 2-in solid has a row', () => {
+    expect(job('no-row', { bottom: 'solid', width: '5', count: 3, share: 0.6 }).answer('speaks')).toBe(
+      'none',
+    );
+    const solid = job('no-row', { bottom: 'solid', width: '2', count: 2, share: 1.2 });
+    expect([solid.answer('speaks'), solid.answer('may')]).toEqual(['solid', 'no']);
+    expect(solid.slipped('overButYes', 'may')).toBe('yes');
+    expect(solid.slipped('withinButNo', 'may')).toBeNull();
+  });
+});
+
+describe('fill with a barrier: NFPA 70-2023, 392.22(A), our reading of each divided section', () => {
+  const drawn = {
+    bottom: 'ventilated',
+    width: '6',
+    powerCount: 3,
+    powerOd: 0.5,
+    signalCount: 10,
+    signalOd: 0.42,
+  };
+  const made = job('fill-with-barrier', drawn);
+  test('0.589 and 1.385 against 1.3 each', () => {
+    expect(made.answer('power')).toBeCloseTo(0.589, 3);
+    expect(made.answer('signal')).toBeCloseTo(1.3854, 4);
+    expect([made.answer('sides'), made.answer('next')]).toEqual(['power', 'elsewhere']);
+  });
+  test('slips', () => {
+    expect(made.slipped('wholeTray', 'sides')).toBe('both'); // 1.97 of 3.8
+    expect(made.slipped('bothRefused', 'sides')).toBe('neither');
+    expect(made.slipped('leftOut', 'next')).toBe('no-barrier');
+    expect(made.slipped('laidThough', 'next')).toBe('lay');
+    expect(made.slipped('heldThough', 'next')).toBeNull();
+  });
+  test('sides of 2 in: no row in ventilated, 0.8 in solid', () => {
+    const small = { ...drawn, width: '4', powerCount: 2, signalCount: 4, signalOd: 0.4 };
+    expect(job('fill-with-barrier', small).answer('sides')).toBe('ask');
+    expect(job('fill-with-barrier', { ...small, bottom: 'solid' }).answer('sides')).toBe('both'); // 0.39, 0.50
+  });
+});
+
+describe('single conductors: NFPA 70-2023, 392.22(B)(2)', () => {
+  const drawn = { bottom: 'ventilated', width: '4', serviced: 'qualified', od: 0.58, share: 1.015 };
+  const made = job('single-conductors', drawn);
+  test('seven of 0.58 side by side in 4.00', () => {
+    expect(made.answer('sum')).toBeCloseTo(4.06, 9);
+    expect([made.answer('against'), made.answer('may')]).toEqual(['inside', 'no']);
+    expect([made.slipped('outsideWidth', 'against'), made.slipped('outsideWidth', 'may')]).toEqual([
+      'outside',
+      'yes',
+    ]);
+    expect(made.slipped('areas', 'sum')).toBeCloseTo(1.8495, 4);
+    expect([made.slipped('areas', 'against'), made.slipped('areas', 'may')]).toEqual(['area', 'yes']); // 1.85 of 2.5
+  });
+  test('six lie within; solid, and a place of which nothing is said, are asked (392.10(B)(1))', () => {
+    expect(job('single-conductors', { ...drawn, share: 0.87 }).answer('may')).toBe('yes'); // 3.48
+    for (const other of [{ bottom: 'solid' }, { serviced: 'unsaid' }]) {
+      const asked = job('single-conductors', { ...drawn, ...other });
+      expect([asked.answer('against'), asked.answer('may')]).toEqual(['nothing', 'ask']);
+      expect(asked.slipped('mayNotAtAll', 'may')).toBe('no');
+    }
+  });
+});
+
+describe('fill with spare: 25 % of 2.5 kept free (NFPA 70-2023, table 392.22(A)(5); the share is a training value)', () => {
+  const made = job('fill-with-spare', { bottom: 'ventilated', width: '4', spare: '25', od4: 0.4, od6: 0.4 });
+  test.each([
+    [null, 1.875],
+    ['divided', 2],
+    ['ignored', 2.5],
+    ['usedForFree', 0.625],
+    ['oneColumn', 3.375],
+    ['otherTable', 1.575],
+  ])('%s', (slip, wanted) => {
+    expect(slip === null ? made.answer('usable') : made.slipped(slip, 'usable')).toBeCloseTo(wanted, 9);
+  });
+  test('14 of 0.40', () => expect(made.answer('many')).toBe(14)); // 1.875 / 0.12566 = 14.92
+});
+
+describe('one more cable: NFPA 70-2023, table 392.22(A)(5)', () => {
+  const drawn = {
+    bottom: 'ventilated',
+    width: '4',
+    before: 'several',
+    aloneShare: 0.6,
+    od: 0.6,
+    share: 0.95,
+    added: 0.75,
+  };
+  const made = job('one-more-cable', drawn);
+  test('eight of 0.60 and one of 0.75: 2.704 of 2.5', () => {
+    expect(made.answer('area')).toBeCloseTo(2.7037, 4);
+    expect(made.answer('next')).toBe('hold');
+    expect(made.slipped('newAlone', 'area')).toBeCloseTo(0.4418, 4);
+    expect(made.slipped('newAlone', 'next')).toBe('lay');
+    expect(made.slipped('oneColumn', 'next')).toBe('lay');
+    expect(made.slipped('asTheOthers', 'area')).toBeCloseTo(2.5447, 4);
+    expect(made.slipped('askedAfter', 'next')).toBe('after');
+  });
+  test('a second cable moves the channel to the other column', () => {
+    // 0.7 × 4.5 alone: 2.00 in across, 3.1416; with 0.40 3.267, above 2.5 and not above 4.5.
+    const alone = job('one-more-cable', { ...drawn, before: 'alone', aloneShare: 0.7, added: 0.4 });
+    expect(alone.answer('area')).toBeCloseTo(3.2673, 3);
+    expect([alone.answer('next'), alone.slipped('oneColumn', 'next')]).toEqual(['hold', 'lay']);
+  });
+});
+
+test('diameter from the sheet: 3 conductors 12 AWG, wire 0.0808 (ASTM B258, from memory)', () => {
+  const row = (gauge: string, conductors: number) => ({ conductors, gauge, wall: 0.03, jacket: 0.05 });
+  const sheet = [row('14', 2), row('12', 2), row('10', 3), row('8', 4)];
+  const made = job('od-from-sheet', { sheet, pick: 2, count: 4 });
+  // 0.0808 + 0.06 = 0.141; three in a circle 2.155 × 0.141 = 0.30; over the jacket 0.40; 4 × 0.1257.
+  expect(made.answer('column')).toBe('jacket');
+  expect(made.answer('area')).toBeCloseTo(0.50265, 4);
+  expect(made.slipped('underJacket', 'area')).toBeCloseTo(0.28274, 4);
+  expect(made.slipped('oneConductor', 'area')).toBeCloseTo(0.06246, 4);
+  expect(made.slipped('wire', 'area')).toBeCloseTo(0.02051, 4);
+  expect(made.slipped('asRadius', 'area')).toBeCloseTo(2.0106, 3);
+  expect(made.slipped('radius', 'area')).toBeCloseTo(0.12566, 4);
+  expect(made.slipped('oneOnly', 'area')).toBeCloseTo(0.12566, 4);
+  expect(made.slipped('squares', 'area')).toBeCloseTo(0.64, 9);
+});
+
+describe('cable bend: NFPA 70-2023, 336.24 and 330.24', () => {
+  test.each([
+    ['tc', 0.9, 'm4', 3.6],
+    ['tc', 0.96, 'm4', 3.84],
+    ['tc', 1.04, 'm5', 5.2],
+    ['tc', 1.96, 'm5', 9.8],
+    ['tc', 2.04, 'm6', 12.24],
+    ['tc-shielded', 0.9, 'm12', 10.8],
+    ['mc-interlocked', 0.8, 'm7', 5.6],
+    ['mc-smooth', 0.71, 'm10', 7.1],
+    ['mc-smooth', 0.8, 'm12', 9.6],
+    ['mc-smooth', 1.6, 'm15', 24],
+  ])('%s of %s', (cable, od, times, radius) => {
+    const made = job('cable-bend', { cable, od });
+    expect(made.answer('times')).toBe(times);
+    expect(made.answer('radius')).toBeCloseTo(radius, 9);
+  });
+  test.each([
+    ['onRadius', 1.8],
+    ['toCentre', 3.15],
+    ['otherShield', 10.8],
+    ['otherStep', 4.5],
+    ['otherSheath', null],
+    ['trayCableFactor', null],
+  ])('TC of 0.90, %s', (slip, wanted) => {
+    const answer = job('cable-bend', { cable: 'tc', od: 0.9 }).slipped(slip, 'radius');
+    if (wanted === null) expect(answer).toBeNull();
+    else expect(answer).toBeCloseTo(wanted, 9);
+  });
+});
+
+describe('drop-out radius: interlocked MC of 0.75, NFPA 70-2023, 330.24(B); drop-outs 4, 6, 12 (training values)', () => {
+  const made = job('drop-out-radius', { cable: 'mc-interlocked', od: 0.75, kept: 'b' });
+  test('5.25, so 6', () => expect([made.answer('radius'), made.answer('pick')]).toEqual([5.25, 'r2']));
+  test.each([
+    ['trayCableFactor', 3, 'r1'],
+    ['smoothFactor', 7.5, 'r3'],
+    ['shieldedFactor', 9, 'r3'],
+    ['onRadius', 2.625, 'r1'],
+  ])('%s', (slip, radius, pick) => {
+    expect([made.slipped(slip, 'radius'), made.slipped(slip, 'pick')]).toEqual([radius, pick]);
+  });
+  test('none is large enough: 2.1 × 6 = 12.6; the nearest is too tight', () => {
+    const wide = job('drop-out-radius', { cable: 'tc', od: 2.1, kept: 'b' });
+    expect([wide.answer('pick'), wide.slipped('nearest', 'pick')]).toEqual(['none', 'r3']);
+  });
+});
+
+describe('free length: NFPA 70-2023, 392.30(B)(3), 6 ft', () => {
+  const drawn = { distance: at(`7'-2"`), slack: at('10'), tied: 'both', guarded: 'guarded' };
+  const made = job('free-length', drawn);
+  test.each([
+    [null, 14],
+    ['tieCounts', 0],
+    ['fiveFeet', 26],
+    ['alongCable', 24],
+  ])('7 ft 2 in, %s', (slip, wanted) => {
+    expect(slip === null ? made.answer('extension') : made.slipped(slip, 'extension')).toBe(wanted);
+  });
+  test('both sides of 6 ft, and the two other conditions', () => {
+    const state = (other: object) => job('free-length', { ...drawn, ...other }).answer('state');
+    expect(state({})).toBe('extend');
+    expect(state({ distance: at(`6'-1 1/2"`) })).toBe('extend');
+    expect(state({ distance: at(`5'-10 1/2"`), slack: at('5') })).toBe('stays');
+    expect(state({ distance: at(`4'`), tied: 'channel' })).toBe('fasten');
+    expect(state({ distance: at(`4'`), guarded: 'open' })).toBe('guard');
+    expect(job('free-length', { ...drawn, tied: 'channel' }).plan).toBeNull(); // two faults at once
+  });
+});
+
+describe('fasten cables: a drop of 97 in, 15 in at most (training values)', () => {
+  const made = job('fasten-cables', {
+    drop: at('97'),
+    upright: at('15'),
+    level: at('60'),
+    stock: 'bundling-clamps',
+  });
+  test('7 spaces, 8 fastenings', () => {
+    expect(made.answer('count')).toBe(8);
+    expect(made.answer('apart')).toBeCloseTo(97 / 7, 3);
+    expect(made.answer('by')).toBe('clamps'); // NFPA 70-2023, 392.30(B)(4)
+  });
+  test('spaces counted and spaces rounded down give one count; how far apart tells them', () => {
+    expect([made.slipped('oneShort', 'count'), made.slipped('roundedDown', 'count')]).toEqual([7, 7]);
+    expect(made.slipped('oneShort', 'apart')).toBe(made.answer('apart'));
+    expect(made.slipped('roundedDown', 'apart')).toBeCloseTo(97 / 6, 3);
+    expect([made.slipped('levelSpacing', 'count'), made.slipped('levelSpacing', 'apart')]).toEqual([3, 48.5]);
+    expect(made.slipped('tiesThough', 'by')).toBe('ties');
+  });
+});
+
+test('a barrier that is drawn and not in stops the job; a tube in tray too (NFPA 70-2020, 725.136; 2023, 300.8)', () => {
+  const power = job('power-and-signal', {
+    scenes: ['no-barrier', 'own-channel', 'drawn-without', 'wrong-side'],
+    pairs: 12,
+    volts: '480',
+    apart: 4,
+    feet: 40,
+  });
+  expect([1, 2, 3, 4].map((i) => power.answer(`scene-${i}`))).toEqual(['stop', 'go', 'ask', 'stop']);
+  expect(power.slipped('sideBySide', 'scene-1')).toBe('go');
+  expect(power.slipped('laidWhereRoom', 'scene-4')).toBe('go');
+  const tube = job('tube-in-tray', {
+    scenes: ['air-tube', 'own-strut', 'drawn-inside', 'foot-on'],
+    tubes: 4,
+    feet: 20,
+    size: 'half',
+  });
+  expect([1, 2, 3, 4].map((i) => tube.answer(`scene-${i}`))).toEqual(['stop', 'go', 'ask', 'stop']);
+  expect(tube.slipped('airIsHarmless', 'scene-1')).toBe('go');
+});
