@@ -148,15 +148,16 @@ async function setDown(
       await hands.choose(group.getByRole('radio'), index);
     }
     const targets = targetsOf(before, within, { kind: 'place', what: mark.what as PlaceWhat });
-    if (Math.abs(mark.at - Math.round(mark.at)) > 1 / 128) {
-      await byMeasure(before, group, mark);
-      continue;
-    }
     const taken = await group
       .getByRole('checkbox', { checked: true })
       .evaluateAll((all) => all.map((one) => one.getAttribute('aria-label')));
     const free = targets.filter(({ words }) => !taken.includes(words));
     const target = nearest(free, mark, ({ at }) => at ?? 0);
+    const between = Math.abs(mark.at - Math.round(mark.at)) > 1 / 128;
+    if (between && Math.abs((target.at ?? 0) - mark.at) > 1 / 128) {
+      await byMeasure(before, group, mark);
+      continue;
+    }
     await hands.press(group.getByRole('checkbox', { name: target.words, exact: true }));
     let at = target.at ?? 0;
     const row = () =>
