@@ -113,17 +113,17 @@ export const dropLoad = slippingModel<typeof wants, Job>({
     },
   },
   slips: {
+    guessed: (job) => (job.rated === null ? { ...job, guessed: true } : null),
+    overTaken: (job) =>
+      job.rated !== null && load(job) > job.rated ? { ...job, rated: Number.POSITIVE_INFINITY } : null,
+    withinRefused: (job) => (job.rated !== null && load(job) <= job.rated ? { ...job, rated: 0 } : null),
+    askedAnyway: (job) => (job.rated === null ? null : { ...job, asks: true }),
     shared: (job) => ({ ...job, sharedBy: job.brackets }),
     trayOnly: (job) => ({ ...job, cables: 0 }),
     cablesOnly: (job) => ({ ...job, tray: 0 }),
     /** Few inches are nearly the same as tenths. */
     inchesAsTenths: (job) =>
       Math.abs(asTenths(job) - job.feet) < 0.05 ? null : { ...job, feet: asTenths(job) },
-    guessed: (job) => (job.rated === null ? { ...job, guessed: true } : null),
-    overTaken: (job) =>
-      job.rated !== null && load(job) > job.rated ? { ...job, rated: Number.POSITIVE_INFINITY } : null,
-    withinRefused: (job) => (job.rated !== null && load(job) <= job.rated ? { ...job, rated: 0 } : null),
-    askedAnyway: (job) => (job.rated === null ? null : { ...job, asks: true }),
   },
   figures: () => [],
   figured: () => [],

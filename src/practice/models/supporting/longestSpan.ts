@@ -97,11 +97,11 @@ export const longestSpan = slippingModel<typeof wants, Job>({
   },
   slips: {
     severalSpans: (job) => ({ ...job, bonus: SEVERAL_SPANS }),
-    cablesOnly: (job) => ({ ...job, tray: 0 }),
     readBetween: (job) => ({ ...job, reads: 'between' }),
     nextRow: (job) => ({ ...job, reads: 'next row' }),
     beyondTable: (job) => (spanOf(job) === null ? { ...job, reads: 'beyond' } : null),
     askedAnyway: (job) => (spanOf(job) === null ? null : { ...job, reads: 'asks' }),
+    cablesOnly: (job) => ({ ...job, tray: 0 }),
   },
   figures: () => [],
   figured: () => [],

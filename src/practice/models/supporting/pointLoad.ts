@@ -28,7 +28,8 @@ interface Job {
   readonly share: number;
   /** The box put on the load a foot as it is, in pounds. */
   readonly whole: boolean;
-  readonly reads: 'row' | 'next row';
+  /** Which row is taken; or the total of the span at hand held against every row. */
+  readonly reads: 'row' | 'next row' | 'one total';
 }
 
 const along = ({ cables, tray }: Job) => cables + tray;
@@ -40,6 +41,7 @@ const total = (job: Job) =>
 
 function longest(job: Job): number | null {
   const { table, box, share, whole, reads } = job;
+  if (reads === 'one total') return spanByTable(table, total(job));
   const listed = whole ? spanByTable(table, along(job) + box) : spanByTable(table, along(job), box * share);
   if (reads === 'row') return listed;
   const longer = table.map(({ spanFt }) => spanFt).filter((ft) => ft > (listed ?? 0));
@@ -96,11 +98,12 @@ export const pointLoad = slippingModel<typeof wants, Job>({
     },
   },
   slips: {
+    oneTotal: (job) => ({ ...job, reads: 'one total' }),
+    nextRow: (job) => ({ ...job, reads: 'next row' }),
     ignored: (job) => ({ ...job, share: 0 }),
     once: (job) => ({ ...job, share: 0.5 }),
     addedWhole: (job) => ({ ...job, whole: true }),
     trayLeftOut: (job) => ({ ...job, tray: 0 }),
-    nextRow: (job) => ({ ...job, reads: 'next row' }),
   },
   figures: () => [],
   figured: () => [],

@@ -102,12 +102,12 @@ export const stringAndLevel = slippingModel<typeof wants, Job>({
     },
   },
   slips: {
+    taken: (job) => ({ ...job, takes: true }),
     quarterEach: (job) => ({ ...job, each: ALL }),
     sixteenthEach: (job) => ({ ...job, each: SIXTEENTH }),
     fallIgnored: (job) => ({ ...job, falls: 0 }),
     fallTurned: (job) => ({ ...job, falls: -job.fall }),
     endsOnly: (job) => ({ ...job, over: 'ends' }),
-    taken: (job) => ({ ...job, takes: true }),
   },
   figures: () => [],
   figured: () => [],

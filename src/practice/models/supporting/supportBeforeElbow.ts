@@ -29,7 +29,7 @@ interface Job {
   readonly from: 'near face' | 'working point' | 'far face';
   /** Supports there are: from the start, and from the working point behind it. */
   readonly stands: { readonly before: Ticks; readonly behind: Ticks };
-  readonly sides: 'both' | 'first';
+  readonly sides: 'both' | 'first' | 'passed' | 'refused';
 }
 
 const partOf = (width: string, turn: string, angle: string) => `${width}-${turn}-${angle}`;
@@ -38,6 +38,8 @@ const reach = ({ from, takeOut, within }: Job) => FACES[from] * takeOut + within
 const before = (job: Job) => inches(ticks(job.point - reach(job)));
 const behind = (job: Job) => inches(ticks(reach(job)));
 function has(job: Job, [first, second] = [before(job), behind(job)] as const): string {
+  if (job.sides === 'passed') return 'both';
+  if (job.sides === 'refused') return 'neither';
   const ok = [inches(job.stands.before) >= first, inches(job.stands.behind) <= second];
   if (ok[0] === true) return ok[1] === true || job.sides === 'first' ? 'both' : 'behind';
   return ok[1] === true || job.sides === 'first' ? 'before' : 'neither';
@@ -120,6 +122,8 @@ export const supportBeforeElbow = slippingModel<typeof wants, Job>({
   },
   slips: {
     oneSideEnough: (job) => ({ ...job, sides: 'first' }),
+    farTaken: (job) => ({ ...job, sides: 'passed' }),
+    nearRefused: (job) => (has(job) === 'both' ? { ...job, sides: 'refused' } : null),
     fromWorkingPoint: (job) => ({ ...job, from: 'working point' }),
     fromFarFace: (job) => ({ ...job, from: 'far face' }),
     otherTakeOut: (job, world) => {
