@@ -8,7 +8,7 @@ const ORDER = [
   'Lay the cables in,',
   'Put power and signal',
   'Fasten the cables on the drops',
-  'Fasten the cables on the level',
+  'Fasten the cables on the horizontal',
   'Fit the drop-out and',
   'Leave slack and a',
   'Tag every cable at',

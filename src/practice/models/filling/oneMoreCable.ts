@@ -3,11 +3,13 @@
  * moves the channel to the other column.
  */
 
+import { drawSection } from '../../../drawing/section.ts';
 import { figure } from '../../../trade/figure.ts';
 import type { Bottom } from '../../../trade/fillTables.ts';
 import { type Drawn, model, type World } from '../../model.ts';
 import { choiceAsk, num, numberAsk, word } from '../parts/asks.ts';
 import { areaBy, bothTables, type Column, limitOf, mayLie, nearTable } from '../parts/fillRows.ts';
+import { read } from '../parts/reads.ts';
 
 const wants = {
   bottom: ['ventilated', 'solid'],
@@ -117,7 +119,12 @@ export const oneMoreCable = model<typeof wants, Plan>({
     askedAfter: (one, world) => (nextOf(one, world) === 'hold' ? { ...one, next: 'after' } : null),
     heldThough: (one, world) => (nextOf(one, world) === 'lay' ? { ...one, next: 'hold' } : null),
   },
-  figures: () => [],
+  figures: ({ bottom, widthIn, count, od }, world, how) => [
+    drawSection(
+      { tray: { ...read(world, `card-${widthIn}`, 'tray'), bottom }, cables: [{ odIn: od, count }] },
+      how,
+    ),
+  ],
   figured: () => [],
   says: ['filling.withNew', 'filling.against'],
 });
