@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { answersApart } from '../../src/practice/apart.ts';
-import { drawOf } from '../../src/practice/draw.ts';
+import { drawOf, modelOf } from '../../src/practice/draw.ts';
+import { kindsOf } from '../../src/practice/family.ts';
 import { keyOf } from '../../src/practice/key.ts';
-import { showDraw } from '../../src/practice/show.ts';
+import { showDraw, tellDraw } from '../../src/practice/show.ts';
 import type { Piece } from '../../src/run/straight.ts';
 import { inches } from '../../src/trade/length.ts';
 import { draw, families, family, how, language, world } from './means.ts';
@@ -11,8 +12,11 @@ import { draw, families, family, how, language, world } from './means.ts';
 const ids = [...families.keys()].sort();
 const seeds = fc.string({ minLength: 1, maxLength: 64, unit: 'grapheme' });
 
-test('the four families are there, with the kinds built here', () => {
-  expect(ids).toEqual(['cut-with-insertion', 'fill-check', 'order-of-cutting', 'read-feet-inch']);
+test('every kind of ask is in use', () => {
+  const kinds = new Set([...families.values()].flatMap(kindsOf));
+  expect([...kinds].sort()).toEqual(
+    ['choice', 'faults', 'job', 'number', 'order', 'place', 'reading', 'sticks', 'stop'].sort(),
+  );
 });
 
 /**
@@ -37,7 +41,9 @@ describe('kept draws', () => {
 });
 
 describe.each(ids)('%s', (id) => {
-  const all = Array.from({ length: 60 }, (_, i) => draw(id, `d${i}`));
+  // Few: the proofs draw hundreds. A run that is laid out takes longer.
+  const count = modelOf(family(id), world).laidOut === true ? 3 : 12;
+  const all = Array.from({ length: count }, (_, i) => draw(id, `d${i}`));
 
   test('the same seed is the same draw; another is another', () => {
     fc.assert(
@@ -46,9 +52,10 @@ describe.each(ids)('%s', (id) => {
         expect(showDraw(one, world, language, how)).toEqual(showDraw(two, world, language, how));
         expect(keyOf(one, world, language)).toEqual(keyOf(two, world, language));
       }),
-      { numRuns: 25 },
+      { numRuns: 3 },
     );
-    expect(new Set(all.map((d) => JSON.stringify(d.facts))).size).toBeGreaterThan(55);
+    const shown = all.map((one) => JSON.stringify({ ...tellDraw(one, world, language), seed: '' }));
+    expect(new Set(shown).size).toBeGreaterThan(count * 0.8);
   });
 
   test('right and wrong answers stand apart, each from each', () => {
@@ -72,12 +79,11 @@ describe.each(ids)('%s', (id) => {
       for (const given of shown.givens)
         expect(Object.keys(given)).toEqual(['id', 'label', 'value', 'unit', 'text']);
       for (const figure of shown.figures) expect(Object.keys(figure)).toEqual(['svg', 'words']);
-      expect(shown.figures.length).toBeGreaterThan(0);
       const text = JSON.stringify(shown);
       for (const ask of one.family.asks) {
         const right = one.right[ask.id];
         if (ask.kind === 'order') expect(text).not.toContain(JSON.stringify(right));
-        if (ask.kind === 'number') {
+        if (ask.kind === 'number' && ask.unit !== 'count') {
           const given = shown.givens.filter((g) => g.unit === ask.unit).map((g) => g.value);
           expect(given).not.toContain(right);
         }
@@ -101,16 +107,6 @@ describe.each(ids)('%s', (id) => {
       ];
       for (const text of [...texts, ...key.mistakes.map((m) => m.says)]) expect(text).not.toMatch(/[{}]/);
     }
-  });
-
-  test('every mistake of the family comes up in some draw', () => {
-    const met = new Set<string>();
-    for (let i = 0; i < 400; i++) for (const { mistake } of draw(id, `m${i}`).wrong) met.add(mistake.id);
-    expect([...met].sort()).toEqual(
-      family(id)
-        .mistakes.map((m) => m.id)
-        .sort(),
-    );
   });
 });
 

@@ -307,9 +307,9 @@ test('grading is a function: same draw, same answers, same grade; right answers 
   );
 });
 
-test('every mark is 80 and every family has a critical ask', () => {
-  for (const id of families.keys()) {
-    expect(family(id).mark).toBe(80);
-    expect(family(id).critical.length).toBeGreaterThan(0);
-  }
+test('every mark is 80, and all but a few families have a critical ask', () => {
+  for (const id of families.keys()) expect(family(id).mark).toBe(80);
+  // Sums that another look at the job puts right: no critical point of their tasks hangs on them.
+  const none = [...families.values()].filter(({ critical }) => critical.length === 0).map(({ id }) => id);
+  expect(none.sort()).toEqual(['accept-recut-scrap', 'lengths-to-order', 'metric-drawing']);
 });
