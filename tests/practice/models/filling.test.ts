@@ -260,7 +260,7 @@ describe('fasten cables: a drop of 97 in, 15 in at most (training values)', () =
   const made = job('fasten-cables', {
     drop: at('97'),
     upright: at('15'),
-    level: at('60'),
+    flat: at('60'),
     stock: 'bundling-clamps',
   });
   test('7 spaces, 8 fastenings', () => {
@@ -272,7 +272,7 @@ describe('fasten cables: a drop of 97 in, 15 in at most (training values)', () =
     expect([made.slipped('oneShort', 'count'), made.slipped('roundedDown', 'count')]).toEqual([7, 7]);
     expect(made.slipped('oneShort', 'apart')).toBe(made.answer('apart'));
     expect(made.slipped('roundedDown', 'apart')).toBeCloseTo(97 / 6, 3);
-    expect([made.slipped('levelSpacing', 'count'), made.slipped('levelSpacing', 'apart')]).toEqual([3, 48.5]);
+    expect([made.slipped('flatSpacing', 'count'), made.slipped('flatSpacing', 'apart')]).toEqual([3, 48.5]);
     expect(made.slipped('tiesThough', 'by')).toBe('ties');
   });
 });

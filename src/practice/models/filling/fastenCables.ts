@@ -10,14 +10,14 @@ import { choiceAsk, long, numberAsk, word } from '../parts/asks.ts';
 const wants = {
   drop: 'length',
   upright: 'length',
-  level: 'length',
+  flat: 'length',
   stock: ['listed', 'bundling-clamps', 'bundling'],
 } as const;
 
 interface Plan {
   readonly drop: Ticks;
   readonly upright: Ticks;
-  readonly level: Ticks;
+  readonly flat: Ticks;
   readonly stock: Drawn<typeof wants>['stock'];
   /** As the person takes it. */
   readonly most: Ticks;
@@ -34,19 +34,19 @@ const count = (one: Plan) => spaces(one) + one.ends;
 const apart = (one: Plan) => inches(ticks(Math.round(one.drop / spaces(one))));
 const by = ({ by: said, stock }: Plan) => said ?? RIGHT[stock];
 
-function plan({ drop, upright, level, stock }: Drawn<typeof wants>): Plan | null {
-  const made: Plan = { drop, upright, level, stock, most: upright, whole: Math.ceil, ends: 1, by: null };
+function plan({ drop, upright, flat, stock }: Drawn<typeof wants>): Plan | null {
+  const made: Plan = { drop, upright, flat, stock, most: upright, whole: Math.ceil, ends: 1, by: null };
   const left = (drop / upright) % 1;
-  return level <= upright || left < 0.05 || left > 0.95 || spaces(made) < 3 ? null : made;
+  return flat <= upright || left < 0.05 || left > 0.95 || spaces(made) < 3 ? null : made;
 }
 
 export const fastenCables = model<typeof wants, Plan>({
   wants,
   plan,
-  facts: ({ drop, upright, level, stock }) => ({
+  facts: ({ drop, upright, flat, stock }) => ({
     drop: long(drop),
     upright: long(upright),
-    level: long(level),
+    flat: long(flat),
     stock: word(stock),
   }),
   asks: {
@@ -87,7 +87,7 @@ export const fastenCables = model<typeof wants, Plan>({
     oneShort: (one) => ({ ...one, ends: 0 }),
     oneOver: (one) => ({ ...one, ends: 2 }),
     roundedDown: (one) => ({ ...one, whole: Math.floor }),
-    levelSpacing: (one) => ({ ...one, most: one.level }),
+    flatSpacing: (one) => ({ ...one, most: one.flat }),
     tiesThough: (one) => ({ ...one, by: 'ties' }),
     askedThough: (one) => ({ ...one, by: 'ask' }),
   },
