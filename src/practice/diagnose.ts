@@ -7,28 +7,26 @@ import type { Answer, World } from './model.ts';
 /** Mistakes that together give this answer: one, or two that were made at once. Empty when none is recognised. */
 export type Cause = readonly Mistake[];
 
-/**
- * The mistake whose answer this is, inside the tolerance; else what the model blames for it; else, of an answer that
- * can be wrong in several ways at once, the mistakes that each account for a part of it, at most two.
- */
+/** The mistake whose answer this is, inside the tolerance; else the one that the model blames for it. */
 export function oneMistake(draw: Draw, ask: Ask, given: Answer, world: World): Cause {
   if (ask.kind === 'order') return earlyStep(draw, ask, given as readonly string[]);
-  const right = draw.right[ask.id] as Answer;
-  const here = draw.wrong.filter((w) => w.ask === ask.id);
-  const explained = here.map((w) => ({
-    mistake: w.mistake,
-    how: kindOf(ask).explains(ask, given, w.answer, right),
-  }));
-  const whole = explained.find(({ how }) => how === 'whole');
-  if (whole !== undefined) return [whole.mistake];
+  const [whole] = explaining(draw, ask, given, 'whole');
+  if (whole !== undefined) return [whole];
   const blamed = askOf(draw.model, ask.id).blames?.(draw.plan, world, given) ?? [];
   const blame = draw.family.mistakes.find(
     ({ slip: name, asks }) => asks.includes(ask.id) && typeof name === 'string' && blamed.includes(name),
   );
-  if (blame !== undefined) return [blame];
-  return explained
-    .filter(({ how }) => how === 'part')
-    .slice(0, 2)
+  return blame === undefined ? [] : [blame];
+}
+
+/** Of an answer that can be wrong in several ways at once, the mistakes that each account for a part, at most two. */
+export const partMistakes = (draw: Draw, ask: Ask, given: Answer): Cause =>
+  explaining(draw, ask, given, 'part').slice(0, 2);
+
+function explaining(draw: Draw, ask: Ask, given: Answer, how: 'whole' | 'part'): readonly Mistake[] {
+  const right = draw.right[ask.id] as Answer;
+  return draw.wrong
+    .filter((w) => w.ask === ask.id && kindOf(ask).explains(ask, given, w.answer, right) === how)
     .map(({ mistake }) => mistake);
 }
 

@@ -3,7 +3,7 @@ import type { Say } from '../trade/answer.ts';
 import { fromInches } from '../trade/length.ts';
 import { shortLength } from '../trade/shortLength.ts';
 import { readAnswers } from './answer.ts';
-import { brokenBy, type Cause, leftOutOf, oneMistake, twoMistakes } from './diagnose.ts';
+import { brokenBy, type Cause, leftOutOf, oneMistake, partMistakes, twoMistakes } from './diagnose.ts';
 import { askOf, type Draw } from './draw.ts';
 import type { Ask, JobAsk, PartAsk } from './family.ts';
 import { ruleOf } from './kinds/faults.ts';
@@ -83,7 +83,8 @@ function judge(
   const one = oneMistake(draw, ask, given, world);
   if (one.length > 0) return found('rework', one);
   if (kindOf(ask).near(ask, given, draw.right[ask.id] as Answer)) return found('near');
-  return found('rework', twoMistakes(draw, ask, given, world));
+  const parts = partMistakes(draw, ask, given);
+  return found('rework', parts.length > 0 ? parts : twoMistakes(draw, ask, given, world));
 }
 
 function holds(draw: Draw, ask: Ask, given: Answer, world: World): boolean {
