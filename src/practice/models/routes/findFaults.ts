@@ -3,6 +3,7 @@
  * rule. Right is what an inspection finds. What concerns a leg as a whole, its cables, is marked at its beginning.
  */
 import { inspect, type RuleId } from '../../../run/inspect/inspect.ts';
+import { inspectSays } from '../../../run/inspect/says.ts';
 import type { ResolvedRun } from '../../../run/resolved.ts';
 import { spanLimit } from '../../../run/spanLimit.ts';
 import type { Step } from '../../../trade/answer.ts';
@@ -240,5 +241,5 @@ export const findFaults = model<typeof wants, Plan>({
   },
   figures: ({ resolved }, world, how) => stripOf(resolved, world, how),
   figured: () => [],
-  says: [],
+  says: inspectSays,
 });
