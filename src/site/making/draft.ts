@@ -5,8 +5,9 @@ import type { World } from '../../practice/model.ts';
 import { type Narrowing, narrowed } from '../../practice/narrow.ts';
 import { FEWEST_TRIALS, type SheetRule } from '../../practice/passRule/rule.ts';
 import { type Practice, type Sheet, sheetSeed } from '../../practice/sheet.ts';
+import { TASK_ID } from '../../trade/ids.ts';
 
-export interface Pick {
+export interface Picked {
   readonly draws: number;
   readonly narrow: Narrowing;
 }
@@ -19,7 +20,7 @@ export interface Draft {
   readonly benches: number;
   readonly tasks: readonly string[];
   /** By family. One that is not here is not on the sheet. */
-  readonly picks: Readonly<Record<string, Pick>>;
+  readonly picks: Readonly<Record<string, Picked>>;
   readonly rule: RuleKind;
   readonly bound: { readonly confidence: number; readonly share: number };
   readonly wald: {
@@ -49,8 +50,9 @@ export const MOST_PRINTED = 40;
 export const familiesOf = (draft: Draft, families: Iterable<Family>): readonly Family[] =>
   [...families].filter(({ tasks }) => tasks.some((task) => draft.tasks.includes(task)));
 
-export const drawsOf = (draft: Draft): number =>
-  Object.values(draft.picks).reduce((sum, { draws }) => sum + draws, 0);
+/** Families that are on the sheet. */
+const pickedOf = (draft: Draft, families: Iterable<Family>): readonly Family[] =>
+  familiesOf(draft, families).filter(({ id }) => (draft.picks[id]?.draws ?? 0) > 0);
 
 /** Rules that can be chosen for so many draws: nothing statistical is said of fewer than 14. */
 export const rulesFor = (draws: number): readonly RuleKind[] =>
@@ -67,7 +69,20 @@ function ruleOf(draft: Draft, draws: number): SheetRule {
 export const sheetIdOf = (number: number): string => `sheet-${number}`;
 
 /**
- * The sheet; undefined while nothing is on it.
+ * Tasks that the exercises on the sheet are about: those of the draft, or, where it names safe work alone, the tasks
+ * that its exercises come with. Empty when there are none: a sheet is for a task, and safe work (W1 …) is no task.
+ */
+function tasksOf(draft: Draft, picked: readonly Family[]): readonly string[] {
+  const about = [...new Set(picked.flatMap(({ tasks }) => tasks))].filter((id) => TASK_ID.test(id)).sort();
+  const chosen = about.filter((id) => draft.tasks.includes(id));
+  return chosen.length > 0 ? chosen : about;
+}
+
+/** What a draft lacks to be a sheet: a task, an exercise, or, with safe work alone on it, an exercise of a task. */
+export type Lack = 'task' | 'exercise' | 'work';
+
+/**
+ * The sheet, or what it lacks.
  * @param families  of the site, in its order: the order of the sheet
  * @param title  in the language of the page
  */
@@ -75,29 +90,38 @@ export function sheetOf(
   draft: Draft,
   families: Iterable<Family>,
   title: Readonly<Record<string, string>>,
-): Sheet | undefined {
-  const parts = familiesOf(draft, families).flatMap((family) => {
-    const pick = draft.picks[family.id];
-    if (pick === undefined || pick.draws === 0) return [];
-    const narrow = Object.keys(pick.narrow).length === 0 ? {} : { narrow: pick.narrow };
-    return [{ family: family.id, draws: pick.draws, ...narrow }];
+): { readonly sheet: Sheet } | { readonly lacks: Lack } {
+  if (draft.tasks.length === 0) return { lacks: 'task' };
+  const picked = pickedOf(draft, families);
+  if (picked.length === 0) return { lacks: 'exercise' };
+  const tasks = tasksOf(draft, picked);
+  if (tasks.length === 0) return { lacks: 'work' };
+  const parts = picked.map(({ id }) => {
+    const { draws = 0, narrow = {} } = draft.picks[id] ?? {};
+    return { family: id, draws, ...(Object.keys(narrow).length === 0 ? {} : { narrow }) };
   });
-  const draws = parts.reduce((sum, one) => sum + one.draws, 0);
-  if (draws === 0) return undefined;
-  const { number, tasks } = draft;
-  return { id: sheetIdOf(number), number, title, tasks, families: parts, rule: ruleOf(draft, draws) };
+  const { number } = draft;
+  const rule = ruleOf(draft, drawsOf({ families: parts }));
+  return { sheet: { id: sheetIdOf(number), number, title, tasks, families: parts, rule } };
 }
+
+export const drawsOf = ({ families }: Pick<Sheet, 'families'>): number =>
+  families.reduce((sum, { draws }) => sum + draws, 0);
 
 /** Benches that are tried before a sheet is handed out. */
 const TRIED = 3;
 
 /** Families of a sheet that are narrowed so far that nothing can be drawn of them any more. */
-export function undrawable(sheet: Sheet, { families, world }: Practice): readonly string[] {
-  return sheet.families.flatMap(({ family: id, narrow }) => {
-    const family = families.get(id);
+export function undrawable(
+  { id, families }: Pick<Sheet, 'id' | 'families'>,
+  { families: known, world }: Practice,
+): readonly string[] {
+  return families.flatMap(({ family: name, narrow }) => {
+    const family = known.get(name);
     if (family === undefined || narrow === undefined) return [];
-    const seeds = Array.from({ length: TRIED }, (_, n) => sheetSeed(sheet.id, n + 1, 1));
-    return seeds.every((seed) => drawable(narrowed(family, narrow), seed, world)) ? [] : [id];
+    for (let bench = 1; bench <= TRIED; bench++)
+      if (!drawable(narrowed(family, narrow), sheetSeed(id, bench, 1), world)) return [name];
+    return [];
   });
 }
 
@@ -121,7 +145,7 @@ export function withTask(draft: Draft, task: string, families: Iterable<Family>)
   return { ...next, picks };
 }
 
-export const withPick = (draft: Draft, family: string, change: Partial<Pick>): Draft => {
+export const withPick = (draft: Draft, family: string, change: Partial<Picked>): Draft => {
   const old = draft.picks[family] ?? { draws: 0, narrow: {} };
   return { ...draft, picks: { ...draft.picks, [family]: { ...old, ...change } } };
 };

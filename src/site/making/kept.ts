@@ -1,5 +1,6 @@
-/** The sheet being made, kept on this device so that a reload loses nothing. One that cannot be read is begun anew. */
-import { type Draft, newDraft } from './draft.ts';
+/** The sheet being made, kept on this device so that a reload loses nothing. What cannot be read is begun anew. */
+import { isRecord } from '../../practice/fileFields.ts';
+import { type Draft, newDraft, type Picked } from './draft.ts';
 
 const place = 'trayhand-making';
 
@@ -12,12 +13,36 @@ export function keepDraft(draft: Draft): void {
 }
 
 export function keptDraft(number: number): Draft {
-  const fresh = newDraft(number);
   try {
-    const kept = JSON.parse(localStorage.getItem(place) ?? 'null') as Partial<Draft> | null;
-    if (kept === null || typeof kept !== 'object' || !Array.isArray(kept.tasks)) return fresh;
-    return { ...fresh, ...kept };
+    return draftOf(JSON.parse(localStorage.getItem(place) ?? 'null'), number);
   } catch {
-    return fresh;
+    return newDraft(number);
   }
 }
+
+/** A draft out of what lies kept, field for field: what is not of its kind (an older release, another hand) stays as new. */
+export function draftOf(kept: unknown, number: number): Draft {
+  const fresh = newDraft(number);
+  if (!isRecord(kept)) return fresh;
+  const { tasks, picks, rule, bound, wald } = kept;
+  const whole = (value: unknown, or: number) =>
+    Number.isInteger(value) && Number(value) > 0 ? Number(value) : or;
+  const numbers = <T extends Readonly<Record<string, number>>>(value: unknown, or: T): T =>
+    isRecord(value) && Object.keys(or).every((name) => typeof value[name] === 'number')
+      ? (Object.fromEntries(Object.keys(or).map((name) => [name, value[name]])) as unknown as T)
+      : or;
+  return {
+    number: whole(kept['number'], fresh.number),
+    benches: whole(kept['benches'], fresh.benches),
+    tasks: Array.isArray(tasks) ? tasks.filter((task) => typeof task === 'string') : [],
+    picks: isRecord(picks)
+      ? Object.fromEntries(Object.entries(picks).filter((one): one is [string, Picked] => isPicked(one[1])))
+      : {},
+    rule: rule === 'bound' || rule === 'sequential' ? rule : 'all',
+    bound: numbers(bound, fresh.bound),
+    wald: numbers(wald, fresh.wald),
+  };
+}
+
+const isPicked = (value: unknown): value is Picked =>
+  isRecord(value) && Number.isInteger(value['draws']) && isRecord(value['narrow']);

@@ -47,7 +47,7 @@ export function HandSection({ draft, sheet, taken, onDraft, onPrint, answerPage,
   const sound =
     sheet !== undefined &&
     badNumber === undefined &&
-    ruleFaults(passRuleOf(sheet.rule), drawsOf(draft)).length === 0;
+    ruleFaults(passRuleOf(sheet.rule), drawsOf(sheet)).length === 0;
   const save = (name: string, text: string) => {
     saveFile(name, text);
     setSaved(name);

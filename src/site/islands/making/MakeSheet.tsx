@@ -1,5 +1,6 @@
-import { useEffect, useMemo, useState } from 'react';
+import { useCallback, useEffect, useMemo, useState } from 'react';
 import type { Sheet } from '../../../practice/sheet.ts';
+import type { Language } from '../../../practice/words.ts';
 import { fourFigures } from '../../device/edge.ts';
 import { loadPractice } from '../../device/practice.ts';
 import {
@@ -12,7 +13,7 @@ import {
   withTask,
 } from '../../making/draft.ts';
 import { keepDraft, keptDraft } from '../../making/kept.ts';
-import { speaker, type Tell, teller, type WordTable } from '../../speak.ts';
+import { type Speak, speaker, type Tell, teller, type WordTable } from '../../speak.ts';
 import { useLater } from '../useLater.ts';
 import { FamilyRows } from './FamilyRows.tsx';
 import { HandSection } from './HandSection.tsx';
@@ -36,8 +37,11 @@ interface Props {
 export default function MakeSheet({ lang, words, tasks, numbers, taken, answerPage }: Props) {
   const speak = useMemo(() => speaker(words), [words]);
   const tell = useMemo(() => teller(words), [words]);
-  const language = useMemo(() => ({ lang, speak }), [lang, speak]);
   const practice = useLater(loadPractice);
+  const language = useMemo(
+    () => (practice === null ? undefined : withFigures(practice.languageOf(lang), words, speak)),
+    [practice, lang, words, speak],
+  );
   const [draft, setDraft] = useState<Draft>(() => newDraft(100));
   const [printed, setPrinted] = useState<Printed | null>(null);
   useEffect(() => setDraft(keptDraft(fourFigures())), []);
@@ -46,11 +50,22 @@ export default function MakeSheet({ lang, words, tasks, numbers, taken, answerPa
     keepDraft(next);
   };
   const families = useMemo(() => [...(practice?.families.values() ?? [])], [practice]);
-  const sheet = useMemo(
+  const made = useMemo(
     () => sheetOf(draft, families, { en: tell('making.sheetTitle', { number: draft.number }) }),
     [draft, families, tell],
   );
-  const drawn = sheet !== undefined && practice !== null && undrawable(sheet, practice).length === 0;
+  const sheet = 'sheet' in made ? made.sheet : undefined;
+  // Tried again only when something on it is narrowed otherwise.
+  const narrowed = JSON.stringify([
+    draft.number,
+    sheet?.families.filter(({ narrow }) => narrow !== undefined),
+  ]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what it depends on is in `narrowed`
+  const drawn = useMemo(
+    () => sheet !== undefined && practice !== null && undrawable(sheet, practice).length === 0,
+    [narrowed, practice, sheet === undefined],
+  );
+  const onPrinted = useCallback(() => setPrinted(null), []);
   return (
     <>
       <div className="making">
@@ -64,7 +79,14 @@ export default function MakeSheet({ lang, words, tasks, numbers, taken, answerPa
               benches: draft.benches,
             })}
           </p>
-          <p className="huge">{answerLine(draft, sheet, tell)}</p>
+          <p className="huge">
+            {'sheet' in made ? answerLine(made.sheet, tell) : tell(`making.lacks-${made.lacks}`)}
+          </p>
+          {'sheet' in made && practice !== null && !drawn && (
+            <p className="message">
+              <strong>{tell('making.undrawableSheet')}</strong>
+            </p>
+          )}
         </section>
         <div className="columns">
           <div>
@@ -75,16 +97,18 @@ export default function MakeSheet({ lang, words, tasks, numbers, taken, answerPa
               speak={speak}
               tell={tell}
             />
-            {practice === null ? (
+            {practice === null || language === undefined ? (
               <p role="status">{tell('making.fetching')}</p>
             ) : (
               draft.tasks.length > 0 && (
                 <FamilyRows
                   draft={draft}
+                  sheet={sheet}
                   practice={practice}
                   numbers={numbers}
                   onPick={(family, pick) => change(withPick(draft, family, pick))}
                   language={language}
+                  speak={speak}
                   tell={tell}
                 />
               )
@@ -104,14 +128,16 @@ export default function MakeSheet({ lang, words, tasks, numbers, taken, answerPa
           </div>
         </div>
       </div>
-      {printed !== null && sheet !== undefined && practice !== null && (
+      {printed !== null && sheet !== undefined && practice !== null && language !== undefined && (
         <PrintedSet
           what={printed}
           sheet={sheet}
           benches={draft.benches}
           practice={practice}
-          language={practice.languageOf(lang)}
-          onPrinted={() => setPrinted(null)}
+          language={language}
+          answerPage={answerPage}
+          onPrinted={onPrinted}
+          speak={speak}
           tell={tell}
         />
       )}
@@ -119,10 +145,17 @@ export default function MakeSheet({ lang, words, tasks, numbers, taken, answerPa
   );
 }
 
-function answerLine(draft: Draft, sheet: Sheet | undefined, tell: Tell): string {
-  if (draft.tasks.length === 0) return tell('making.nothing');
-  if (sheet === undefined) return tell('making.nothingPicked');
-  const draws = drawsOf(draft);
+/** What grading and working say comes with the exercises; what figures say is the page's. */
+function withFigures({ lang, speak: says }: Language, words: WordTable, figures: Speak): Language {
+  const hasIt = (key: string) => {
+    const dot = key.indexOf('.');
+    return words[key.slice(0, dot)]?.[key.slice(dot + 1)] !== undefined;
+  };
+  return { lang, speak: (say) => (hasIt(say.say) ? figures(say) : says(say)) };
+}
+
+function answerLine(sheet: Sheet, tell: Tell): string {
+  const draws = drawsOf(sheet);
   if ('bound' in sheet.rule) return tell('making.answerBound', { draws });
   if ('sequential' in sheet.rule) return tell('making.answerWald', { draws });
   return draws === 1 ? tell('making.answerOne') : tell('making.answerAll', { draws });

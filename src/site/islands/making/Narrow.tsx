@@ -1,5 +1,8 @@
+import { useMemo, useState } from 'react';
 import type { Family } from '../../../practice/family.ts';
+import type { World } from '../../../practice/model.ts';
 import { type Narrowing, sizeOf } from '../../../practice/narrow.ts';
+import type { Language } from '../../../practice/words.ts';
 import { type Narrowable, narrowables, withNarrow } from '../../making/narrowing.ts';
 import type { Tell } from '../../speak.ts';
 
@@ -7,19 +10,31 @@ interface Props {
   readonly family: Family;
   readonly narrow: Narrowing;
   readonly onNarrow: (narrow: Narrowing) => void;
-  readonly lang: string;
+  readonly language: Language;
+  readonly world: World;
   readonly tell: Tell;
 }
 
-/** What a seed chooses, each cut to less: from and to, or which words. */
-export function Narrow({ family, narrow, onNarrow, lang, tell }: Props) {
-  const all = narrowables(family, narrow, lang);
-  if (all.length === 0) return null;
-  const name = Object.keys(narrow).length > 0 ? 'making.narrowed' : 'making.narrow';
+/** What a seed chooses, each cut to less: from and to, or which words. Its words are found once it is opened. */
+export function Narrow({ family, narrow, onNarrow, language, world, tell }: Props) {
+  const [open, setOpen] = useState(false);
+  const { lang, speak } = language;
+  const means = useMemo(
+    () => ({
+      lang,
+      world,
+      width: tell('making.width'),
+      unitOf: (unit: string) => speak({ say: `unit.${unit}` }),
+    }),
+    [lang, speak, world, tell],
+  );
+  const all = useMemo(() => (open ? narrowables(family, narrow, means) : []), [open, family, narrow, means]);
+  const count = Object.keys(narrow).length;
   return (
-    <details className="opens narrow">
-      <summary>{tell(name)}</summary>
+    <details className="opens narrow" onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>{tell(count > 0 ? 'making.narrowed' : 'making.narrow')}</summary>
       <div>
+        {open && all.length === 0 && <p className="hint">{tell('making.nothingToNarrow')}</p>}
         {all.map((one) => (
           <NarrowOne
             key={one.name}
@@ -30,6 +45,13 @@ export function Narrow({ family, narrow, onNarrow, lang, tell }: Props) {
             tell={tell}
           />
         ))}
+        {count > 0 && (
+          <p className="way">
+            <button type="button" className="as-link" onClick={() => onNarrow({})}>
+              {tell('making.widen')}
+            </button>
+          </p>
+        )}
       </div>
     </details>
   );
@@ -55,6 +77,7 @@ function NarrowOne({ one, id, of, onChange, tell }: OneProps) {
             <input
               type="checkbox"
               checked={word.on}
+              disabled={word.on && chosen.length === 1}
               onChange={() =>
                 onChange({
                   choice: word.on ? chosen.filter((other) => other !== word.id) : [...chosen, word.id],
@@ -65,7 +88,7 @@ function NarrowOne({ one, id, of, onChange, tell }: OneProps) {
             {word.text}
           </label>
         ))}
-        <p className="hint">{tell('making.left', { count: left, of })}</p>
+        <p className="hint">{leftOf(left, of, tell)}</p>
       </fieldset>
     );
   }
@@ -108,10 +131,17 @@ function NarrowOne({ one, id, of, onChange, tell }: OneProps) {
         </div>
       </div>
       <RangeLine first={stops[0]?.value ?? 0} last={stops.at(-1)?.value ?? 1} from={from} to={to} />
-      <p className="hint">{tell('making.left', { count: left, of })}</p>
+      <p className="hint">{leftOf(left, of, tell)}</p>
     </fieldset>
   );
 }
+
+const leftOf = (left: number, of: number, tell: Tell): string =>
+  left === of
+    ? tell('making.leftAll', { of })
+    : left === 1
+      ? tell('making.leftOne', { of })
+      : tell('making.left', { count: left, of });
 
 /** The part that is left, as a piece cut out of a hidden line. */
 function RangeLine(props: Readonly<Record<'first' | 'last' | 'from' | 'to', number>>) {

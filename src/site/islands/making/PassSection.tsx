@@ -18,9 +18,10 @@ const errors = [1, 2, 5, 10, 15, 20] as const;
 
 /** When the sheet is passed: the rule, its figures, and what they do to people, computed. */
 export function PassSection({ draft, sheet, onDraft, speak, tell }: Props) {
-  const kinds = rulesFor(drawsOf(draft));
+  const draws = sheet === undefined ? 0 : drawsOf(sheet);
+  const kinds = rulesFor(draws);
   const kind = kinds.includes(draft.rule) ? draft.rule : 'all';
-  const faults = sheet === undefined ? [] : ruleFaults(passRuleOf(sheet.rule), drawsOf(draft));
+  const faults = sheet === undefined ? [] : ruleFaults(passRuleOf(sheet.rule), draws);
   const choose = (key: SiteKey, values: readonly number[], value: number, set: (to: number) => void) => (
     <div key={key}>
       <label htmlFor={`rule-${key}`}>{tell(key)}</label>

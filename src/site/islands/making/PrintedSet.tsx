@@ -1,11 +1,15 @@
-import { useEffect, useMemo } from 'react';
-import { paperPalette } from '../../../drawing/palette.ts';
-import { keyOf } from '../../../practice/key.ts';
-import { type Practice, type Sheet, sheetDraws } from '../../../practice/sheet.ts';
-import { figuresOf, type ShownAsk, tellDraw } from '../../../practice/show.ts';
+import { useEffect, useState } from 'react';
+import { passRuleOf } from '../../../practice/passRule/rule.ts';
+import { saysOfRule } from '../../../practice/passRule/says.ts';
+import type { Practice, Sheet } from '../../../practice/sheet.ts';
+import { sheetForm } from '../../../practice/sheetForm.ts';
 import type { Language } from '../../../practice/words.ts';
-import { answerText } from '../../practice.ts';
-import { type Tell, unbroken } from '../../speak.ts';
+import { drawsOf } from '../../making/draft.ts';
+import type { Speak, Tell } from '../../speak.ts';
+import { useDrawer } from '../register/useCodes.ts';
+import { useLink } from '../register/useLink.ts';
+import { BenchKey } from './BenchKey.tsx';
+import { BenchSheet } from './BenchSheet.tsx';
 
 export type Printed = 'sheets' | 'key';
 
@@ -15,175 +19,70 @@ interface Props {
   readonly benches: number;
   readonly practice: Practice;
   readonly language: Language;
+  readonly answerPage: string;
   readonly onPrinted: () => void;
+  readonly speak: Speak;
   readonly tell: Tell;
 }
 
-/** The sheets of all benches, or their keys, for paper alone: printed as soon as they stand. */
-export function PrintedSet({ what, sheet, benches, practice, language, onPrinted, tell }: Props) {
+/** Up to this length a code is coarse enough for paper at 30 mm: 0.4 mm a module. */
+const LONGEST_ON_PAPER = 420;
+
+/** The sheets of all benches, or their keys, for paper alone: drawn a bench at a time, printed as soon as all stand. */
+export function PrintedSet(props: Props) {
+  const { what, sheet, benches, practice, language, answerPage, onPrinted, speak, tell } = props;
+  const [stand, setStand] = useState(0);
+  const link = useLink('set', { v: 1, kind: 'sheet', of: sheetForm(sheet) }, answerPage);
+  const drawer = useDrawer();
+  const ready = stand >= benches && link !== '' && drawer !== null;
   useEffect(() => {
-    const done = () => onPrinted();
-    window.addEventListener('afterprint', done);
+    if (stand >= benches) return;
+    // One bench, then the page may answer before the next.
+    const wait = setTimeout(() => setStand(stand + 1));
+    return () => clearTimeout(wait);
+  }, [stand, benches]);
+  useEffect(() => {
+    if (!ready) return;
+    window.addEventListener('afterprint', onPrinted);
     // Once the browser has drawn them.
-    const wait = requestAnimationFrame(() => window.print());
+    const wait = setTimeout(() => window.print(), 50);
     return () => {
-      window.removeEventListener('afterprint', done);
-      cancelAnimationFrame(wait);
+      window.removeEventListener('afterprint', onPrinted);
+      clearTimeout(wait);
     };
-  }, [onPrinted]);
-  const numbers = Array.from({ length: benches }, (_, i) => i + 1);
+  }, [ready, onPrinted]);
+  const code = what === 'sheets' && link.length <= LONGEST_ON_PAPER ? drawer?.codeSvg(link) : undefined;
+  const rule = saysOfRule(passRuleOf(sheet.rule), drawsOf(sheet)).map(speak).join(' ');
   return (
-    <div className="printed-set">
-      {numbers.map((bench) => {
-        const props = { bench, sheet, practice, language, tell };
-        return what === 'sheets' ? (
-          <BenchSheet key={bench} {...props} />
-        ) : (
-          <BenchKey key={bench} {...props} />
-        );
-      })}
-    </div>
-  );
-}
-
-interface BenchProps {
-  readonly bench: number;
-  readonly sheet: Sheet;
-  readonly practice: Practice;
-  readonly language: Language;
-  readonly tell: Tell;
-}
-
-function useDraws({ bench, sheet, practice, language }: BenchProps) {
-  return useMemo(
-    () =>
-      sheetDraws(sheet, bench, practice).map(({ place, draw }) => ({
-        place,
-        draw,
-        shown: tellDraw(draw, practice.world, language),
-      })),
-    [bench, sheet, practice, language],
-  );
-}
-
-function BenchSheet(props: BenchProps) {
-  const { bench, sheet, practice, language, tell } = props;
-  const draws = useDraws(props);
-  return (
-    <article className="bench-sheet">
-      <header>
-        <h2>{tell('making.paperHead', { number: sheet.number, bench })}</h2>
-        <p>
-          {tell('making.paperName')} <span className="blank-line" /> {tell('making.paperDate')}{' '}
-          <span className="blank-line short" />
-        </p>
-      </header>
-      {draws.map(({ place, draw, shown }) => (
-        <section className="paper-draw" key={place}>
-          <h3>
-            {tell('making.paperDraw', { place })} · {shown.title}
-          </h3>
-          <p>{unbroken(shown.text)}</p>
-          {figuresOf(draw, practice.world, language, { form: 'paper', palette: paperPalette }).map(
-            (figure) => (
-              // biome-ignore lint/security/noDangerouslySetInnerHtml: src/drawing escapes every text; it is no reader's input
-              <div className="figure" key={figure.words} dangerouslySetInnerHTML={{ __html: figure.svg }} />
-            ),
-          )}
-          <p className="paper-known">
-            {shown.givens.map(({ label, text }) => `${label}: ${unbroken(text)}`).join(' · ')}
-          </p>
-          <ol className="paper-asks">
-            {shown.asks.map((ask) => (
-              <PaperAsk key={ask.id} ask={ask} tell={tell} />
-            ))}
-          </ol>
-        </section>
-      ))}
-    </article>
-  );
-}
-
-type PaperAskProps = { readonly ask: Omit<ShownAsk, 'parts'> & Pick<ShownAsk, 'parts'>; readonly tell: Tell };
-
-/** An ask with room for a pencil. */
-function PaperAsk({ ask, tell }: PaperAskProps) {
-  const { kind, options = [], items = [], parts = [] } = ask;
-  return (
-    <li>
-      {unbroken(ask.prompt)}
-      {ask.unit !== undefined && <span className="blank-line short" />}
-      {kind === 'order' && <p className="label">{tell('making.paperOrder')}</p>}
-      {kind === 'place' && (
-        <p className="label">
-          {tell('making.paperPlace', { what: options.map(({ text }) => text).join(', ') })}
-        </p>
-      )}
-      {kind === 'faults' && <p className="label">{tell('making.paperFaults')}</p>}
-      {kind === 'sticks' && <p className="label">{tell('making.paperSticks')}</p>}
-      {kind !== 'place' && options.length > 0 && (
-        <ul>
-          {options.map((option) => (
-            <li key={option.id}>{option.text}</li>
-          ))}
-        </ul>
-      )}
-      {items.length > 0 && (
-        <ul>
-          {items.map((item) => (
-            <li key={item.id}>{item.text}</li>
-          ))}
-        </ul>
-      )}
-      {parts.length > 0 && (
-        <ol>
-          {parts.map((part) => (
-            <PaperAsk key={part.id} ask={part} tell={tell} />
-          ))}
-        </ol>
-      )}
-      {(kind === 'faults' || kind === 'sticks' || kind === 'place') && <span className="blank-lines" />}
-    </li>
-  );
-}
-
-function BenchKey(props: BenchProps) {
-  const { bench, sheet, practice, language, tell } = props;
-  const draws = useDraws(props);
-  return (
-    <article className="bench-sheet bench-key">
-      <p className="key-band">{tell('making.keyHead')}</p>
-      <h2>{tell('making.paperHead', { number: sheet.number, bench })}</h2>
-      {draws.map(({ place, draw, shown }) => {
-        const { working, critical } = keyOf(draw, practice.world, language);
-        return (
-          <section className="paper-draw" key={place}>
-            <h3>
-              {tell('making.paperDraw', { place })} · {shown.title}
-            </h3>
-            <table>
-              <thead>
-                <tr>
-                  <th scope="col">{tell('making.keyAsk')}</th>
-                  <th scope="col">{tell('making.keyHolds')}</th>
-                </tr>
-              </thead>
-              <tbody>
-                {shown.asks.map((ask) => (
-                  <tr key={ask.id}>
-                    <th scope="row">
-                      {unbroken(ask.prompt)}
-                      {critical.includes(ask.id) && ` (${tell('making.keyMust')})`}
-                    </th>
-                    <td>{answerText(tell, ask, draw.right[ask.id])}</td>
-                  </tr>
-                ))}
-              </tbody>
-            </table>
-            <p className="paper-known">{working.map((line) => unbroken(line)).join(' ')}</p>
-          </section>
-        );
-      })}
-    </article>
+    <>
+      <p className="printing" role="status">
+        {ready ? '' : tell('making.printing', { bench: Math.min(stand + 1, benches), benches })}
+      </p>
+      <div className="printed-set">
+        {Array.from({ length: stand }, (_, i) => i + 1).map((bench) =>
+          what === 'sheets' ? (
+            <BenchSheet
+              key={bench}
+              bench={bench}
+              sheet={sheet}
+              rule={rule}
+              code={code}
+              practice={practice}
+              language={language}
+              tell={tell}
+            />
+          ) : (
+            <BenchKey
+              key={bench}
+              bench={bench}
+              sheet={sheet}
+              practice={practice}
+              language={language}
+              tell={tell}
+            />
+          ),
+        )}
+      </div>
+    </>
   );
 }

@@ -1,8 +1,8 @@
-import { useEffect, useState } from 'react';
-import { LONGEST_LINK, type Mark, packed } from '../../../schema/link.ts';
+import { LONGEST_LINK, type Mark } from '../../../schema/link.ts';
 import type { Tell } from '../../speak.ts';
 import { LinkOut } from '../LinkOut.tsx';
 import { Code } from './Code.tsx';
+import { useLink } from './useLink.ts';
 
 interface Props {
   readonly mark: Mark;
@@ -18,19 +18,7 @@ interface Props {
 
 /** A thing as a link and as a code of that link: it needs no server on its way, and no file. */
 export function HandOut({ mark, json, page, label, opens, tell }: Props) {
-  const [link, setLink] = useState('');
-  const text = JSON.stringify(json);
-  useEffect(() => {
-    let late = false;
-    const make = async () => {
-      const hash = await packed(mark, JSON.parse(text));
-      if (!late) setLink(`${window.location.origin}${page}${hash}`);
-    };
-    void make();
-    return () => {
-      late = true;
-    };
-  }, [mark, text, page]);
+  const link = useLink(mark, json, page);
   if (link === '') return null;
   if (link.length > LONGEST_LINK) {
     return <p className="note">{tell('handing.linkLong', { long: link.length, most: LONGEST_LINK })}</p>;

@@ -1,0 +1,96 @@
+import { memo } from 'react';
+import { askOf, type Draw } from '../../../practice/draw.ts';
+import { keyOf } from '../../../practice/key.ts';
+import type { Answer } from '../../../practice/model.ts';
+import type { Practice, Sheet } from '../../../practice/sheet.ts';
+import type { ShownAsk } from '../../../practice/show.ts';
+import type { Language } from '../../../practice/words.ts';
+import { formatLength, fromInches } from '../../../trade/length.ts';
+import { answerText } from '../../practice.ts';
+import { type SiteKey, type Tell, unbroken } from '../../speak.ts';
+import { useBenchDraws } from './benchDraws.ts';
+
+interface Props {
+  readonly bench: number;
+  readonly sheet: Sheet;
+  readonly practice: Practice;
+  readonly language: Language;
+  readonly tell: Tell;
+}
+
+/** What holds on the sheet of one bench, under its band. */
+export const BenchKey = memo(function BenchKey({ bench, sheet, practice, language, tell }: Props) {
+  const draws = useBenchDraws(sheet, bench, practice, language);
+  return (
+    <article className="bench-sheet bench-key">
+      <p className="key-band">{tell('making.keyHead')}</p>
+      <h2>{tell('making.paperHead', { number: sheet.number, bench })}</h2>
+      {draws.map(({ place, draw, shown }) => {
+        const { working, critical } = keyOf(draw, practice.world, language);
+        // An order is in its row already; its working is the same list.
+        const orders = shown.asks.every(({ kind }) => kind === 'order');
+        return (
+          <section className="paper-draw" key={place}>
+            <h3>
+              {tell('making.paperDraw', { place })} · {shown.title}
+            </h3>
+            <table>
+              <thead>
+                <tr>
+                  <th scope="col">{tell('making.keyAsk')}</th>
+                  <th scope="col">{tell('making.keyHolds')}</th>
+                </tr>
+              </thead>
+              <tbody>
+                {shown.asks.map((ask) => (
+                  <tr key={ask.id}>
+                    <th scope="row">
+                      {unbroken(ask.prompt)}
+                      {critical.includes(ask.id) && ` (${tell('making.keyMust')})`}
+                    </th>
+                    <td>
+                      <Holds draw={draw} ask={ask} right={draw.right[ask.id]} tell={tell} />
+                    </td>
+                  </tr>
+                ))}
+              </tbody>
+            </table>
+            {!orders && <p className="paper-known">{working.map((line) => unbroken(line)).join(' ')}</p>}
+          </section>
+        );
+      })}
+    </article>
+  );
+});
+
+interface HoldsProps {
+  readonly draw: Draw;
+  readonly ask: ShownAsk;
+  readonly right: Answer | undefined;
+  readonly tell: Tell;
+}
+
+function Holds({ draw, ask, right, tell }: HoldsProps) {
+  const { kind, items = [], tolerance = 0, unit } = ask;
+  if (kind === 'order')
+    return (
+      <ol>
+        {(right as readonly string[]).map((id) => (
+          <li key={id}>{items.find((item) => item.id === id)?.text}</li>
+        ))}
+      </ol>
+    );
+  const length = unit === 'in' || kind === 'place' || kind === 'faults';
+  const amount = length
+    ? formatLength(fromInches(tolerance), 64).replace(/^0'-/, '')
+    : `${Number(tolerance.toFixed(4))} ${tell(`unit.${unit}` as SiteKey)}`;
+  return (
+    <>
+      {answerText(tell, ask, right)}
+      {tolerance > 0 && <span className="label"> {tell('making.keyWithin', { tolerance: amount })}</span>}
+      {askOf(draw.model, ask.id).holds !== undefined && (
+        <span className="label"> {tell('making.keyOthers')}</span>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,76 @@
+import { useMemo, useState } from 'react';
+import { drawOf } from '../../../practice/draw.ts';
+import type { Family } from '../../../practice/family.ts';
+import type { World } from '../../../practice/model.ts';
+import { type Narrowing, narrowed } from '../../../practice/narrow.ts';
+import { sheetSeed } from '../../../practice/sheet.ts';
+import { tellDraw } from '../../../practice/show.ts';
+import type { Language } from '../../../practice/words.ts';
+import { drawable } from '../../making/draft.ts';
+import { type Tell, unbroken } from '../../speak.ts';
+import { DrawFigures } from '../practice/DrawFigures.tsx';
+
+interface Props {
+  readonly family: Family;
+  readonly narrow: Narrowing;
+  readonly sheetId: string;
+  readonly place: number;
+  /** The figure alone, or that there is nothing to draw. */
+  readonly brief: boolean;
+  readonly world: World;
+  readonly language: Language;
+  readonly tell: Tell;
+}
+
+/** What a bench gets of an exercise, without its answer. */
+export function Example({ family, narrow, sheetId, place, brief, world, language, tell }: Props) {
+  const [bench, setBench] = useState(1);
+  const draw = useMemo(() => {
+    const less = narrowed(family, narrow);
+    const seed = sheetSeed(sheetId, bench, place);
+    return drawable(less, seed, world) ? drawOf(less, seed, world) : undefined;
+  }, [family, narrow, sheetId, bench, place, world]);
+  const shown = useMemo(
+    () => (draw === undefined || brief ? undefined : tellDraw(draw, world, language)),
+    [draw, brief, world, language],
+  );
+  if (draw === undefined)
+    return (
+      <p className="message" role="status">
+        <strong>{tell('making.undrawable')}</strong>
+      </p>
+    );
+  return (
+    <div className="example">
+      <DrawFigures draw={draw} world={world} language={language} small />
+      {shown !== undefined && (
+        <div>
+          <p className="label">{tell('making.bench', { bench })}</p>
+          <p>{unbroken(shown.text)}</p>
+          {shown.givens.length > 0 && (
+            <ul className="lines">
+              {shown.givens.map((given) => (
+                <li key={given.id}>
+                  {given.label}: {unbroken(given.text)}
+                </li>
+              ))}
+            </ul>
+          )}
+          <ol className="lines">
+            {shown.asks.map((ask) => (
+              <li key={ask.id}>
+                {unbroken(ask.prompt)}{' '}
+                {family.critical.includes(ask.id) && <span className="label">{tell('making.critical')}</span>}
+              </li>
+            ))}
+          </ol>
+          <p className="way">
+            <button type="button" className="as-link" onClick={() => setBench(bench + 1)}>
+              {tell('making.another')}
+            </button>
+          </p>
+        </div>
+      )}
+    </div>
+  );
+}
