@@ -4,6 +4,7 @@ import type { Step } from '../../../trade/answer.ts';
 import { formatLength, fromInches, inches, type Ticks, ticks } from '../../../trade/length.ts';
 import { shortLength } from '../../../trade/shortLength.ts';
 import { type Drawn, model, type Slip, type World } from '../../model.ts';
+import { drawRoute } from '../parts/flatRoute.ts';
 import {
   type Between,
   cutOf,
@@ -21,6 +22,9 @@ const FITTINGS = ['elbow-90', 'elbow-45', 'tee'] as const;
 const WIDTHS = ['card-2', 'card-4', 'card-6'] as const;
 const wants = { width: WIDTHS, first: FITTINGS, second: FITTINGS, distance: 'length' } as const;
 type Fitting = (typeof FITTINGS)[number];
+
+/** Of the legs to both sides: for the picture alone. */
+const BESIDE = fromInches(36);
 
 interface Plan extends Between {
   readonly width: (typeof WIDTHS)[number];
@@ -105,7 +109,12 @@ export const betweenWorkingPoints = model<typeof wants, Plan>({
     },
   },
   slips: { ...endSlips, otherWidth },
-  figures: () => [],
-  figured: () => [],
+  figures: ({ width, fittings, distance }, world, how) =>
+    drawRoute(
+      { width, start: { kind: 'free', joint: 'free' }, lengths: [BESIDE, distance, BESIDE], fittings },
+      world,
+      how,
+    ),
+  figured: ({ distance }) => [distance],
   says: [...endSays, 'measuring.faces', 'measuring.facesToCut'],
 });

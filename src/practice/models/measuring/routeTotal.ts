@@ -1,14 +1,10 @@
 /** Route total (T01, T05): three legs by working points with two elbows between; how much channel they take together. */
-import { drawRun } from '../../../drawing/views.ts';
 import type { CutEnd } from '../../../run/pieces.ts';
-import { resolveRun } from '../../../run/resolve.ts';
-import type { ResolvedRun } from '../../../run/resolved.ts';
-import type { Direction } from '../../../run/types.ts';
-import { TRADE_USUAL } from '../../../run/usual.ts';
 import type { Step } from '../../../trade/answer.ts';
 import { formatLength, inches, type Ticks, ticks } from '../../../trade/length.ts';
 import { shortLength } from '../../../trade/shortLength.ts';
 import { type Drawn, model, type Slip, type World } from '../../model.ts';
+import { drawRoute } from '../parts/flatRoute.ts';
 import {
   type Between,
   cutOf,
@@ -65,40 +61,6 @@ const takeOutOnce: Slip<Plan> = onLegs(({ ends: [a, b], ...leg }) => ({
   ends: [{ ...a, takeOut: NONE }, b],
 }));
 
-/** How far a flat elbow turns, in degrees. */
-const TURN = { 'elbow-90': 90, 'elbow-45': 45 } as const;
-
-const heading = (azimuthDeg: number): Direction =>
-  azimuthDeg === 0 ? 'N' : azimuthDeg === 90 ? 'E' : { azimuthDeg, slopeDeg: 0 };
-
-/** The route as the drawing has it, by its working points; what is cut is not on it. */
-function drawn({ width, first, second, one, two, three }: Plan['drawn'], world: World): ResolvedRun {
-  const middle = 90 - TURN[first];
-  const last = second === 'outside-90' ? 'D' : heading(middle + TURN[second]);
-  return resolveRun(
-    {
-      v: 1,
-      tray: width,
-      start: { kind: 'tray', joint: 'butt' },
-      legs: [
-        { id: 'L1', from: 'start', fitting: null, dir: 'E', length: one },
-        {
-          id: 'L2',
-          from: 'L1',
-          fitting: `${width}-${first}`,
-          dir: heading(middle),
-          length: two,
-        },
-        { id: 'L3', from: 'L2', fitting: `${width}-${second}`, dir: last, length: three },
-      ],
-      ends: [{ leg: 'L3', kind: 'free', joint: 'free' }],
-    },
-    world.catalogue,
-    // Draws and keys are fixed for ever: no paper of a site may change them.
-    TRADE_USUAL,
-  );
-}
-
 const steps = (leg: Between, i: number): readonly Step[] => [
   {
     say: 'measuring.leg',
@@ -149,10 +111,17 @@ export const routeTotal = model<typeof wants, Plan>({
     takeOutOnce,
     legForgotten: (plan) => ({ ...plan, legs: plan.legs.slice(0, 2) }),
   },
-  figures: (plan, world, how) => {
-    const { tables, catalogue } = world;
-    return drawRun(drawn(plan.drawn, world), { tables, catalogue, views: ['isometric'] }, how);
-  },
+  figures: ({ drawn: { width, first, second, one, two, three } }, world, how) =>
+    drawRoute(
+      {
+        width,
+        start: { kind: 'tray', joint: 'butt' },
+        lengths: [one, two, three],
+        fittings: [first, second],
+      },
+      world,
+      how,
+    ),
   figured: ({ drawn: { one, two, three } }) => [one, two, three],
   says: ['measuring.leg', 'measuring.total'],
 });
