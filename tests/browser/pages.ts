@@ -17,17 +17,22 @@ export const htmlOf = (page: string): string => readFileSync(join(root, page, 'i
 /** A page that loads an island; every other page is a reading page. */
 export const computes = (page: string): boolean => htmlOf(page).includes('<astro-island');
 
-/** Pages made alike from one file of the site, one a person, a task or a sheet of paper: by what their addresses begin with. */
-const alike = ['en/crew/person/', 'en/crew/task/', 'en/witness/paper/'];
+/** Pages made alike from one file of the site, one a person, a task, a family or a sheet of paper: by what their addresses begin with. */
+const alike = ['en/crew/person/', 'en/crew/task/', 'en/witness/paper/', 'en/practice/'];
+/** Not made as the others beside it. */
+const apart = ['en/practice/kept/'];
 
 /**
  * Pages to be walked in a browser: every page, but of those made alike the longest, the shortest and the first only.
  * What is read from the files themselves is asked of all.
  */
 export const walkedPages: readonly string[] = builtPages.filter((page) => {
+  if (apart.includes(page)) return true;
   const kind = alike.find((start) => page.startsWith(start) && page !== start);
   if (kind === undefined) return true;
-  const [first, ...others] = builtPages.filter((one) => one.startsWith(kind) && one !== kind);
+  const [first, ...others] = builtPages.filter(
+    (one) => one.startsWith(kind) && one !== kind && !apart.includes(one),
+  );
   const bySize = others.sort((a, b) => htmlOf(a).length - htmlOf(b).length);
   return [first, bySize[0], bySize.at(-1)].includes(page);
 });
