@@ -297,3 +297,23 @@ test('a barrier that is drawn and not in stops the job; a tube in tray too (NFPA
   expect([1, 2, 3, 4].map((i) => tube.answer(`scene-${i}`))).toEqual(['stop', 'go', 'ask', 'stop']);
   expect(tube.slipped('airIsHarmless', 'scene-1')).toBe('go');
 });
+
+describe('laying cables: both sides of what is needed', () => {
+  const drawn = {
+    scenes: ['turn', 'free', 'fastened', 'ten-feet-open'],
+    turn: 6,
+    need: 9,
+    free: 6.5,
+    spaced: 30,
+    stated: 24,
+  };
+  const scenes = (other: object) => {
+    const made = job('laying-cables', { ...drawn, feet: 40, ...other });
+    return [1, 2, 3, 4].map((i) => made.answer(`scene-${i}`));
+  };
+  test('too tight, too free (NFPA 70-2023, 392.30(B)(3)), too far apart, not complete (392.18(B))', () => {
+    expect(scenes({ turn: 11 })).toEqual(['go', 'stop', 'stop', 'stop']);
+    expect(scenes({ free: 5.5 })).toEqual(['stop', 'go', 'stop', 'stop']);
+    expect(scenes({ spaced: 21 })).toEqual(['stop', 'stop', 'go', 'stop']);
+  });
+});

@@ -6,6 +6,7 @@ import { fillWithBarrier } from './fillWithBarrier.ts';
 import { fillWithSpare } from './fillWithSpare.ts';
 import { freeLength } from './freeLength.ts';
 import { howManyCables } from './howManyCables.ts';
+import { layingCables } from './layingCables.ts';
 import { narrowestChannel } from './narrowestChannel.ts';
 import { noRow } from './noRow.ts';
 import { odFromSheet } from './odFromSheet.ts';
@@ -31,4 +32,5 @@ export const filling = {
   'fasten-cables': fastenCables,
   'power-and-signal': powerAndSignal,
   'tube-in-tray': tubeInTray,
+  'laying-cables': layingCables,
 };
