@@ -70,6 +70,15 @@ describe('channel as ground path: NFPA 70-2023, table 392.60(B)', () => {
     expect([made.slipped('otherColumn', 'row'), made.slipped('otherColumn', 'may')]).toEqual(['a020', 'yes']);
     expect([made.slipped('rowBelow', 'row'), made.slipped('rowBelow', 'may')]).toEqual(['a040', 'yes']);
     expect(made.slipped('markIgnored', 'may')).toBe('yes');
+    expect([
+      made.answer('up-to'),
+      made.slipped('rowBelow', 'up-to'),
+      made.slipped('otherColumn', 'up-to'),
+    ]).toEqual([
+      'd100', // 0.40 for 100 A, 0.70 for 200 A
+      'd200',
+      'd600', // aluminium: 0.40 to 600 A
+    ]);
   });
   test.each([
     ['steel', '100', 0.45, 'a040', 'yes'],

@@ -21,18 +21,17 @@ interface Plan {
   readonly asksWho: boolean;
 }
 
-/** The device whose row is read: the right one, or that of the row below. */
-function deviceOf({ drawn, rowBelow }: Plan, world: World): number {
-  const device = Number(drawn.device);
+/** The device whose row is read: its own, or that of the row below. */
+function rowDevice({ rowBelow }: Plan, device: number, world: World): number {
   const below = world.tables.groundpath.rows.findLast((row) => row.deviceA < device);
   return rowBelow ? (below?.deviceA ?? device) : device;
 }
 
-const held = (one: Plan, world: World, serviced = true) =>
+const held = (one: Plan, world: World, serviced = true, device = Number(one.drawn.device)) =>
   groundpath(
     {
       metal: one.column,
-      deviceA: deviceOf(one, world),
+      deviceA: rowDevice(one, device, world),
       markedAreaIn2: one.drawn.marked,
       qualifiedService: serviced,
       identified: true,
@@ -40,6 +39,14 @@ const held = (one: Plan, world: World, serviced = true) =>
     },
     world.tables.groundpath,
   );
+
+/** `d100`: the largest device of the table that this mark would serve; `none` where it serves none. */
+function upTo(one: Plan, world: World): string {
+  const row = world.tables.groundpath.rows.findLast(
+    ({ deviceA }) => held(one, world, true, deviceA).result.holds === true,
+  );
+  return row === undefined ? 'none' : `d${row.deviceA}`;
+}
 
 /** `a070`: what the table wants; `not-permitted` above the metal's last row, `no-column` for a metal without one. */
 function rowOf(one: Plan, world: World): string {
@@ -85,6 +92,14 @@ export const groundPath = model<typeof wants, Plan>({
   }),
   asks: {
     row: choiceAsk(rowOf),
+    'up-to': choiceAsk(upTo, (one, world) => {
+      const up = upTo(one, world);
+      return [
+        up === 'none'
+          ? { say: 'bonding.servesNone' }
+          : { say: 'bonding.serves', values: { device: up.slice(1) } },
+      ];
+    }),
     may: choiceAsk(may, (one, world) => held(one, world, qualified(one)).steps, {
       asks: ['row'],
       answer: (one, world, { row }) => mayFrom(one, world, row as string),
@@ -101,5 +116,5 @@ export const groundPath = model<typeof wants, Plan>({
   },
   figures: () => [],
   figured: () => [],
-  says: [],
+  says: ['bonding.serves', 'bonding.servesNone'],
 });
