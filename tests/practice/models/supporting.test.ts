@@ -338,17 +338,17 @@ describe('string and level: 1/8 in each, 1/4 in over 20 ft (common practice, no 
     });
   test.each([
     // Off in sixteenths, high plus.
-    [[2, -2, 0, 0, 0], 'level', 'none', 0.25, 'accept'], // both sides at their limit, and 1/4 in all
-    [[2, -2, 0, 0, 0], 'eighth', 'none', 0.28125, 'level'], // the second a thirty-second lower
+    [[2, -2, 0, 0, 0], 'flat', 'none', 0.25, 'accept'], // both sides at their limit, and 1/4 in all
+    [[2, -2, 0, 0, 0], 'eighth', 'none', 0.28125, 'string'], // the second a thirty-second lower
     [[0, 0, 0, 0, 0], 'quarter', 'none', 0.25, 'accept'],
-    [[1, 0, 0, 0, 0], 'quarter', 'none', 0.3125, 'level'],
+    [[1, 0, 0, 0, 0], 'quarter', 'none', 0.3125, 'string'],
     [[0, 0, 0, 0, 1], 'quarter', 'none', 0.1875, 'accept'], // the fourth is the lowest
   ])('%j, string %s', (offs, string, off, spread, next) => {
     const { answer } = made(offs, string);
     expect([answer('off'), answer('spread'), answer('next')]).toEqual([off, spread, next]);
   });
   test('one that is off comes first', () => {
-    const { answer, slipped } = made([0, 0, 0, 0, 0], 'level', 3);
+    const { answer, slipped } = made([0, 0, 0, 0, 0], 'flat', 3);
     expect([answer('off'), answer('spread'), answer('next')]).toEqual(['s3', 0.1875, 'reset']);
     expect(slipped('quarterEach', 'off')).toBe('none');
     expect(slipped('taken', 'next')).toBe('accept');
@@ -427,7 +427,7 @@ describe('orders (common practice, no source)', () => {
     // May not change places, and may.
     ['order-of-layout', ['leave', 'mark'], ['fittings', 'expansion']],
     ['order-of-layout', ['span', 'fill'], ['leave', 'span']],
-    ['order-of-horizontal-supports', ['level', 'tighten'], ['base', 'cut']],
+    ['order-of-horizontal-supports', ['height', 'tighten'], ['base', 'cut']],
     ['order-of-horizontal-supports', ['base', 'ends'], ['touch', 'ends']],
     ['order-of-vertical-supports', ['clamp', 'release'], ['guide', 'release']],
     ['order-of-vertical-supports', ['bearing', 'sling'], ['bar', 'which']],

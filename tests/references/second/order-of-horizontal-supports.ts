@@ -9,7 +9,7 @@ const ORDER = [
   'Fix the first and the last support',
   'Stretch the string between them',
   'Fix the supports between, to the string',
-  'Level each support and set it square to the run',
+  'Bring each support to its height, flat and square to the run',
   'Tighten all to the stated torque',
   'Mark each fastener that is tight',
   'Write on the sheet that the row is set',

@@ -9,6 +9,6 @@ const work: SecondOpinion = (told) => {
   const off = worst > lengthOf(told, 'each') ? `s${high.findIndex((h) => Math.abs(h) === worst) + 1}` : 'none';
   const heights = high.map((h, i) => h - (fall * i) / 4);
   const spread = Math.max(...heights) - Math.min(...heights);
-  return { off, spread, next: off !== 'none' ? 'reset' : spread > lengthOf(told, 'all') ? 'level' : 'accept' };
+  return { off, spread, next: off !== 'none' ? 'reset' : spread > lengthOf(told, 'all') ? 'string' : 'accept' };
 };
 export default work;

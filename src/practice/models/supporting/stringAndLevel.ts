@@ -1,6 +1,6 @@
 /**
  * String and level (T03): five supports under a string. Each is to stand within 1/8 in of it, and no two within 20 ft more
- * than 1/4 in apart in height (common practice, no source); the string itself may hang out of level.
+ * than 1/4 in apart in height (common practice, no source); the string itself may hang out of true.
  */
 import { figure } from '../../../trade/figure.ts';
 import { fromInches, inches, type Ticks, ticks } from '../../../trade/length.ts';
@@ -15,7 +15,7 @@ const wants = {
   wild: 'whole',
   wildOff: 'whole',
   wildWay: ['high', 'low'],
-  string: ['level', 'eighth', 'quarter'],
+  string: ['flat', 'eighth', 'quarter'],
 } as const;
 
 interface Job {
@@ -32,7 +32,7 @@ interface Job {
 }
 const SIXTEENTH = fromInches(1 / 16);
 const [EACH, ALL] = [fromInches(1 / 8), fromInches(1 / 4)];
-const FALLS = { level: 0, eighth: 1 / 8, quarter: 1 / 4 } as const;
+const FALLS = { flat: 0, eighth: 1 / 8, quarter: 1 / 4 } as const;
 
 const offs = ({ wanted, readings, larger }: Job) =>
   readings.map((r) => (larger === 'lower' ? wanted - r : r - wanted));
@@ -49,7 +49,7 @@ function spread(job: Job): number {
 }
 function next(job: Job, found = off(job), apart = spread(job)): string {
   if (found !== 'none' && !job.takes) return 'reset';
-  return apart > inches(ALL) + 1e-9 && !job.takes ? 'level' : 'accept';
+  return apart > inches(ALL) + 1e-9 && !job.takes ? 'string' : 'accept';
 }
 const say = lineOf('supporting');
 
@@ -74,7 +74,7 @@ export const stringAndLevel = slippingModel<typeof wants, Job>({
   facts: ({ wanted, readings, fall }) => ({
     wanted: lengthFact(wanted),
     fall: lengthFact(fall),
-    string: wordFact(fall === 0 ? 'level' : 'falls'),
+    string: wordFact(fall === 0 ? 'flat' : 'falls'),
     supports: rowsFact(readings.map((reading) => ({ reading: lengthFact(reading) }))),
     each: lengthFact(EACH),
     all: lengthFact(ALL),
@@ -85,9 +85,7 @@ export const stringAndLevel = slippingModel<typeof wants, Job>({
       kind: 'number',
       answer: (job) => spread(job),
       steps: (job) => [
-        job.fall === 0
-          ? say('levelString')
-          : say('fallingString', { part: shortLength(ticks(job.fall / 4)) }),
+        job.fall === 0 ? say('flatString') : say('fallingString', { part: shortLength(ticks(job.fall / 4)) }),
         say('spread', { spread: shortLength(fromInches(spread(job))) }),
       ],
     },
@@ -114,11 +112,11 @@ export const stringAndLevel = slippingModel<typeof wants, Job>({
   says: keysOf('supporting', [
     'offNone',
     'offOne',
-    'levelString',
+    'flatString',
     'fallingString',
     'spread',
     'next-reset',
-    'next-level',
+    'next-string',
     'next-accept',
   ]),
 });
