@@ -1,11 +1,12 @@
 import { memo } from 'react';
 import { askOf, type Draw } from '../../../practice/draw.ts';
 import { keyOf } from '../../../practice/key.ts';
-import type { Answer } from '../../../practice/model.ts';
+import type { Answer, Answers } from '../../../practice/model.ts';
 import type { Practice, Sheet } from '../../../practice/sheet.ts';
 import type { ShownAsk } from '../../../practice/show.ts';
 import type { Language } from '../../../practice/words.ts';
-import { formatLength, fromInches } from '../../../trade/length.ts';
+import { fromInches } from '../../../trade/length.ts';
+import { shortLength } from '../../../trade/shortLength.ts';
 import { answerText } from '../../practice.ts';
 import { type SiteKey, type Tell, unbroken } from '../../speak.ts';
 import { useBenchDraws } from './benchDraws.ts';
@@ -55,7 +56,7 @@ export const BenchKey = memo(function BenchKey({ bench, sheet, practice, languag
                 ))}
               </tbody>
             </table>
-            {!orders && <p className="paper-known">{working.map((line) => unbroken(line)).join(' ')}</p>}
+            {!orders && <p className="paper-known">{working.map((line) => unbroken(line)).join(' · ')}</p>}
           </section>
         );
       })}
@@ -71,7 +72,7 @@ interface HoldsProps {
 }
 
 function Holds({ draw, ask, right, tell }: HoldsProps) {
-  const { kind, items = [], tolerance = 0, unit } = ask;
+  const { kind, items = [], parts = [], tolerance = 0, unit } = ask;
   if (kind === 'order')
     return (
       <ol>
@@ -80,17 +81,35 @@ function Holds({ draw, ask, right, tell }: HoldsProps) {
         ))}
       </ol>
     );
-  const length = unit === 'in' || kind === 'place' || kind === 'faults';
-  const amount = length
-    ? formatLength(fromInches(tolerance), 64).replace(/^0'-/, '')
-    : `${Number(tolerance.toFixed(4))} ${tell(`unit.${unit}` as SiteKey)}`;
+  const amount =
+    unit === undefined || unit === 'in'
+      ? shortLength(fromInches(tolerance))
+      : `${Number(tolerance.toFixed(4))} ${tell(`unit.${unit}` as SiteKey)}`;
+  const others = askOf(draw.model, ask.id).holds !== undefined && (
+    <span className="label"> {tell('making.keyOthers')}</span>
+  );
+  if (kind === 'job')
+    return (
+      <>
+        <ul>
+          {parts.map((part) => (
+            <li key={part.id}>
+              {part.prompt}: {answerText(tell, part, rounded((right as Answers | undefined)?.[part.id]))}
+            </li>
+          ))}
+        </ul>
+        {others}
+      </>
+    );
   return (
     <>
-      {answerText(tell, ask, right)}
+      {answerText(tell, ask, rounded(right))}
       {tolerance > 0 && <span className="label"> {tell('making.keyWithin', { tolerance: amount })}</span>}
-      {askOf(draw.model, ask.id).holds !== undefined && (
-        <span className="label"> {tell('making.keyOthers')}</span>
-      )}
+      {others}
     </>
   );
 }
+
+/** An area or a load with as many places as anyone writes. */
+const rounded = (right: Answer | undefined): Answer | undefined =>
+  typeof right === 'number' ? Number(right.toFixed(4)) : right;

@@ -42,12 +42,14 @@ export default function MakeSheet({ lang, words, tasks, numbers, taken, answerPa
     () => (practice === null ? undefined : withFigures(practice.languageOf(lang), words, speak)),
     [practice, lang, words, speak],
   );
-  const [draft, setDraft] = useState<Draft>(() => newDraft(100));
+  const [draft, setDraft] = useState<Draft>(() => newDraft(0));
   const [printed, setPrinted] = useState<Printed | null>(null);
   useEffect(() => setDraft(keptDraft(fourFigures())), []);
   const change = (next: Draft) => {
-    setDraft(next);
-    keepDraft(next);
+    // A hand may be quicker than what was kept.
+    const numbered = next.number === 0 ? { ...next, number: fourFigures() } : next;
+    setDraft(numbered);
+    keepDraft(numbered);
   };
   const families = useMemo(() => [...(practice?.families.values() ?? [])], [practice]);
   const made = useMemo(

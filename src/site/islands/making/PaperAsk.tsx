@@ -26,7 +26,7 @@ export function PaperAsk({ ask, tell }: Props) {
       {kind === 'faults' && <p className="label">{tell('making.paperFaults')}</p>}
       {kind === 'sticks' && <p className="label">{tell('making.paperSticks')}</p>}
       {!places && kind !== 'sticks' && options.length > 0 && (
-        <ul className={kind === 'faults' ? 'paper-rules' : 'paper-boxes'}>
+        <ul className={kind === 'faults' ? 'paper-rules' : boxes(options)}>
           {options.map(({ id, text }, k) => (
             <li key={id}>
               {kind === 'faults' ? <b>{tell('making.paperRule', { number: k + 1 })}</b> : <i />}{' '}
@@ -35,7 +35,7 @@ export function PaperAsk({ ask, tell }: Props) {
           ))}
         </ul>
       )}
-      {items.length > 0 && (
+      {kind === 'order' && (
         <ul className="paper-boxes">
           {items.map(({ id, text }) => (
             <li key={id}>
@@ -63,6 +63,10 @@ export function PaperAsk({ ask, tell }: Props) {
     </li>
   );
 }
+
+/** Short ones stand two in a row. */
+const boxes = (options: readonly { readonly text: string }[]): string =>
+  options.every(({ text }) => text.length < 40) ? 'paper-boxes two' : 'paper-boxes';
 
 /** What is set down: named once where it is one thing, else the column says of which. */
 const whats = ({ options = [] }: Ask, tell: Tell): string =>

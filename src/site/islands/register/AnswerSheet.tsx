@@ -172,13 +172,12 @@ export default function AnswerSheet({ lang, words, sheets, witnessPage }: Props)
     task: asked.task,
     draws: sheet === undefined ? 0 : sheetPlaces(sheet, asked.bench).length,
   };
+  const numberOf = (one: SetFile): number | string => {
+    const made = one.of?.['number'];
+    return typeof made === 'number' ? made : (sheets.find(({ id }) => id === one.sheet)?.number ?? one.sheet);
+  };
   const others = (
-    <AnotherSheet
-      waiting={kept === null ? [] : waiting}
-      numberOf={(one) => sheets.find(({ id }) => id === one.sheet)?.number ?? one.sheet}
-      onCame={came}
-      tell={tell}
-    />
+    <AnotherSheet waiting={kept === null ? [] : waiting} numberOf={numberOf} onCame={came} tell={tell} />
   );
   const taskName = { id: asked.task, name: words[asked.task]?.['name'] ?? '' };
   if (asked.of !== undefined && practice === null) return <p role="status">{tell('answerPage.fetching')}</p>;

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { MOST_BENCHES, type Practice, type SetFile } from '../../../practice/sheet.ts';
 import type { OpenSheetFile } from '../../../practice/sheetFiles.ts';
-import { readSheetForm } from '../../../practice/sheetForm.ts';
+import { readSheetForm, sheetForm } from '../../../practice/sheetForm.ts';
 import { personId } from '../../../register/shapes.ts';
 import type { Speak, Tell } from '../../speak.ts';
 import { tried } from '../../tried.ts';
@@ -41,8 +41,12 @@ export function BenchForm({ file, practice, onSet, onAway, speak, tell }: Props)
   const badBench = bench < 1 || bench > MOST_BENCHES;
   const badPerson = personId(person.trim()) !== undefined;
   const task = tasks.includes(chosen) ? chosen : (tasks[0] ?? '');
-  // A sheet of the works is known here by its id; one made on a page goes along whole.
-  const own = practice.sheets.has(sheet) ? {} : { of: file.of };
+  // A sheet of the works is known here by its id; one made on a page goes along whole, and so does one that only bears
+  // the name of another.
+  const known = practice.sheets.get(sheet);
+  const isKnown =
+    known !== undefined && JSON.stringify(sheetForm(known)) === JSON.stringify(sheetForm(read.value));
+  const own = isKnown ? {} : { of: file.of };
   return (
     <form
       noValidate
