@@ -102,9 +102,9 @@ describe('every point that fails a try', () => {
   });
 });
 
-test('every task has a family of its own', () => {
+test('every task, and safe work of every kind, has a family', () => {
   const tasks = new Set([...families.values()].flatMap((one) => one.tasks as readonly string[]));
-  expect(numbered('T', 15, 2).filter((id) => !tasks.has(id))).toEqual([]);
+  expect([...numbered('T', 15, 2), ...numbered('W', 8)].filter((id) => !tasks.has(id))).toEqual([]);
 });
 
 test('nine kinds of asks are used', () => {
