@@ -8,6 +8,7 @@ import { fromInches, inches, type Ticks, ticks } from '../../../trade/length.ts'
 import { offset } from '../../../trade/offset.ts';
 import { shortLength } from '../../../trade/shortLength.ts';
 import { type Drawn, model, type Slip, type World } from '../../model.ts';
+import { offsetSketch, sketchSays } from '../parts/offsetSketch.ts';
 import { read } from '../parts/reads.ts';
 import { keysOf, lengthFact, lineOf, wordFact } from '../parts/told.ts';
 
@@ -133,7 +134,10 @@ export const hingeAngle = model<typeof wants, Plan>({
     noInsertion: (made) => withEnds(made, (end) => ({ ...end, insertion: NONE })),
     oneInsertion: (made) => withEnds(made, (end, i) => (i === 0 ? end : { ...end, insertion: NONE })),
   },
-  figures: () => [],
-  figured: () => [],
-  says: keysOf('offsets', SAYS),
+  // Drawn at one angle for all: the one that is asked is not to be measured off the sheet.
+  figures: ({ rise, run }, _, how) => [
+    offsetSketch({ angleDeg: 27, angle: 'asked', offset: rise, run }, how),
+  ],
+  figured: ({ rise, run }) => [rise, run],
+  says: [...keysOf('offsets', [...SAYS, 'slopeWords']), ...sketchSays],
 });

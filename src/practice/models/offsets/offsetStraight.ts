@@ -1,5 +1,6 @@
 /** Offset in one plane (T01, T08f): two equal fittings, and the straight to cut between them. */
 import { model } from '../../model.ts';
+import { offsetSketch, sketchSays } from '../parts/offsetSketch.ts';
 import {
   ANGLES,
   type AngleWord,
@@ -20,7 +21,7 @@ export const offsetStraight = model<typeof wants, OffsetPlan>({
   facts: offsetFacts,
   asks: offsetAsks,
   slips: offsetSlips,
-  figures: () => [],
-  figured: () => [],
-  says: offsetSays,
+  figures: ({ angleDeg, offset }, _, how) => [offsetSketch({ angleDeg, angle: 'given', offset }, how)],
+  figured: ({ offset }) => [offset],
+  says: [...offsetSays, ...sketchSays, 'offsets.sketchWords'],
 });
