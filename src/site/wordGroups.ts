@@ -4,6 +4,8 @@ import type { Library } from '../schema/library.ts';
 /** Groups that a draw needs to be shown, answered and graded. */
 export const sheetWords = [
   'asks',
+  // What figures of offsets say.
+  'offsets',
   'tap',
   'rundrawing',
   'practicePage',
