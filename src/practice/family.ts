@@ -182,6 +182,8 @@ export interface Worked {
 
 export interface Family {
   readonly id: string;
+  /** Of its sheet among those of its first task; never given away again. */
+  readonly number: number;
   readonly title: Texts;
   readonly tasks: readonly string[];
   readonly model: string;

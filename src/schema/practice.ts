@@ -56,6 +56,19 @@ export function practiceFaults(entries: Entries, lost: Lost): readonly FileFault
             }));
       }),
     ),
+    ...scenarios.flatMap(({ file, data: { number, tasks } }, i) =>
+      scenarios.findIndex((s) => s.data.number === number && s.data.tasks[0] === tasks[0]) < i
+        ? [
+            {
+              file,
+              field: 'number',
+              value: number,
+              message: `another family of ${tasks[0]} has this number`,
+              todo: 'give it the next that is free',
+            },
+          ]
+        : [],
+    ),
     ...sheets.flatMap(({ file, data }, i) =>
       sheets.findIndex((s) => s.data.number === data.number) < i
         ? [

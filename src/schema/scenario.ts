@@ -156,6 +156,8 @@ const worked = z.strictObject({
 
 const shape = z.strictObject({
   id,
+  /** Of its sheet among those of its first task: the next that is free. */
+  number: count,
   title: texts,
   /** What it exercises, the first first: tasks, and safe work (W3). */
   tasks: z.array(workId).min(1),

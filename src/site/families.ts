@@ -2,24 +2,25 @@
 import type { Family } from '../practice/family.ts';
 import type { Library } from '../schema/library.ts';
 
-/** In the order of the tasks they exercise. */
+/** In the order of the tasks they exercise first, then of their numbers. */
 export const familiesOf = (library: Library): readonly Family[] =>
-  [...library.scenarios.values()].sort((a, b) => (orderOf(a) < orderOf(b) ? -1 : 1));
-const orderOf = ({ tasks, id }: Family): string => `${tasks[0] ?? ''} ${id}`;
+  [...library.scenarios.values()].sort((a, b) => {
+    const [one = '', other = ''] = [a.tasks[0], b.tasks[0]];
+    return one === other ? a.number - b.number : one < other ? -1 : 1;
+  });
 
 /**
- * `TH-P05` after the first task; further families of the same task are `TH-P05b` to `TH-P05z`, `TH-P05aa` … Where a task has
- * parts (T08, T08a …) a letter names the part, so its further families are counted: `TH-P08a`, `TH-P08a-2`. A ticket keeps its
- * letter: `TH-PW3`.
+ * `TH-P05` after the first task for its first family; the further ones are `TH-P05b` to `TH-P05z`, `TH-P05aa` … Where a task
+ * has parts (T08, T08a …) a letter names the part, so its further families are counted: `TH-P08a`, `TH-P08a-2`. Safe work
+ * keeps its letter: `TH-PW3`. A family keeps its number whatever is added beside it.
  */
 export function practiceNumber(library: Library, id: string): string {
-  const all = familiesOf(library);
-  const task = all.find((one) => one.id === id)?.tasks[0] ?? '';
-  const place = all.filter((one) => one.tasks[0] === task).findIndex((one) => one.id === id);
+  const { tasks = [], number = 1 } = library.scenarios.get(id) ?? {};
+  const task = tasks[0] ?? '';
   const base = `TH-P${task.replace(/^T/, '')}`;
-  if (place <= 0) return base;
+  if (number === 1) return base;
   const lettered = /[a-z]$/.test(task) || (library.tasks.get(task)?.parts ?? []).length > 0;
-  return lettered ? `${base}-${place + 1}` : base + letters(place + 1);
+  return lettered ? `${base}-${number}` : base + letters(number);
 }
 
 /** 1 is a, 26 is z, 27 is aa. */

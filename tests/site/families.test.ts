@@ -14,7 +14,15 @@ const made: readonly (readonly [id: string, task: string])[] = [
   ['hot-more', 'W3'],
 ];
 const library = {
-  scenarios: new Map(made.map(([id, task]) => [id, { id, tasks: [task] }])),
+  // Numbered as they come within their task; the order of the file says nothing.
+  scenarios: new Map(
+    made
+      .map(([id, task], k) => {
+        const number = made.slice(0, k + 1).filter(([, one]) => one === task).length;
+        return [id, { id, number, tasks: [task] }] as const;
+      })
+      .reverse(),
+  ),
   tasks: new Map([
     ['T05', { parts: [] }],
     ['T08', { parts: ['T08a', 'T08b'] }],
@@ -40,4 +48,8 @@ test.each([
 test('no two families go by one number', () => {
   const numbers = familiesOf(library).map(({ id }) => practiceNumber(library, id));
   expect(new Set(numbers).size).toBe(made.length);
+});
+
+test('by their first task, then by their numbers', () => {
+  expect(familiesOf(library).map(({ id }) => id)).toEqual(made.map(([id]) => id));
 });
