@@ -23,7 +23,7 @@ export function proofMeans() {
   return { practice, means: { world: practice.world, languages, how } };
 }
 
-/** Families one after another as workers come free, longest first; `each` is told of every one that is done. */
+/** Families one after another as workers come free; `each` is told of every one that is done. */
 export async function proveAll(families: readonly ToProve[], each: (proof: Proof) => void): Promise<void> {
   const waiting = [...families];
   const threads = Math.min(availableParallelism(), waiting.length);
