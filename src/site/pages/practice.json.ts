@@ -4,11 +4,13 @@ import { worldDataOf } from '../../schema/practice.ts';
 import { familiesOf } from '../families.ts';
 import { library } from '../library.ts';
 import { writePracticeData } from '../practiceData.ts';
+import { groupsSaidBy } from '../saidGroups.ts';
 import { languages, wordsOf } from '../words.ts';
 
 export const GET = (): Response => {
   const families = familiesOf(library);
-  const groups = [...new Set(practiceSays.map((key) => key.split('.')[0] ?? ''))];
+  const own = practiceSays.map((key) => key.split('.')[0] ?? '');
+  const groups = [...new Set([...own, ...families.flatMap(groupsSaidBy)])];
   const words = Object.fromEntries(languages.map((lang) => [lang, wordsOf(lang, groups)]));
   const data = { families, sheets: [...library.sheets.values()], world: worldDataOf(library), words };
   return new Response(writePracticeData(data), { headers: { 'content-type': 'application/json' } });
