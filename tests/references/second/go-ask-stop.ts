@@ -15,7 +15,7 @@ const SCENES: readonly (readonly [RegExp, (n: readonly number[], g: (id: string)
   [/cable without a tag lies/, () => 'ask'],
   [/could be bent around it by hand/, () => 'ask'],
   [/drawing on the table is revision D/, () => 'ask'],
-  [/lay its air tube/, () => 'ask'],
+  [/lay its air tube/, () => 'stop'],
   [/you saw it tested dead/, () => 'go'],
   [/bolts in a closed pouch/, () => 'go'],
   [/anchor that the foreman has named/, () => 'go'],

@@ -1,10 +1,10 @@
 import { given, numberIn, type SecondOpinion } from './told.ts';
 
-/** NFPA 70E, table 130.4, and 29 CFR 1926.1408, table A, as the learner is told; the rest is common practice, no source. */
+/** NFPA 70E, table 130.4, and 29 CFR 1910.333(c)(3)(iii), as the learner is told; the rest is common practice, no source. */
 const SCENES: readonly (readonly [RegExp, (n: readonly number[], g: (id: string) => number) => string])[] = [
   [/set (\d+) in from its parts/, (n, g) => (n[0] ?? 0) < g('boundary') ? 'stop' : 'go'],
   [/stand (\d+) in from the open gear\. The rod in your hands sticks out (\d+) in/, (n, g) => (n[0] ?? 0) - (n[1] ?? 0) < g('boundary') ? 'stop' : 'go'],
-  [/would pass (\d+) ft from the power line/, (n, g) => (n[0] ?? 0) < g('line') ? 'stop' : 'go'],
+  [/would pass (\d+) ft from the 13 kV line/, (n, g) => (n[0] ?? 0) < g('line') ? 'stop' : 'go'],
   [/above a panel that stands open/, () => 'stop'],
   [/and copper shows/, () => 'stop'],
   [/The cover of the box beside you is off/, () => 'stop'],

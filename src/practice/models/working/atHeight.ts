@@ -2,6 +2,7 @@
 
 import type { Drawn } from '../../model.ts';
 import { heldAgainst, mayGo, mustAsk, mustStop, type Scene, scenesModel } from '../parts/scenes.ts';
+import { edge, FALL_FT } from '../parts/sharedScenes.ts';
 
 const wants = {
   height: 'whole',
@@ -11,22 +12,9 @@ const wants = {
   plate: ['25', '28'],
 } as const;
 type D = Drawn<typeof wants>;
-/** 29 CFR 1926.501(b)(1): an unprotected edge this high above a lower level, or higher. */
-export const FALL_FT = 6;
 /** 29 CFR 1926.1053(b)(1): side rails so far above the landing (from memory). */
 const RAILS_IN = 36;
 
-/** The site's own height where it is lower, else the law's. */
-export const edge = <T extends { readonly height: number; readonly site: string }>(): Scene<T> =>
-  heldAgainst({
-    seen: (d) => d.height,
-    limit: (d) => Math.min(Number(d.site), FALL_FT),
-    beyond: 'above',
-    atLimit: 'fails',
-    right: 'stop',
-    unit: 'ft',
-    habits: { lawNotSite: () => FALL_FT, tenFeet: () => 10, keepsBalance: () => Infinity },
-  });
 const ladder: Scene<D> = heldAgainst({
   seen: (d) => d.above,
   limit: () => RAILS_IN,

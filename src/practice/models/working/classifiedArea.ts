@@ -2,6 +2,7 @@
 
 import type { Drawn } from '../../model.ts';
 import { heldAgainst, mayGo, mustAsk, mustStop, type Scene, scenesModel } from '../parts/scenes.ts';
+import { gas } from '../parts/sharedScenes.ts';
 
 const wants = {
   gas: 'decimal',
@@ -12,17 +13,6 @@ const wants = {
 } as const;
 type D = Drawn<typeof wants>;
 
-/** Per cent of the lower flammable limit. The permit says where work ends; whoever waits for the horn goes on at any. */
-export const gas = <T extends { readonly gas: number; readonly gasLimit: string }>(): Scene<T> =>
-  heldAgainst({
-    seen: (d) => d.gas,
-    limit: (d) => Number(d.gasLimit),
-    beyond: 'above',
-    atLimit: 'fails',
-    right: 'stop',
-    unit: '%',
-    habits: { tenAlways: () => 10, waitsForAlarm: () => Infinity },
-  });
 const tested: Scene<D> = heldAgainst({
   seen: (d) => d.ago,
   limit: (d) => Number(d.every),

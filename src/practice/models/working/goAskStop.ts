@@ -2,9 +2,7 @@
 
 import type { Drawn } from '../../model.ts';
 import { heldAgainst, mayGo, mustAsk, mustStop, type Scene, scenesModel } from '../parts/scenes.ts';
-import { edge, FALL_FT } from './atHeight.ts';
-import { gas } from './classifiedArea.ts';
-import { bareSacks, SPARK_FT, watchLeaves } from './hotWork.ts';
+import { bareSacks, edge, FALL_FT, gas, SPARK_FT, watchLeaves } from '../parts/sharedScenes.ts';
 
 const wants = {
   height: 'whole',
@@ -65,7 +63,7 @@ export const goAskStop = scenesModel({
     unknown: mustAsk('movesUnknownCable'),
     conflict: mustAsk('bendsRound'),
     revision: mustAsk('takesNewer'),
-    'air-tube': mustAsk('tubeInTray'),
+    'air-tube': mustStop('tubeInTray'),
     dead: mayGo(),
     pouch: mayGo(),
     named: mayGo(),

@@ -2,6 +2,7 @@
 
 import type { Drawn } from '../../model.ts';
 import { heldAgainst, mayGo, mustAsk, mustStop, type Scene, scenesModel } from '../parts/scenes.ts';
+import { bareSacks, SPARK_FT, watchLeaves } from '../parts/sharedScenes.ts';
 
 const wants = {
   bare: 'whole',
@@ -12,31 +13,7 @@ const wants = {
   cut: 'whole',
 } as const;
 type D = Drawn<typeof wants>;
-/** Washington WAC 296-307-49503; 29 CFR 1915.504 and NFPA 51B have the same distance. */
-export const SPARK_FT = 35;
 
-/** What burns and lies open. Distances near the limit are not drawn: nobody paces them out so well. */
-export const bareSacks = <T extends { readonly bare: number }>(): Scene<T> =>
-  heldAgainst({
-    seen: (d) => d.bare,
-    limit: () => SPARK_FT,
-    beyond: 'below',
-    atLimit: 'fails',
-    right: 'stop',
-    unit: 'ft',
-    habits: { twentyIsEnough: () => 20, sparksLandNear: () => 0 },
-  });
-/** The watch stays as long as this job's permit says, whatever another permit said. */
-export const watchLeaves = <T extends { readonly watch: string; readonly stood: number }>(): Scene<T> =>
-  heldAgainst({
-    seen: (d) => d.stood,
-    limit: (d) => Number(d.watch),
-    beyond: 'below',
-    atLimit: 'holds',
-    right: 'stop',
-    unit: 'min',
-    habits: { halfHourAlways: () => 30, nothingGlows: () => 0 },
-  });
 const permitEnds: Scene<D> = heldAgainst({
   seen: (d) => d.cut,
   limit: (d) => d.left,

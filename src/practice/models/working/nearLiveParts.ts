@@ -11,7 +11,7 @@ const wants = {
   line: 'whole',
 } as const;
 type D = Drawn<typeof wants>;
-/** 29 CFR 1926.1408, table A: equipment and its load near a power line up to 50 kV (from memory). */
+/** 29 CFR 1910.333(c)(3)(iii)(A): anything with parts that can be raised, an aerial lift too, near a line up to 50 kV. */
 const LINE_FT = 10;
 
 const boundary: Scene<D> = heldAgainst({
