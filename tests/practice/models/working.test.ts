@@ -1,6 +1,6 @@
 /**
  * Right answers and those of slips in orders of work, safe work and decisions, worked by hand. Limits: 29 CFR 1926.501(b)(1)
- * (6 ft), 1926.52 table D-2 (90 dBA), 1926.1053(b)(1) (36 in), 1926.1408 table A (10 ft), Washington WAC 296-307-49503 (35 ft);
+ * (6 ft), 1926.52 table D-2 (90 dBA), 1926.1053(b)(1) (36 in), 1910.333(c)(3)(iii) (10 ft), Washington WAC 296-307-49503 (35 ft);
  * permits, site figures, weights and torques are training values; what else stands here is common practice, no source.
  */
 import { describe, expect, test } from 'vitest';
@@ -441,6 +441,13 @@ describe('splice place', () => {
     expect([made.answer('quarter'), made.answer('verdict')]).toEqual([18, verdict]);
   });
   test('on the quarter point itself it is drawn again', () => expect(values('18').plan).toBeNull());
+  test.each([
+    ['36', 'end'],
+    ['30', 'single'],
+    ['4', 'single'],
+  ])('%s in of the %s span would be wrong twice: drawn again', (from, span) =>
+    expect(values(from, span).plan).toBeNull(),
+  );
   slips(values('60'), [
     ['fromFirst', 'nearest', 60],
     ['fromEdge', 'nearest', 12 - 5.0625],

@@ -35,12 +35,14 @@ const nearest = ({ at, drawn: { length }, measures, splice }: Job): number => {
 };
 const most = ({ drawn, share }: Job) => drawn.length * share;
 
-function verdict(job: Job): string {
-  const { drawn, splice, passes, does } = job;
-  if (does === 'middle') return nearest(job) > most(job) ? 'holds' : 'past';
-  if (drawn.span !== 'inner' && !passes.anySpan) return 'wrong-span';
-  if (nearest(job) < splice / 2 && !passes.overSupport) return 'over-support';
+/** By its place in the span alone. */
+function placed(job: Job): string {
+  if (nearest(job) < job.splice / 2 && !job.passes.overSupport) return 'over-support';
   return nearest(job) > most(job) ? 'past' : 'holds';
+}
+function verdict(job: Job): string {
+  if (job.does === 'middle') return nearest(job) > most(job) ? 'holds' : 'past';
+  return job.drawn.span !== 'inner' && !job.passes.anySpan ? 'wrong-span' : placed(job);
 }
 
 /** How far from a limit a splice must stand, so that the answer does not hang on the tape. */
@@ -67,7 +69,9 @@ export const splicePlace = slippingModel<typeof wants, Job>({
     };
     if (drawn.from >= drawn.length) return null;
     const near = [most(job), splice / 2].some((limit) => Math.abs(nearest(job) - limit) < CLEAR);
-    return near ? null : job;
+    // Wrong for its span and for its place too: one ground must do.
+    const twice = drawn.span !== 'inner' && placed(job) !== 'holds';
+    return near || twice ? null : job;
   },
   facts: ({ drawn, splice }) => ({
     width: wordFact(drawn.width),
