@@ -1,4 +1,5 @@
 /** From a family and a seed to one job with its right and wrong answers: the part of a draw that no language touches. */
+import { GivenError } from '../trade/given.ts';
 import { inches } from '../trade/length.ts';
 import { answersApart } from './apart.ts';
 import type { Family, Mistake } from './family.ts';
@@ -30,9 +31,24 @@ export interface Draw {
 /** After so many tries a family is at fault, not the seed. */
 export const MOST_TRIES = 2000;
 
+/** No try of a seed can be used: what narrows the family leaves nothing that can be asked. */
+export class Undrawable extends GivenError {
+  constructor(family: string, seed: string) {
+    super([
+      {
+        field: 'seed',
+        value: seed,
+        message: `none of ${MOST_TRIES} tries of ${family} can be used`,
+        todo: 'narrow the family less',
+      },
+    ]);
+    this.name = 'Undrawable';
+  }
+}
+
 /**
  * The draw of a seed: the same on every device (SEED.md).
- * @throws {Error} when no try can be used: the proofs of the family find that before anyone draws from it
+ * @throws {Undrawable} no try can be used: of a whole family its proofs find that first, of a narrowed one nothing does
  */
 export function drawOf(family: Family, seed: string, world: World): Draw {
   const model = modelOf(family, world);
@@ -44,7 +60,7 @@ export function drawOf(family: Family, seed: string, world: World): Draw {
     const full = { ...draw, ...answersOf(family, model, plan, world) };
     if (!answerGiven(full) && answersApart(full) && !wrongHolds(full, world)) return full;
   }
-  throw new Error(`${family.id}: none of ${MOST_TRIES} tries of seed ${JSON.stringify(seed)} can be used`);
+  throw new Undrawable(family.id, seed);
 }
 
 /** @throws {Error} when the world was brought without this family's model */

@@ -2,8 +2,9 @@
 import { describe, expect, test } from 'vitest';
 import type { Attempt } from '../../src/practice/attempts.ts';
 import type { AttemptsFile } from '../../src/practice/attemptsFile.ts';
+import { Undrawable } from '../../src/practice/draw.ts';
 import { GENERATOR } from '../../src/practice/generator.ts';
-import { type AnswersFile, type Sheet, sheetDraws } from '../../src/practice/sheet.ts';
+import { type AnswersFile, gradeSheet, type Sheet, sheetDraws } from '../../src/practice/sheet.ts';
 import { sheetForm } from '../../src/practice/sheetForm.ts';
 import { sheetTallies } from '../../src/practice/statistics/common.ts';
 import { kappa } from '../../src/practice/statistics/kappa.ts';
@@ -22,7 +23,7 @@ import { shareOf } from '../../src/practice/statistics/share.ts';
 import { tallies } from '../../src/practice/statistics/tally.ts';
 import { triesOf } from '../../src/practice/statistics/tries.ts';
 import { GivenError } from '../../src/trade/given.ts';
-import { fromInches as toTicks } from '../../src/trade/length.ts';
+import { readLength, fromInches as toTicks } from '../../src/trade/length.ts';
 import { draw, language, practice, sheets } from './means.ts';
 
 const CUT = 'cut-with-insertion';
@@ -189,6 +190,31 @@ describe('first tries', () => {
     expect(sheetTallies(result)).toMatchObject([{ sheet: { id: 'made-here' }, people: 1 }]);
     const broken = tried({ name: 'made.json', file: { ...file, of: { ...file.of, rule: {} } } });
     expect(broken.left.map(({ why }) => why)).toEqual(['no such sheet', 'no such sheet']);
+  });
+
+  test('a sheet narrowed so far that nothing can be drawn of it stops the counting of no other', () => {
+    // Of this one reading no draw can be used.
+    const only = readLength(`2'-0 1/16"`);
+    const narrow = { reading: { length: { from: only, to: only, step: readLength('1/16') } } };
+    const made: Sheet = {
+      ...sheet,
+      id: 'one-reading',
+      families: [{ family: 'read-tape', draws: 1, narrow }],
+      rule: { need: 1, of: 1 },
+    };
+    const base = answers('p-1', 3, '++++++') as { name: string; file: AnswersFile };
+    const file: AnswersFile = {
+      ...base.file,
+      sheet: made.id,
+      of: sheetForm(made),
+      answers: [{ family: 'read-tape', seed: 'one-reading/3/1', answers: { length: 24 } }],
+    };
+    const result = tried({ name: 'one.json', file }, answers('p-2', 1, '++++++'));
+    expect(result.left).toMatchObject([{ name: 'one.json', family: 'read-tape', why: 'not drawn' }]);
+    expect(result.tried).toHaveLength(6);
+    // Grading it is refused as what was given, not as a slip of the program.
+    expect(() => gradeSheet(made, 3, [], practice, language)).toThrow(Undrawable);
+    expect(() => gradeSheet(made, 3, [], practice, language)).toThrow(GivenError);
   });
 
   test('tries of a device are those of the one person whose sheets came from it; a sheet kept there too counts once', () => {

@@ -21,6 +21,7 @@ export const LEFT_WHYS = [
   'not of this sheet',
   'no such family',
   'other generator',
+  'not drawn',
   'unread',
   'twice',
 ] as const;

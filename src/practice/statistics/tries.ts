@@ -1,6 +1,6 @@
 /** First tries graded again here: nothing in a file says how it was graded. */
 import { GivenError } from '../../trade/given.ts';
-import { type Draw, drawOf } from '../draw.ts';
+import { type Draw, drawOf, Undrawable } from '../draw.ts';
 import { type Finding, gradeDraw } from '../grade.ts';
 import { narrowed } from '../narrow.ts';
 import type { Practice, Sheet } from '../sheet.ts';
@@ -55,11 +55,14 @@ export function gradedTry(raw: RawTry, practice: Practice, lang: string): Tried 
   if (left !== undefined) return leave(left);
   const family = practice.families.get(raw.family);
   if (family === undefined) return leave('no such family');
-  const draw = drawOf(narrowed(family, narrow), raw.seed, practice.world);
   try {
+    const draw = drawOf(narrowed(family, narrow), raw.seed, practice.world);
     // What a learner is told is not needed here, so no table of sentences is.
-    const { passed, findings } = gradeDraw(draw, answers, practice.world, { lang, speak: () => '' });
-    const criticalMissed = findings.some((f) => family.critical.includes(f.ask) && f.verdict !== 'holds');
+    const { passed, findings, ...grade } = gradeDraw(draw, answers, practice.world, {
+      lang,
+      speak: () => '',
+    });
+    const criticalMissed = grade.criticalMissed.length > 0;
     const told = toldOf(draw, findings, lang);
     return {
       ...about,
@@ -71,6 +74,7 @@ export function gradedTry(raw: RawTry, practice: Practice, lang: string): Tried 
       asked: askedOf(draw, lang),
     };
   } catch (cause) {
+    if (cause instanceof Undrawable) return leave('not drawn');
     if (cause instanceof GivenError) return leave('unread');
     throw cause;
   }

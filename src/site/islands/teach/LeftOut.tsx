@@ -7,6 +7,7 @@ const whys: Readonly<Record<LeftWhy, SiteKey>> = {
   'not of this sheet': 'answersPage.notOfSheet',
   'no such family': 'answersPage.noFamily',
   'other generator': 'answersPage.otherGenerator',
+  'not drawn': 'answersPage.notDrawn',
   unread: 'answersPage.unread',
   twice: 'answersPage.twice',
 };
