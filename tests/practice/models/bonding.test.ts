@@ -41,8 +41,9 @@ describe('jumper list: NEMA VE 2, 2013 (from memory); NFPA 70-2023, 392.60(B)', 
 });
 
 describe('jumper size: NFPA 70-2023, table 250.122 and 250.102(D)', () => {
+  const jumper = { place: 2, metal: 'copper', wire: 'jumper' };
   const small = (...amps: readonly string[]) => amps.map((one) => ({ amps: one }));
-  const made = job('jumper-size', { small: small('20', '30'), large: '100', place: 2, metal: 'copper' });
+  const made = job('jumper-size', { ...jumper, small: small('20', '30'), large: '100' });
   test('20, 30, 100 A: 8 AWG', () => {
     expect([made.answer('decides'), made.answer('size')]).toEqual(['largest', 'awg-8']);
   });
@@ -54,11 +55,31 @@ describe('jumper size: NFPA 70-2023, table 250.122 and 250.102(D)', () => {
     ['rowBelow', 'awg-8'], // 100 A stands in the table itself
   ])('%s', (slip, wanted) => expect(made.slipped(slip, 'size')).toBe(wanted));
   test('both sides of a row, and above the table', () => {
-    const size = (large: string) =>
-      job('jumper-size', { small: small('20'), large, place: 0, metal: 'copper' });
+    const size = (large: string) => job('jumper-size', { ...jumper, small: small('20'), large, place: 0 });
     expect([size('200').answer('size'), size('225').answer('size')]).toEqual(['awg-6', 'awg-4']);
     expect(size('225').slipped('rowBelow', 'size')).toBe('awg-6');
     expect(size('1600').answer('size')).toBe('ask');
+  });
+  describe('laid in the tray as equipment ground: 4 AWG at least (392.10(B)(1)(c))', () => {
+    const laid = (large: string, metal = 'copper') =>
+      job('jumper-size', { ...jumper, wire: 'laid', small: small('20', '30'), large, metal });
+    const both = (one: ReturnType<typeof laid>, by?: string) =>
+      ['decides', 'size'].map((ask) => (by === undefined ? one.answer(ask) : one.slipped(by, ask)));
+    test('100 A is 8 AWG by the table, so 4', () => {
+      expect(both(laid('100'))).toEqual(['in-tray', 'awg-4']);
+      expect(both(laid('100'), 'leastForgotten')).toEqual(['largest', 'awg-8']);
+      expect(laid('100').slipped('smallest', 'size')).toBeNull();
+    });
+    test('350 A is 3 AWG by the table, which is larger', () => {
+      expect(both(laid('350'))).toEqual(['largest', 'awg-3']);
+      expect(both(laid('350'), 'leastForSize')).toEqual(['in-tray', 'awg-4']);
+      expect(laid('350').slipped('leastForgotten', 'size')).toBeNull();
+    });
+    test('aluminium: 100 A is 6 AWG, 225 A is 2 AWG; 200 A is 4 AWG itself, and is not asked', () => {
+      expect(both(laid('100', 'aluminium'))).toEqual(['in-tray', 'awg-4']);
+      expect(both(laid('225', 'aluminium'))).toEqual(['largest', 'awg-2']);
+      expect(laid('200', 'aluminium').plan).toBeNull();
+    });
   });
 });
 
@@ -91,9 +112,15 @@ describe('channel as ground path: NFPA 70-2023, table 392.60(B)', () => {
     expect([one.answer('row'), one.answer('may')]).toEqual([row, may]);
   });
   test('only where qualified persons maintain it: 392.60(A)', () => {
-    const unsaid = job('ground-path', { ...steel, device: '60', serviced: 'unsaid' });
-    expect([unsaid.answer('may'), unsaid.slipped('whoOverlooked', 'may')]).toEqual(['no', 'yes']);
-    expect(unsaid.slipped('markIgnored', 'may')).toBeNull();
+    const where = (serviced: string, device = '60') => job('ground-path', { ...steel, device, serviced });
+    const others = where('others');
+    expect([others.answer('may'), others.slipped('whoOverlooked', 'may')]).toEqual(['no', 'yes']);
+    expect(others.slipped('markIgnored', 'may')).toBeNull();
+    // Enough metal, and nothing said of the place: it is asked. Too little is refused whoever maintains it.
+    const unsaid = where('unsaid');
+    expect([unsaid.answer('may'), unsaid.slipped('placeRefused', 'may')]).toEqual(['ask', 'no']);
+    expect(unsaid.slipped('whoOverlooked', 'may')).toBe('yes');
+    expect(where('unsaid', '200').answer('may')).toBe('no'); // 0.45 of 0.70
   });
 });
 

@@ -8,7 +8,7 @@ const wants = {
   metal: ['steel', 'aluminium', 'stainless'],
   device: ['60', '90', '100', '150', '200', '300', '400', '500', '600', '800', '1200'],
   marked: 'decimal',
-  serviced: ['qualified', 'unsaid'],
+  serviced: ['qualified', 'unsaid', 'others'],
 } as const;
 type May = 'yes' | 'no' | 'ask';
 
@@ -55,17 +55,24 @@ function rowOf(one: Plan, world: World): string {
   return refer ? 'no-column' : 'not-permitted';
 }
 
-const qualified = ({ drawn, asksWho }: Plan) => !asksWho || drawn.serviced === 'qualified';
-function may(one: Plan, world: World): May {
-  if (one.said !== null) return one.said;
-  const { holds } = held(one, world, qualified(one)).result;
+/** Whether the place allows it: only where qualified persons alone maintain it, and where that is not said, it is asked. */
+const place = ({ drawn, asksWho }: Plan): May =>
+  asksWho ? ({ qualified: 'yes', unsaid: 'ask', others: 'no' } as const)[drawn.serviced] : 'yes';
+/** Whether the metal does: too little is refused whoever maintains the place. */
+function metal(one: Plan, world: World): May {
+  const { holds } = held(one, world).result;
   return holds === null ? 'ask' : holds ? 'yes' : 'no';
 }
+function both(one: Plan, ofMetal: May): May {
+  const all = [place(one), ofMetal];
+  return all.includes('no') ? 'no' : all.includes('ask') ? 'ask' : 'yes';
+}
+const may = (one: Plan, world: World): May => one.said ?? both(one, metal(one, world));
 
-function mayFrom(one: Plan, world: World, row: string): May {
-  if (!qualified(one)) return may(one, world);
-  if (row === 'no-column') return 'ask';
-  return row === 'not-permitted' ? 'no' : Number(row.slice(1)) / 100 <= one.drawn.marked ? 'yes' : 'no';
+function mayFrom(one: Plan, row: string): May {
+  if (row === 'no-column') return both(one, 'ask');
+  const enough = row !== 'not-permitted' && Number(row.slice(1)) / 100 <= one.drawn.marked;
+  return both(one, enough ? 'yes' : 'no');
 }
 
 function plan(drawn: Drawn<typeof wants>): Plan {
@@ -100,21 +107,28 @@ export const groundPath = model<typeof wants, Plan>({
           : { say: 'bonding.serves', values: { device: up.slice(1) } },
       ];
     }),
-    may: choiceAsk(may, (one, world) => held(one, world, qualified(one)).steps, {
-      asks: ['row'],
-      answer: (one, world, { row }) => mayFrom(one, world, row as string),
-    }),
+    may: choiceAsk(
+      may,
+      (one, world) => [
+        ...held(one, world, place(one) !== 'no').steps,
+        ...(place(one) === 'ask' ? [{ say: 'bonding.whoUnsaid' }] : []),
+      ],
+      { asks: ['row'], answer: (one, _, { row }) => mayFrom(one, row as string) },
+    ),
   },
   slips: {
     otherColumn: (one) => ({ ...one, column: COLUMN[one.drawn.metal] }),
     rowBelow: (one) => ({ ...one, rowBelow: true }),
     markIgnored: (one, world) =>
-      qualified(one) && may(one, world) !== 'yes' ? { ...one, said: 'yes' } : null,
-    whoOverlooked: (one) => (qualified(one) ? null : { ...one, asksWho: false }),
+      place(one) === 'yes' && may(one, world) !== 'yes' ? { ...one, said: 'yes' } : null,
+    whoOverlooked: (one) => (place(one) === 'yes' ? null : { ...one, asksWho: false }),
+    placeRefused: (one, world) =>
+      place(one) === 'ask' && metal(one, world) === 'yes' ? { ...one, said: 'no' } : null,
     wireThough: (one, world) => (may(one, world) === 'yes' ? { ...one, said: 'no' } : null),
-    refusedThough: (one, world) => (may(one, world) === 'ask' ? { ...one, said: 'no' } : null),
+    refusedThough: (one, world) =>
+      metal(one, world) === 'ask' && may(one, world) === 'ask' ? { ...one, said: 'no' } : null,
   },
   figures: () => [],
   figured: () => [],
-  says: ['bonding.serves', 'bonding.servesNone'],
+  says: ['bonding.serves', 'bonding.servesNone', 'bonding.whoUnsaid'],
 });

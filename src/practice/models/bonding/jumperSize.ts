@@ -1,5 +1,8 @@
-/** Jumper size (T11): one jumper for all circuits in the tray goes by the largest device, NFPA 70, 2023, 250.102(D). */
-import { type JumperMetal, jumper, type Size } from '../../../trade/jumper.ts';
+/**
+ * Jumper size (T11): one jumper for all circuits in the tray goes by the largest device, NFPA 70, 2023, 250.102(D); a single
+ * conductor laid in the tray as equipment ground does so too, 250.122(C), and is 4 AWG or larger, 392.10(B)(1)(c).
+ */
+import { compareSizes, type JumperMetal, jumper, type Size } from '../../../trade/jumper.ts';
 import { type Drawn, model, type World } from '../../model.ts';
 import { choiceAsk, num, rows, word } from '../parts/asks.ts';
 import { EDITION } from '../parts/fillRows.ts';
@@ -12,8 +15,9 @@ const wants = {
   large: LARGE,
   place: 'whole',
   metal: ['copper', 'aluminium'],
+  wire: ['jumper', 'laid'],
 } as const;
-/** The smallest bare conductor that lies in tray as equipment ground: NFPA 70, 2023, 392.10(B)(1)(c). */
+/** The smallest single conductor that lies in tray as equipment ground: NFPA 70, 2023, 392.10(B)(1)(c). */
 const IN_TRAY: Size = '4 AWG';
 
 type By = 'largest' | 'sum' | 'smallest' | 'in-tray' | 'row-below';
@@ -21,9 +25,12 @@ type By = 'largest' | 'sum' | 'smallest' | 'in-tray' | 'row-below';
 interface Plan {
   readonly devicesA: readonly number[];
   readonly metal: JumperMetal;
+  readonly wire: 'jumper' | 'laid';
   /** As the person takes it. */
   readonly by: By;
   readonly column: JumperMetal;
+  /** Whether what is laid in the tray is held against the least that may lie there. */
+  readonly least: boolean;
 }
 
 function ampsOf({ devicesA, by }: Plan, world: World): number {
@@ -34,27 +41,71 @@ function ampsOf({ devicesA, by }: Plan, world: World): number {
   return world.tables.jumper.rows.findLast((row) => row.deviceA <= largest)?.deviceA ?? largest;
 }
 
+const tableSize = (one: Plan, world: World): Size | null =>
+  jumper({ devicesA: [ampsOf(one, world)], metal: one.column, edition: EDITION }, world.tables.jumper).result
+    .size;
+
+/** Whether the table gives less than may lie in the tray. */
+function leastDecides(one: Plan, world: World): boolean {
+  if (one.by === 'in-tray') return true;
+  if (one.wire === 'jumper' || !one.least) return false;
+  const size = tableSize(one, world);
+  return size !== null && compareSizes(size, IN_TRAY) < 0;
+}
+
 /** `awg-8`, or `ask` above the table. */
-function sizeOf(one: Plan, world: World): string {
-  const devicesA = [ampsOf(one, world)];
-  const { size } = jumper({ devicesA, metal: one.column, edition: EDITION }, world.tables.jumper).result;
-  return idOf(one.by === 'in-tray' ? IN_TRAY : size);
+const sizeOf = (one: Plan, world: World): string =>
+  idOf(leastDecides(one, world) ? IN_TRAY : tableSize(one, world));
+function decides(one: Plan, world: World): string {
+  if (leastDecides(one, world)) return 'in-tray';
+  return one.by === 'row-below' ? 'largest' : one.by;
 }
 const idOf = (size: Size | null) =>
   size === null ? 'ask' : `awg-${size.replace(' AWG', '').replace('/', '-').replace(' ', '-')}`;
 
-function plan({ small, large, place, metal }: Drawn<typeof wants>): Plan | null {
+function plan({ small, large, place, metal, wire }: Drawn<typeof wants>, world: World): Plan | null {
   const others = small.map(({ amps }) => Number(amps));
   if (new Set(others).size < others.length) return null;
   const devicesA = [...others.slice(0, place), Number(large), ...others.slice(place)];
-  return { devicesA, metal, by: 'largest', column: metal };
+  const made: Plan = { devicesA, metal, wire, by: 'largest', column: metal, least: true };
+  // The table's own 4 AWG would leave open which of the two decides.
+  return wire === 'laid' && tableSize(made, world) === IN_TRAY ? null : made;
 }
+
+const otherMetal = (one: Plan): Plan => ({
+  ...one,
+  column: one.metal === 'copper' ? 'aluminium' : 'copper',
+});
+const rowBelow = (one: Plan): Plan => ({ ...one, by: 'row-below' });
+/**
+ * Whether misreading the table leads to this size as well. Who adds the devices, or takes the other rule, says so where it
+ * is asked what decides, and the size then follows from there; with that right, it is the table that was misread.
+ */
+const misreadToo = (taken: Plan, world: World, plan: Plan) =>
+  (taken.by === 'sum' || taken.by === 'in-tray') &&
+  [otherMetal(plan), rowBelow(plan)].some((one) => sizeOf(one, world) === sizeOf(taken, world));
+
+const sizeAsk = choiceAsk<Plan>(
+  sizeOf,
+  (one, world) => [
+    ...jumper({ devicesA: one.devicesA, metal: one.metal, edition: EDITION }, world.tables.jumper).steps,
+    ...(one.wire === 'laid'
+      ? [{ say: leastDecides(one, world) ? 'bonding.leastDecides' : 'bonding.leastHolds' }]
+      : []),
+  ],
+  {
+    asks: ['decides'],
+    answer: (one, world, { decides: said }) =>
+      sizeOf({ ...one, by: said as By, least: said !== 'largest' }, world),
+  },
+);
 
 export const jumperSize = model<typeof wants, Plan>({
   wants,
   plan,
-  facts: ({ devicesA, metal }, { tables }) => ({
+  facts: ({ devicesA, metal, wire }, { tables }) => ({
     metal: word(metal),
+    wire: word(wire),
     devices: rows(devicesA.map((amps) => ({ amps: num(amps) }))),
     table: rows(
       tables.jumper.rows.map((row) => ({
@@ -65,24 +116,25 @@ export const jumperSize = model<typeof wants, Plan>({
     ),
   }),
   asks: {
-    decides: choiceAsk(({ by }) => (by === 'row-below' ? 'largest' : by)),
-    size: choiceAsk(
-      sizeOf,
-      ({ devicesA, metal }, { tables }) => jumper({ devicesA, metal, edition: EDITION }, tables.jumper).steps,
-      {
-        asks: ['decides'],
-        answer: (one, world, { decides }) => sizeOf({ ...one, by: decides as By }, world),
-      },
-    ),
+    decides: choiceAsk(decides),
+    size: {
+      ...sizeAsk,
+      touched: (taken, world, plan) =>
+        sizeOf(taken, world) !== sizeOf(plan, world) && !misreadToo(taken, world, plan),
+    },
   },
   slips: {
     devicesAdded: (one) => ({ ...one, by: 'sum' }),
-    smallest: (one) => ({ ...one, by: 'smallest' }),
-    inTray: (one) => ({ ...one, by: 'in-tray' }),
-    rowBelow: (one) => ({ ...one, by: 'row-below' }),
-    otherMetal: (one) => ({ ...one, column: one.metal === 'copper' ? 'aluminium' : 'copper' }),
+    // Of what is laid in the tray the least decides then: that is told as leastForSize.
+    smallest: (one) => (one.wire === 'laid' ? null : { ...one, by: 'smallest' }),
+    inTray: (one) => (one.wire === 'laid' ? null : { ...one, by: 'in-tray' }),
+    leastForSize: (one) => (one.wire === 'laid' ? { ...one, by: 'in-tray' } : null),
+    leastForgotten: (one, world) =>
+      one.wire === 'laid' && leastDecides(one, world) ? { ...one, least: false } : null,
+    rowBelow,
+    otherMetal,
   },
   figures: () => [],
   figured: () => [],
-  says: [],
+  says: ['bonding.leastDecides', 'bonding.leastHolds'],
 });
