@@ -4,9 +4,12 @@ import type { Drawn } from '../../model.ts';
 import { slippingModel } from '../parts/slipping.ts';
 import { keysOf, lineOf, numberFact, wordFact } from '../parts/told.ts';
 
+const STATES = ['enough', 'critical', 'others', 'false', 'all'] as const;
 const wants = {
+  /** In what the list falls short: nothing, one thing alone, or all three. */
+  state: STATES,
   critical: 'whole',
-  criticalMissed: ['0', '0', '0', '1', '2'],
+  criticalMissed: 'whole',
   other: 'whole',
   missed: 'whole',
   alarms: 'whole',
@@ -24,7 +27,7 @@ interface Job {
   readonly alarms: number;
   readonly pooled: boolean;
   readonly of: 'list' | 'faults' | 'hits';
-  readonly asks: { readonly allCritical: boolean; readonly fewFalse: boolean };
+  readonly asks: { readonly allCritical: boolean; readonly fewFalse: boolean; readonly more: boolean };
 }
 
 const hits = (job: Job) =>
@@ -42,23 +45,31 @@ function falseShare({ alarms, criticalFound, found, critical, other, of }: Job):
 function verdict(job: Job): string {
   if (job.asks.allCritical && job.criticalFound < job.critical) return 'again';
   if (job.asks.fewFalse && falseShare(job) > MOST_FALSE) return 'again';
-  return hits(job) < LEAST_OTHER ? 'again' : 'holds';
+  return hits(job) < LEAST_OTHER || job.asks.more ? 'again' : 'holds';
 }
+/** What is drawn, as a number within a limit, or beyond it. */
+const counted = (drawn: number, most: number, beyond: boolean): number =>
+  beyond ? Math.floor(most) + 1 + (drawn % 3) : drawn % (Math.floor(most) + 1);
 const say = lineOf('working');
 const near = (one: number, other: number) => Math.abs(one - other) < 0.6;
 
 export const hitAndMiss = slippingModel<typeof wants, Job>({
   wants,
   plan: (drawn: Drawn<typeof wants>) => {
+    const short = (one: Drawn<typeof wants>['state']) => drawn.state === one || drawn.state === 'all';
+    const criticalFound = drawn.critical - (short('critical') ? drawn.criticalMissed : 0);
+    const mayMiss = (drawn.other * (100 - LEAST_OTHER)) / 100;
+    const found = drawn.other - counted(drawn.missed, mayMiss, short('others'));
+    const mayName = ((criticalFound + found) * MOST_FALSE) / (100 - MOST_FALSE);
     const job: Job = {
       critical: drawn.critical,
-      criticalFound: drawn.critical - Number(drawn.criticalMissed),
+      criticalFound,
       other: drawn.other,
-      found: drawn.other - drawn.missed,
-      alarms: drawn.alarms,
+      found,
+      alarms: counted(drawn.alarms, mayName, short('false')),
       pooled: false,
       of: 'list',
-      asks: { allCritical: true, fewFalse: true },
+      asks: { allCritical: true, fewFalse: true, more: false },
     };
     return job.found < 1 || near(hits(job), LEAST_OTHER) || near(falseShare(job), MOST_FALSE) ? null : job;
   },
@@ -94,6 +105,8 @@ export const hitAndMiss = slippingModel<typeof wants, Job>({
     verdict: {
       kind: 'choice',
       answer: verdict,
+      // Who is to show it again although it was enough harms nobody.
+      critical: (job) => verdict(job) === 'again',
       steps: (job) => [say('criticalFound', { found: job.criticalFound, critical: job.critical })],
     },
   },
@@ -104,6 +117,7 @@ export const hitAndMiss = slippingModel<typeof wants, Job>({
     falseOfFaults: (job) => ({ ...job, of: 'faults' }),
     falseOfHits: (job) => ({ ...job, of: 'hits' }),
     falseLetPass: (job) => ({ ...job, asks: { ...job.asks, fewFalse: false } }),
+    askedForMore: (job) => ({ ...job, asks: { ...job.asks, more: true } }),
   },
   figures: () => [],
   figured: () => [],

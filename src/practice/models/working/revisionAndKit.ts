@@ -6,14 +6,30 @@ import { keysOf, lineOf, numberFact, wordFact } from '../parts/told.ts';
 const REVISIONS = ['A', 'B', 'C', 'D', 'E', 'F'] as const;
 const METALS = ['aluminium', 'steel', 'stainless'] as const;
 const WIDTHS = ['2', '4', '6'] as const;
+/** What does not agree. */
+const WRONG = {
+  none: [],
+  card: ['card'],
+  drawing: ['drawing'],
+  papers: ['card', 'drawing'],
+  metal: ['metal'],
+  width: ['width'],
+  kit: ['metal', 'width'],
+  'card-and-metal': ['card', 'metal'],
+  'drawing-and-width': ['drawing', 'width'],
+  all: ['card', 'drawing', 'metal', 'width'],
+} as const;
+type Wrong = keyof typeof WRONG;
+
 const wants = {
   current: 'whole',
+  wrong: Object.keys(WRONG) as Wrong[],
   cardBehind: 'whole',
   drawingBehind: 'whole',
   tray: METALS,
   trayWidth: WIDTHS,
-  otherMetal: ['same', ...METALS],
-  otherWidth: ['same', 'same', ...WIDTHS],
+  otherMetal: METALS,
+  otherWidth: WIDTHS,
   sheet: 'whole',
 } as const;
 
@@ -52,12 +68,14 @@ const ALL = { papers: true, metal: true, width: true, most: Infinity };
 export const revisionAndKit = slippingModel<typeof wants, Job>({
   wants,
   plan: (drawn) => {
-    const [card, drawing] = [drawn.current - drawn.cardBehind, drawn.current - drawn.drawingBehind];
+    const wrong: readonly string[] = WRONG[drawn.wrong];
+    const card = drawn.current - (wrong.includes('card') ? drawn.cardBehind : 0);
+    const drawing = drawn.current - (wrong.includes('drawing') ? drawn.drawingBehind : 0);
     if (Math.min(card, drawing) < 0 || drawn.current >= REVISIONS.length) return null;
     if (drawn.otherMetal === drawn.tray || drawn.otherWidth === drawn.trayWidth) return null;
     const kit = {
-      metal: drawn.otherMetal === 'same' ? drawn.tray : drawn.otherMetal,
-      width: drawn.otherWidth === 'same' ? drawn.trayWidth : drawn.otherWidth,
+      metal: wrong.includes('metal') ? drawn.otherMetal : drawn.tray,
+      width: wrong.includes('width') ? drawn.otherWidth : drawn.trayWidth,
     };
     return { drawn, card, drawing, against: drawn.current, kit, sees: ALL, does: 'by count' };
   },
@@ -89,6 +107,8 @@ export const revisionAndKit = slippingModel<typeof wants, Job>({
     next: {
       kind: 'choice',
       answer: (job) => (job.does !== 'by count' ? job.does : count(job) === 0 ? 'go-on' : 'report'),
+      // Who reports although all agrees harms nobody.
+      critical: (job) => count(job) > 0,
       steps: () => [],
     },
   },
@@ -102,7 +122,7 @@ export const revisionAndKit = slippingModel<typeof wants, Job>({
     tookNewer: (job) => (oldCard(job) || oldDrawing(job) ? { ...job, does: 'newer' } : null),
     swappedKit: (job) => (wrongMetal(job) || wrongWidth(job) ? { ...job, does: 'swap' } : null),
     wentOn: (job) => (count(job) === 0 ? null : { ...job, does: 'go-on' }),
-    reportedNothing: (job) => (count(job) === 0 ? { ...job, does: 'report' } : null),
+    reportedAllWell: (job) => (count(job) === 0 ? { ...job, does: 'report' } : null),
   },
   figures: () => [],
   figured: () => [],

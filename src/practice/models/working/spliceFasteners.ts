@@ -8,9 +8,12 @@ import { read } from '../parts/reads.ts';
 import { slippingModel } from '../parts/slipping.ts';
 import { keysOf, lengthFact, lineOf, numberFact, wordFact } from '../parts/told.ts';
 
+const STATES = ['sound', 'large', 'proud', 'empty', 'all'] as const;
 const wants = {
   width: ['card-2', 'card-4', 'card-6'],
   lengths: 'whole',
+  /** What is not as it must be: nothing, one thing alone, or all three. */
+  state: STATES,
   large: 'whole',
   proud: 'whole',
   empty: 'whole',
@@ -47,26 +50,27 @@ export const spliceFasteners = slippingModel<typeof wants, Job>({
   wants,
   plan: (drawn, world) => {
     const sleeve = read(world, read(world, drawn.width, 'tray').own.socketed, 'sleeve');
-    const { large, proud, empty, lengths } = drawn;
+    const { lengths, state } = drawn;
+    const is = (one: 'large' | 'proud' | 'empty') => (state === one || state === 'all' ? drawn[one] : 0);
     const job: Job = {
       drawn,
       splices: lengths - 1,
       each: sleeve.fastened.count,
-      large,
-      proud,
-      empty,
+      large: is('large'),
+      proud: is('proud'),
+      empty: is('empty'),
       does: 'by count',
     };
     return again(job) > job.splices ? null : job;
   },
-  facts: ({ drawn, each }, world) => ({
+  facts: ({ drawn, each, large, proud, empty }, world) => ({
     width: wordFact(drawn.width),
     lengths: numberFact(drawn.lengths),
     each: numberFact(each),
     side: numberFact(each / 2),
-    large: numberFact(drawn.large),
-    proud: numberFact(drawn.proud),
-    empty: numberFact(drawn.empty),
+    large: numberFact(large),
+    proud: numberFact(proud),
+    empty: numberFact(empty),
     hole: lengthFact(read(world, 'splice-fastener', 'fastening').hole.width),
     rule: wordFact('rule'),
   }),
@@ -93,6 +97,8 @@ export const spliceFasteners = slippingModel<typeof wants, Job>({
     verdict: {
       kind: 'choice',
       answer: (job) => (job.does !== 'by count' ? job.does : again(job) === 0 ? 'accept' : 'rework'),
+      // A line sent back or asked about that is sound harms nobody.
+      critical: (job) => again(job) > 0,
       steps: () => [],
     },
   },
@@ -100,10 +106,12 @@ export const spliceFasteners = slippingModel<typeof wants, Job>({
     spliceALength: (job) => ({ ...job, splices: job.drawn.lengths }),
     oneASide: (job) => ({ ...job, each: job.each / 2 }),
     sidesForgotten: (job) => ({ ...job, each: 2 * job.each }),
-    largeCounted: (job) => ({ ...job, large: 0 }),
-    proudCounted: (job) => ({ ...job, proud: 0 }),
-    emptyOverlooked: (job) => ({ ...job, empty: 0 }),
+    // Where there are none the slip cannot be made, alone or with another.
+    largeCounted: (job) => (job.large === 0 ? null : { ...job, large: 0 }),
+    proudCounted: (job) => (job.proud === 0 ? null : { ...job, proud: 0 }),
+    emptyOverlooked: (job) => (job.empty === 0 ? null : { ...job, empty: 0 }),
     mostAreIn: (job) => (again(job) === 0 ? null : { ...job, does: 'accept' }),
+    sentBackSound: (job) => (again(job) === 0 ? { ...job, does: 'rework' } : null),
     askedAnyway: (job) => ({ ...job, does: 'ask' }),
   },
   figures: ({ drawn }, world, how) => spliceDrawn(drawn.width, world, how),
