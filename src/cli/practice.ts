@@ -164,7 +164,9 @@ const grade: Verb = {
     const graded = gatherFaults(() => gradeDraw(drawn, answersIn(given), practice.world, language));
     const faults = [...around, ...('faults' in graded ? graded.faults : [])];
     if ('faults' in graded || faults.length > 0) return { json: bad(faults), exit: 2 };
-    return { json: plain(graded.made), exit: 0 };
+    // Which critical asks are missed stands in their findings.
+    const { criticalMissed: _, ...made } = graded.made;
+    return { json: plain(made), exit: 0 };
   },
 };
 

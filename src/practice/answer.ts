@@ -4,7 +4,7 @@ import { GivenError } from '../trade/given.ts';
 import { inches } from '../trade/length.ts';
 import { askOf, type Draw } from './draw.ts';
 import { kindOf } from './kinds/index.ts';
-import type { Asked } from './kinds/kind.ts';
+import { type Asked, unread } from './kinds/kind.ts';
 import type { Answer, Answers, World } from './model.ts';
 
 /** What a draw shows for an ask. */
@@ -30,9 +30,10 @@ export function readAnswers(draw: Draw, given: Readonly<Record<string, unknown>>
     const ask = asks.find((a) => a.id === id);
     const read =
       ask === undefined
-        ? { message: 'this is not asked here', todo: `the asks are ${asks.map((a) => a.id).join(', ')}` }
+        ? unread(value, 'this is not asked here', `the asks are ${asks.map((a) => a.id).join(', ')}`)
         : kindOf(ask).read(ask, value, askedIn(draw, id, world));
-    if ('message' in read) faults.push({ field: `answers.${id}`, value, ...read });
+    if ('unread' in read)
+      faults.push(...read.unread.map(({ at, ...one }) => ({ field: `answers.${id}${at}`, ...one })));
     else if (read.answer !== null) answers[id] = read.answer;
   }
   if (faults.length > 0) throw new GivenError(faults);

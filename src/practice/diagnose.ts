@@ -12,7 +12,7 @@ export function oneMistake(draw: Draw, ask: Ask, given: Answer, world: World): C
   if (ask.kind === 'order') return earlyStep(draw, ask, given as readonly string[]);
   const [whole] = explaining(draw, ask, given, 'whole');
   if (whole !== undefined) return [whole];
-  const blamed = askOf(draw.model, ask.id).blames?.(draw.plan, world, given) ?? [];
+  const blamed = askOf(draw.model, ask.id).blames?.(draw.plan, world, given, ask) ?? [];
   const blame = draw.family.mistakes.find(
     ({ slip: name, asks }) => asks.includes(ask.id) && typeof name === 'string' && blamed.includes(name),
   );
@@ -35,7 +35,8 @@ const PAIRED: ReadonlySet<Ask['kind']> = new Set(['number', 'choice', 'reading',
 
 /** Two mistakes made at once, in the order of the family's file; the first pair that fits. */
 export function twoMistakes(draw: Draw, ask: Ask, given: Answer, world: World): Cause {
-  if (!PAIRED.has(ask.kind)) return [];
+  // Of a count nearly every number is some pair of slips; naming one would be a guess.
+  if (!PAIRED.has(ask.kind) || ('unit' in ask && ask.unit === 'count')) return [];
   const here = draw.family.mistakes.filter((m) => m.asks.includes(ask.id));
   const right = draw.right[ask.id] as Answer;
   for (const [i, first] of here.entries()) {

@@ -101,9 +101,16 @@ export function slip(model: AnyModel, mistake: Mistake, plan: AnyPlan, world: Wo
 }
 
 /** Whether a mistake's answer holds by chance, where more answers than one do. */
-function wrongHolds({ model, plan, wrong }: Draw, world: World): boolean {
-  return wrong.some(({ ask, answer }) => askOf(model, ask).holds?.(plan, world, answer) ?? false);
+function wrongHolds({ family, model, plan, wrong }: Draw, world: World): boolean {
+  return wrong.some(({ ask: id, answer }) => {
+    const ask = family.asks.find((one) => one.id === id);
+    return ask !== undefined && (askOf(model, id).holds?.(plan, world, answer, ask) ?? false);
+  });
 }
+
+/** Asks that must hold in this draw. */
+export const criticalIn = ({ family, model, plan }: Draw, world: World): readonly string[] =>
+  family.critical.filter((id) => askOf(model, id).critical?.(plan, world) ?? true);
 
 /** Whether a given shows a right number as it stands. */
 function answerGiven({ family, facts, right }: Draw): boolean {

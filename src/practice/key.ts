@@ -1,6 +1,6 @@
 /** The answers of a draw, where each mistake leads, and the working. */
 import type { Step } from '../trade/answer.ts';
-import { askOf, type Draw } from './draw.ts';
+import { askOf, criticalIn, type Draw } from './draw.ts';
 import type { Answer, Answers, World } from './model.ts';
 import { type Language, textOf, textsOf } from './words.ts';
 
@@ -14,7 +14,7 @@ export interface Key {
   }[];
   /** The working of the right answers, a line each, in the order of the asks. */
   readonly working: readonly string[];
-  /** Asks that must hold. */
+  /** Asks that must hold in this draw. */
   readonly critical: readonly string[];
 }
 
@@ -35,7 +35,7 @@ export function keyOf(draw: Draw, world: World, { lang, speak }: Language): Key 
             .steps(draw.plan, world)
             .map((step) => line(step, speak)),
     ),
-    critical: draw.family.critical,
+    critical: criticalIn(draw, world),
   };
 }
 

@@ -16,7 +16,7 @@ import type { Ticks } from '../trade/length.ts';
 import type { MarkingRule } from '../trade/marking.ts';
 import type { SeparationRule } from '../trade/separation.ts';
 import type { OpenGapRule } from '../trade/transition.ts';
-import type { AskKind, Family, Precedence } from './family.ts';
+import type { Ask, AskKind, Family, Precedence } from './family.ts';
 
 /** The trade's tables that a model may need beside those a run is judged by. */
 export interface PracticeTables extends RunTables {
@@ -117,11 +117,13 @@ interface AskOf<Plan> {
   /** Sticks: what there is to cut from, what is to be cut, and what the saw takes. */
   readonly sticks?: (plan: Plan, world: World) => SticksGiven;
   /** Where more answers than one hold: whether this one does. Left out, only the right one of `answer` holds. */
-  readonly holds?: (plan: Plan, world: World, given: Answer) => boolean;
+  readonly holds?: (plan: Plan, world: World, given: Answer, ask: Ask) => boolean;
+  /** Whether it is critical in this draw, where the family counts it among its critical asks; left out, it is. */
+  readonly critical?: (plan: Plan, world: World) => boolean;
   /** Whether a slip that was made has anything to do with this ask; left out, it always has. `plan` is the right one. */
   readonly touched?: (taken: Plan, world: World, plan: Plan) => boolean;
   /** Slips that an answer shows which is no slip's own, gravest first. */
-  readonly blames?: (plan: Plan, world: World, given: Answer) => readonly string[];
+  readonly blames?: (plan: Plan, world: World, given: Answer, ask: Ask) => readonly string[];
   /** What is said of an answer that does not hold, beside the mistake; it must not give the right one away. */
   readonly notes?: (plan: Plan, world: World, given: Answer) => readonly Say[];
 }

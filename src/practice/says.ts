@@ -17,6 +17,7 @@ const verdicts = [
   'leftOut',
   'orderStep',
   'nearAll',
+  'nearParts',
   'placed',
   'found',
   'stopGo',

@@ -161,7 +161,7 @@ export function gradeSheet(
   });
   if (faults.length > 0) throw new GivenError(faults);
   const all = graded.filter((g) => g !== undefined);
-  const { criticalMissed, ...decision } = decideSheet(sheet, all, practice);
+  const { criticalMissed, ...decision } = decideSheet(sheet, all);
   return {
     sheet: sheet.id,
     bench,
@@ -175,24 +175,19 @@ export function gradeSheet(
 type Graded = SheetPlace & Grade;
 
 /** What one draw is to the rule: one trial, held when the draw is passed (passRule/README.md says why). */
-function decideSheet(sheet: Sheet, graded: readonly Graded[], practice: Practice) {
+function decideSheet(sheet: Sheet, graded: readonly Graded[]) {
   const rule = passRuleOf(sheet.rule);
   // A sequential sheet is answered in its order: what is blank after the last answer was not asked.
   const asked = rule.kind === 'sequential' ? graded.slice(0, graded.findLastIndex(answered) + 1) : graded;
   const outcomes = asked.map((g) => g.passed);
   const decision = decide(rule, outcomes, false);
   const criticalMissed = graded
-    .filter((g) => (g.place <= decision.n || answered(g)) && missed(g, practice))
+    .filter((g) => (g.place <= decision.n || answered(g)) && g.criticalMissed.length > 0)
     .map((g) => g.place);
   return { ...(criticalMissed.length > 0 ? decide(rule, outcomes, true) : decision), criticalMissed };
 }
 
 const answered = ({ findings }: Graded): boolean => findings.some(({ verdict }) => verdict !== 'blank');
-
-function missed(grade: Graded, { families }: Practice): boolean {
-  const critical = families.get(grade.family)?.critical ?? [];
-  return grade.findings.some((f) => critical.includes(f.ask) && f.verdict !== 'holds');
-}
 
 /**
  * Grades an answers file again, as the witness's device and `register check --evidence` do: nothing in the file says

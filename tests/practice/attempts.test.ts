@@ -133,5 +133,5 @@ test.each<[readonly Verdict[], boolean, string]>([
   [['rework', 'holds from there'], false, 'not'],
 ])('%j, passed %s: %s', (verdicts, passed, came) => {
   const findings = verdicts.map((verdict, k) => ({ ask: `a${k}`, verdict, mistake: null, says: '' }));
-  expect(cameOf({ score: 50, passed, findings } satisfies Grade)).toBe(came);
+  expect(cameOf({ score: 50, passed, criticalMissed: [], findings } satisfies Grade)).toBe(came);
 });

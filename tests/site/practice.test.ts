@@ -9,6 +9,7 @@ const tell = teller(words);
 const grade = (...verdicts: Verdict[]): Grade => ({
   score: 0,
   passed: false,
+  criticalMissed: [],
   findings: verdicts.map((verdict, k) => ({ ask: `a${k}`, verdict, mistake: null, says: 'said' })),
 });
 const ask = (id: string, part: Partial<ShownAsk> = {}): ShownAsk => ({

@@ -1,6 +1,6 @@
 /** One of several options. */
 import type { Part } from '../family.ts';
-import type { Kind, Read } from './kind.ts';
+import { type Kind, type Read, unread } from './kind.ts';
 
 export interface ChoiceForm {
   readonly options: readonly Part[];
@@ -9,7 +9,7 @@ export interface ChoiceForm {
 export function readOption(ids: readonly string[], value: unknown): Read<string> {
   return typeof value === 'string' && ids.includes(value)
     ? { answer: value }
-    : { message: 'this is none of the options', todo: `write one of ${ids.join(', ')}` };
+    : unread(value, 'this is none of the options', `write one of ${ids.join(', ')}`);
 }
 
 export const optionFaults = (ids: readonly string[], answer: string) =>

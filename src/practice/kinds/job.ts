@@ -1,9 +1,9 @@
 /** One step of a job: its parts answered together, and judged together. */
 import type { JobAsk, PartAsk } from '../family.ts';
 import type { Answer } from '../model.ts';
-import type { AnyKind, Asked, Kind } from './kind.ts';
+import { type AnyKind, type Asked, type Kind, type Unread, unread } from './kind.ts';
 
-type Parts = { readonly [part: string]: Answer };
+export type Parts = { readonly [part: string]: Answer };
 
 /** Whether a part was answered and is this one. */
 export function partHolds(kind: AnyKind, part: PartAsk, given: Parts, wanted: Parts): boolean {
@@ -23,15 +23,19 @@ export function jobOf(kindOf: (ask: PartAsk) => AnyKind): Kind<JobAsk, Parts> {
     read: (ask, value, asked: Asked) => {
       const todo = `write {part: answer}; the parts are ${ask.parts.map(({ id }) => id).join(', ')}`;
       if (typeof value !== 'object' || value === null || Array.isArray(value))
-        return { message: 'this is no step of a job', todo };
+        return unread(value, 'this is no step of a job', todo);
       const answers: Record<string, Answer> = {};
+      const faults: Unread[] = [];
       for (const [id, given] of Object.entries(value)) {
         const part = ask.parts.find((one) => one.id === id);
-        if (part === undefined) return { message: `${id} is no part of this step`, todo };
-        const read = kindOf(part).read(part, given, asked);
-        if ('message' in read) return { message: `${id}: ${read.message}`, todo: read.todo };
-        if (read.answer !== null) answers[id] = read.answer;
+        const read =
+          part === undefined
+            ? unread(given, 'this is no part of the step', todo)
+            : kindOf(part).read(part, given, asked);
+        if ('unread' in read) faults.push(...read.unread.map((one) => ({ ...one, at: `.${id}${one.at}` })));
+        else if (read.answer !== null) answers[id] = read.answer;
       }
+      if (faults.length > 0) return { unread: faults };
       return { answer: Object.keys(answers).length === 0 ? null : answers };
     },
     same: sameParts,

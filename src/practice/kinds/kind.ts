@@ -18,7 +18,25 @@ export interface Asked {
 
 export type Read<V> =
   /** `null`: blank. */
-  { readonly answer: V | null } | { readonly message: string; readonly todo: string };
+  { readonly answer: V | null } | { readonly unread: readonly Unread[] };
+
+/** What of an answer cannot be read. */
+export interface Unread {
+  /** Path inside the answer: `` for the whole of it, `[2].at`, `l1[0].leg`. */
+  readonly at: string;
+  readonly value: unknown;
+  readonly message: string;
+  readonly todo: string;
+}
+
+/** The whole of an answer cannot be read. */
+export const unread = (
+  value: unknown,
+  message: string,
+  todo: string,
+): { readonly unread: readonly Unread[] } => ({
+  unread: [{ at: '', value, message, todo }],
+});
 
 /** How texts come into an ask as it is shown. */
 export interface Showing {

@@ -1,7 +1,6 @@
 /** Answers that are a set of marks on a run: what meets what, what is missing, what is not wanted. */
-import { inches, lengthRefusal, tryLength } from '../../trade/length.ts';
-import type { Asked, Read } from './kind.ts';
-import { SLACK } from './kind.ts';
+import { inches, lengthRefusal, type Ticks, tryLength } from '../../trade/length.ts';
+import { type Asked, type Read, SLACK, type Unread, unread } from './kind.ts';
 
 /** A mark without what it is: inches along a leg. */
 export interface Mark {
@@ -50,38 +49,57 @@ export function readMarks<M extends Mark>(
   value: unknown,
   name: string,
   names: readonly string[],
-  { legs }: Asked,
+  asked: Asked,
 ): Read<readonly M[]> {
   const todo = `write a list of {"leg": …, "at": inches or a length text, "${name}": …}`;
-  if (!Array.isArray(value)) return { message: 'this is no list of places', todo };
-  const marks: M[] = [];
-  for (const [i, row] of value.entries()) {
-    const no = (message: string, what: string) => ({ message: `place ${i + 1}: ${message}`, todo: what });
-    if (typeof row !== 'object' || row === null || Array.isArray(row)) return no('this is no place', todo);
-    const { leg, at, [name]: named, ...others } = row as Record<string, unknown>;
-    const other = Object.keys(others)[0];
-    if (other !== undefined) return no(`${other} is not asked for`, todo);
-    const long = typeof leg === 'string' ? legs.get(leg) : undefined;
-    if (long === undefined)
-      return no(
-        `there is no leg ${JSON.stringify(leg ?? null)}`,
-        `name one of ${[...legs.keys()].join(', ')}`,
-      );
-    if (typeof named !== 'string' || !names.includes(named))
-      return no(`${name} is ${JSON.stringify(named ?? null)}`, `name one of ${names.join(', ')}`);
-    if (typeof at !== 'number' && typeof at !== 'string')
-      return no('at is missing', 'write inches as a number, or a text as 7\'-3 5/8"');
-    const length = tryLength(at, { signed: true });
-    if (typeof length !== 'number') {
-      const { message, todo: how } = lengthRefusal(length);
-      return no(message, how);
-    }
-    if (length < 0 || inches(length) > long + SLACK)
-      return no(`at is off the leg, which is ${long} in long`, 'count from the leg’s first working point');
-    marks.push({ leg, at: inches(length), [name]: named } as unknown as M);
-  }
+  if (!Array.isArray(value)) return unread(value, 'this is no list of places', todo);
+  const faults: Unread[] = [];
+  const marks = value.flatMap((row: unknown, i): M[] => {
+    const read = readMark(row, `[${i}]`, name, names, asked, todo);
+    if ('unread' in read) faults.push(...read.unread);
+    return 'unread' in read ? [] : [read.mark as unknown as M];
+  });
+  if (faults.length > 0) return { unread: faults };
   const one = marks.filter((m, i) => marks.findIndex((o) => JSON.stringify(o) === JSON.stringify(m)) === i);
   return { answer: one.length === 0 ? null : one };
+}
+
+function readMark(
+  row: unknown,
+  at: string,
+  name: string,
+  names: readonly string[],
+  { legs }: Asked,
+  todo: string,
+): { readonly mark: Mark & Readonly<Record<string, unknown>> } | { readonly unread: readonly Unread[] } {
+  if (typeof row !== 'object' || row === null || Array.isArray(row))
+    return { unread: [{ at, value: row, message: 'this is no place', todo }] };
+  const { leg, at: along, [name]: named, ...others } = row as Record<string, unknown>;
+  const faults: Unread[] = [];
+  const no = (field: string, given: unknown, message: string, what: string) =>
+    faults.push({ at: `${at}.${field}`, value: given, message, todo: what });
+  for (const [other, given] of Object.entries(others)) no(other, given, 'there is no such field here', todo);
+  const long = typeof leg === 'string' ? legs.get(leg) : undefined;
+  if (long === undefined)
+    no('leg', leg, 'there is no such leg', `name one of ${[...legs.keys()].join(', ')}`);
+  if (typeof named !== 'string' || !names.includes(named))
+    no(name, named, 'this may not be named here', `name one of ${names.join(', ')}`);
+  const length =
+    typeof along === 'number' || typeof along === 'string' ? tryLength(along, { signed: true }) : undefined;
+  if (length === undefined)
+    no('at', along, 'this is no length', 'write inches as a number, or a text as 7\'-3 5/8"');
+  else if (typeof length !== 'number') {
+    const { message, todo: how } = lengthRefusal(length);
+    no('at', along, message, how);
+  } else if (long !== undefined && (length < 0 || inches(length) > long + SLACK))
+    no(
+      'at',
+      along,
+      `this is off the leg, which is ${long} in long`,
+      'count from the leg’s first working point',
+    );
+  if (faults.length > 0) return { unread: faults };
+  return { mark: { leg: leg as string, at: inches(length as Ticks), [name]: named } };
 }
 
 /** Whether a mistaken set accounts for what is wrong in a given one: all of it, or a part. */

@@ -1,7 +1,7 @@
 /** A number in a unit; lengths may come as a length text. */
 import { inches, lengthRefusal, tryLength } from '../../trade/length.ts';
 import type { NumberAsk, Unit } from '../family.ts';
-import { type Kind, SLACK } from './kind.ts';
+import { type Kind, SLACK, unread } from './kind.ts';
 
 /** Inches in one of the unit, for the units of length. */
 const LENGTHS: Partial<Record<Unit, number>> = { in: 1, ft: 12, mm: 1 / 25.4 };
@@ -27,6 +27,14 @@ const CALLED: Readonly<Record<Unit, string>> = {
 
 export type NumberForm = Omit<NumberAsk, 'kind'>;
 
+/** Whether an ask is answered by a number, of whichever kind. */
+export const isNumber = <A extends { readonly id: string }>(ask: A): ask is A & NumberForm => 'unit' in ask;
+
+const noLength = (value: unknown, refusal: Parameters<typeof lengthRefusal>[0]) => {
+  const { message, todo } = lengthRefusal(refusal);
+  return unread(value, message, todo);
+};
+
 const within = (ask: NumberForm, one: number, other: number, times = 1) =>
   Math.abs(one - other) <= times * ask.tolerance + SLACK;
 
@@ -35,16 +43,16 @@ export const number: Kind<NumberForm, number> = {
     const inch = LENGTHS[unit];
     if (typeof value === 'number' && inch !== undefined) {
       const length = tryLength(value * inch, { signed: true });
-      return typeof length === 'number' ? { answer: value } : lengthRefusal(length);
+      return typeof length === 'number' ? { answer: value } : noLength(value, length);
     }
     if (typeof value === 'string' && inch !== undefined) {
       const length = tryLength(value, { signed: true });
-      return typeof length === 'number' ? { answer: inches(length) / inch } : lengthRefusal(length);
+      return typeof length === 'number' ? { answer: inches(length) / inch } : noLength(value, length);
     }
     if (typeof value === 'number' && Number.isFinite(value)) return { answer: value };
     return inch === undefined
-      ? { message: 'this is no number', todo: `write a number of ${CALLED[unit]}, as 1.25` }
-      : { message: 'this is no length', todo: `write ${CALLED[unit]} as a number, or a text as 7'-3 5/8"` };
+      ? unread(value, 'this is no number', `write a number of ${CALLED[unit]}, as 1.25`)
+      : unread(value, 'this is no length', `write ${CALLED[unit]} as a number, or a text as 7'-3 5/8"`);
   },
   same: (ask, given, wanted) => within(ask, given, wanted),
   near: (ask, given, wanted) => !within(ask, given, wanted) && within(ask, given, wanted, 2),

@@ -1,6 +1,6 @@
 /** Steps in an order. Which orders hold is for the precedence; here an order is the same only as itself. */
 import type { OrderAsk } from '../family.ts';
-import type { Kind } from './kind.ts';
+import { type Kind, unread } from './kind.ts';
 
 type Order = readonly string[];
 const same = (_: unknown, one: Order, other: Order) => one.join('\n') === other.join('\n');
@@ -8,11 +8,12 @@ const same = (_: unknown, one: Order, other: Order) => one.join('\n') === other.
 export const order: Kind<OrderAsk, Order> = {
   read: (_, value, { items }) => {
     const todo = `write a list of the items, each once: ${items.join(', ')}`;
-    if (!Array.isArray(value)) return { message: 'this is no list of items', todo };
+    if (!Array.isArray(value)) return unread(value, 'this is no list of items', todo);
     const unknown = value.filter((item) => !items.includes(item));
-    if (unknown.length > 0) return { message: `no such item here: ${unknown.map(String).join(', ')}`, todo };
+    if (unknown.length > 0)
+      return unread(value, `no such item here: ${unknown.map(String).join(', ')}`, todo);
     const twice = value.filter((item, i) => value.indexOf(item) < i);
-    if (twice.length > 0) return { message: `named twice: ${[...new Set(twice)].join(', ')}`, todo };
+    if (twice.length > 0) return unread(value, `named twice: ${[...new Set(twice)].join(', ')}`, todo);
     return { answer: value.length === 0 ? null : (value as string[]) };
   },
   same,

@@ -2,7 +2,7 @@
 import { formatLength, inches, lengthRefusal, tryLength } from '../../trade/length.ts';
 import type { SticksAsk } from '../family.ts';
 import type { StickCut } from '../model.ts';
-import type { Kind } from './kind.ts';
+import { type Kind, type Unread, unread } from './kind.ts';
 
 type Cuts = readonly StickCut[];
 
@@ -17,30 +17,15 @@ const same = (_: unknown, one: Cuts, other: Cuts) => written(one) === written(ot
 export const sticks: Kind<SticksAsk, Cuts> = {
   read: (_, value, { sticks: given }) => {
     const todo = 'write a list of {"from": a length to cut from, "pieces": [inches or length texts]}';
-    if (!Array.isArray(value)) return { message: 'this is no list of lengths', todo };
+    if (!Array.isArray(value)) return unread(value, 'this is no list of lengths', todo);
     const ids = given?.from.map(({ id }) => id) ?? [];
-    const cuts: StickCut[] = [];
-    for (const [i, row] of value.entries()) {
-      const no = (message: string, what: string) => ({ message: `length ${i + 1}: ${message}`, todo: what });
-      if (typeof row !== 'object' || row === null || Array.isArray(row)) return no('this is no length', todo);
-      const { from, pieces, ...others } = row as Record<string, unknown>;
-      const other = Object.keys(others)[0];
-      if (other !== undefined) return no(`${other} is not asked for`, todo);
-      if (typeof from !== 'string' || !ids.includes(from))
-        return no(`from is ${JSON.stringify(from ?? null)}`, `name one of ${ids.join(', ')}`);
-      if (!Array.isArray(pieces)) return no('pieces are missing', todo);
-      const read: number[] = [];
-      for (const piece of pieces) {
-        const length = typeof piece === 'number' || typeof piece === 'string' ? tryLength(piece) : undefined;
-        if (typeof length === 'number') read.push(inches(length));
-        else if (length === undefined) return no(`${JSON.stringify(piece)} is no length`, todo);
-        else {
-          const { message, todo: how } = lengthRefusal(length);
-          return no(message, how);
-        }
-      }
-      if (read.length > 0) cuts.push({ from, pieces: read });
-    }
+    const faults: Unread[] = [];
+    const cuts = value.flatMap((row: unknown, i): StickCut[] => {
+      const read = readCut(row, `[${i}]`, ids, todo);
+      faults.push(...read.unread);
+      return read.pieces.length === 0 ? [] : [{ from: read.from, pieces: read.pieces }];
+    });
+    if (faults.length > 0) return { unread: faults };
     return { answer: cuts.length === 0 ? null : cuts };
   },
   same,
@@ -56,3 +41,33 @@ export const sticks: Kind<SticksAsk, Cuts> = {
     items: asked.sticks?.pieces.map((length, i) => ({ id: `p${i + 1}`, text: formatLength(length) })) ?? [],
   }),
 };
+
+/** A length and its pieces; every fault of it. */
+function readCut(row: unknown, at: string, ids: readonly string[], todo: string) {
+  const faults: Unread[] = [];
+  const no = (field: string, value: unknown, message: string, what: string) =>
+    faults.push({ at: `${at}${field}`, value, message, todo: what });
+  const nothing = { from: '', pieces: [] as readonly number[], unread: faults };
+  if (typeof row !== 'object' || row === null || Array.isArray(row)) {
+    no('', row, 'this is no length', todo);
+    return nothing;
+  }
+  const { from, pieces, ...others } = row as Record<string, unknown>;
+  for (const [other, value] of Object.entries(others))
+    no(`.${other}`, value, 'there is no such field here', todo);
+  if (typeof from !== 'string' || !ids.includes(from))
+    no('.from', from, 'there is no such length', `name one of ${ids.join(', ')}`);
+  if (!Array.isArray(pieces)) {
+    no('.pieces', pieces, 'this is no list of pieces', todo);
+    return nothing;
+  }
+  const read = pieces.map((piece: unknown, k) => {
+    const length = typeof piece === 'number' || typeof piece === 'string' ? tryLength(piece) : undefined;
+    if (typeof length === 'number') return inches(length);
+    const { message, todo: how } =
+      length === undefined ? { message: 'this is no length', todo } : lengthRefusal(length);
+    no(`.pieces[${k}]`, piece, message, how);
+    return 0;
+  });
+  return { from: typeof from === 'string' ? from : '', pieces: read, unread: faults };
+}

@@ -115,7 +115,7 @@ test('answers of every kind as a person reads them', () => {
   const [outcome] = outcomes(
     tell,
     [step],
-    { score: 0, passed: false, findings: [finding] },
+    { score: 0, passed: false, criticalMissed: [], findings: [finding] },
     { a: { cut: 12 } },
   );
   expect(outcome?.parts).toEqual([

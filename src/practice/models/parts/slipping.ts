@@ -54,7 +54,7 @@ export function slippingModel<const W extends Wants, Job>(made: Made<W, Job>): A
     });
   };
   const asks = Object.entries(made.asks).map(([id, ask]): [string, ModelAsk<WithWorld<P>>] => {
-    const { follows, holds, blames, notes } = ask;
+    const { follows, critical, holds, blames, notes } = ask;
     return [
       id,
       {
@@ -70,8 +70,13 @@ export function slippingModel<const W extends Wants, Job>(made: Made<W, Job>): A
                 answer: ({ right }, world, earlier) => follows.answer(right, world, earlier),
               },
             }),
-        ...(holds === undefined ? {} : { holds: ({ right }, world, given) => holds(right, world, given) }),
-        ...(blames === undefined ? {} : { blames: ({ right }, world, given) => blames(right, world, given) }),
+        ...(holds === undefined
+          ? {}
+          : { holds: ({ right }, world, given, own) => holds(right, world, given, own) }),
+        ...(blames === undefined
+          ? {}
+          : { blames: ({ right }, world, given, own) => blames(right, world, given, own) }),
+        ...(critical === undefined ? {} : { critical: ({ right }, world) => critical(right, world) }),
         ...(notes === undefined ? {} : { notes: ({ right }, world, given) => notes(right, world, given) }),
       },
     ];
