@@ -17,6 +17,13 @@ export type Fields = Readonly<Record<string, Wants>>;
 export const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
+/** Whether a value is an object with these fields and no other. */
+export const hasOnly = <K extends string>(
+  value: unknown,
+  names: readonly K[],
+): value is Readonly<Record<K, unknown>> =>
+  isRecord(value) && Object.keys(value).sort().join() === [...names].sort().join();
+
 export const exactly = (wanted: string | number): Wants => ({
   good: (value) => value === wanted,
   message: 'this is another kind of file',

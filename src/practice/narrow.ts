@@ -1,6 +1,7 @@
 /** A family whose seeds choose from less: what a sheet narrows. Within its own ranges everything proven of it stands. */
 import type { Fault } from '../trade/given.ts';
 import type { Family, Parameter } from './family.ts';
+import { hasOnly, isRecord } from './fileFields.ts';
 
 /** Parameters that take the place of the family's own, by name. */
 export type Narrowing = Readonly<Record<string, Parameter>>;
@@ -32,6 +33,23 @@ function rangeOf(parameter: Parameter): Range | undefined {
   if ('length' in parameter) return parameter.length;
   if ('decimal' in parameter) return parameter.decimal;
   return 'whole' in parameter ? { ...parameter.whole, step: 1 } : undefined;
+}
+
+/** Whether what lay kept has the form of a narrowing, lengths in ticks; whether it is one of a family, `narrowFaults` says. */
+export const isNarrowing = (value: unknown): value is Narrowing =>
+  isRecord(value) && Object.values(value).every(isParameter);
+
+function isParameter(value: unknown): value is Parameter {
+  if (hasOnly(value, ['choice']))
+    return Array.isArray(value.choice) && value.choice.every((word) => typeof word === 'string');
+  const numbers = (of: unknown, names: readonly string[]) =>
+    hasOnly(of, names) && Object.values(of).every((one) => Number.isFinite(one));
+  if (hasOnly(value, ['whole'])) return numbers(value.whole, ['from', 'to']);
+  const stepped = ['from', 'to', 'step'];
+  return (
+    (hasOnly(value, ['length']) && numbers(value.length, stepped)) ||
+    (hasOnly(value, ['decimal']) && numbers(value.decimal, stepped))
+  );
 }
 
 /** What is wrong with a narrowing of this family; fields are the parameters' names. */

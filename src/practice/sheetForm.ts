@@ -7,7 +7,7 @@ import { GivenError } from '../trade/given.ts';
 import { LONGEST_SHEET_ID, PLAIN_ID, TASK_ID } from '../trade/ids.ts';
 import { formatLength, type Ticks, tryLength } from '../trade/length.ts';
 import type { Parameter } from './family.ts';
-import { faultsIn, isRecord, textOf, type Wants } from './fileFields.ts';
+import { faultsIn, hasOnly, isRecord, textOf, type Wants } from './fileFields.ts';
 import { narrowFaults } from './narrow.ts';
 import { passRuleOf, ruleFaults, type SheetRule } from './passRule/rule.ts';
 import type { Practice, Sheet, SheetFamily } from './sheet.ts';
@@ -44,15 +44,19 @@ export function sheetForm({ id, number, title, tasks, families, rule }: Sheet): 
   };
 }
 
+/** Words that YAML, of one edition or another, reads as something else than a text (YAML 1.1 types bool and null). */
+const YAML_WORDS = new Set(['true', 'false', 'null', 'yes', 'no', 'on', 'off', 'y', 'n']);
+const isPlainInYaml = (text: string): boolean => !YAML_WORDS.has(text) && Number.isNaN(Number(text));
+
 /** The form as a file of content/sheets: JSON's values in YAML's flow style, a line a field, a line a family. */
 export function sheetYaml(form: SheetForm): string {
   const flow = (value: unknown): string => {
     if (Array.isArray(value)) return `[${value.map(flow).join(', ')}]`;
     if (isRecord(value))
       return `{ ${Object.entries(value)
-        .map(([key, one]) => `${key}: ${flow(one)}`)
+        .map(([key, one]) => `${isPlainInYaml(key) ? key : JSON.stringify(key)}: ${flow(one)}`)
         .join(', ')} }`;
-    return typeof value === 'string' && PLAIN_ID.test(value) && Number.isNaN(Number(value))
+    return typeof value === 'string' && PLAIN_ID.test(value) && isPlainInYaml(value)
       ? value
       : JSON.stringify(value);
   };
@@ -65,11 +69,15 @@ export function sheetYaml(form: SheetForm): string {
     .join('');
 }
 
-const count: Wants = {
-  good: (value) => Number.isInteger(value) && Number(value) >= 1 && Number(value) <= 9999,
-  message: 'this is no number of things',
-  todo: 'write a whole number from 1',
-};
+/** Most draws of one family on a sheet, and most of all: every one is drawn when the sheet is opened. */
+export const MOST_OF_FAMILY = 20;
+export const MOST_ON_SHEET = 200;
+
+const wholeTo = (most: number, message: string): Wants => ({
+  good: (value) => Number.isInteger(value) && Number(value) >= 1 && Number(value) <= most,
+  message,
+  todo: `write a whole number from 1 to ${most}`,
+});
 const list: Wants = {
   good: (value) => Array.isArray(value) && value.length > 0,
   message: 'this is no list, or an empty one',
@@ -78,7 +86,7 @@ const list: Wants = {
 const record: Wants = { good: isRecord, message: 'this is no object', todo: 'write { … }' };
 const fields = {
   id: textOf(PLAIN_ID, 'this is no id of a sheet', 'write small letters, digits and -', LONGEST_SHEET_ID),
-  number: count,
+  number: wholeTo(9999, 'this is no number of a sheet'),
   title: record,
   tasks: list,
   families: list,
@@ -86,9 +94,11 @@ const fields = {
 };
 const familyFields = {
   family: textOf(PLAIN_ID, 'this is no id of a family', 'write the id of a file of content/scenarios'),
-  draws: count,
+  draws: wholeTo(MOST_OF_FAMILY, 'so many draws of one family are too many, or too few'),
   narrow: { ...record, optional: true as const },
 };
+
+const LONGEST_TITLE = 200;
 
 /** What `fields` lets through. */
 interface FormFields {
@@ -117,17 +127,11 @@ export function readSheetForm(given: unknown, { families }: Pick<Practice, 'fami
         message: 'this is no task',
         todo: 'write T and two digits',
       });
-  if (typeof title['en'] !== 'string')
-    faults.push({
-      field: 'title.en',
-      value: title['en'],
-      message: 'the sheet has no title',
-      todo: 'give it one',
-    });
+  faults.push(...titleFaults(title));
   const read = rows.map((row, i) => readFamily(row, `families[${i}]`, families, faults));
   if (faults.length === 0) {
     const draws = read.reduce((sum, one) => sum + (one?.draws ?? 0), 0);
-    faults.push(...readRule(rule, draws));
+    faults.push(...tooMany(draws), ...readRule(rule, draws));
   }
   if (faults.length > 0) throw new GivenError(faults);
   return {
@@ -139,6 +143,32 @@ export function readSheetForm(given: unknown, { families }: Pick<Practice, 'fami
     rule: rule as SheetRule,
   };
 }
+
+/** A title in each language, the first of them always. */
+function titleFaults(title: Readonly<Record<string, unknown>>): readonly Fault[] {
+  const todo = 'give it a title of one line, without space at its ends';
+  const isTitle = (text: unknown) =>
+    typeof text === 'string' && text !== '' && text === text.trim() && text.length <= LONGEST_TITLE;
+  return Object.entries({ en: undefined, ...title }).flatMap(([lang, text]): Fault[] => {
+    const field = `title.${lang}`;
+    if (!/^[a-z]{2}$/.test(lang))
+      return [{ field, value: text, message: 'this is no language', todo: 'name it by two small letters' }];
+    return isTitle(text) ? [] : [{ field, value: text, message: 'the sheet has no title', todo }];
+  });
+}
+
+/** What is wrong with so many draws on one sheet. */
+export const tooMany = (draws: number): readonly Fault[] =>
+  draws <= MOST_ON_SHEET
+    ? []
+    : [
+        {
+          field: 'families',
+          value: draws,
+          message: `${draws} draws are too many for one sheet`,
+          todo: `leave at most ${MOST_ON_SHEET} on it`,
+        },
+      ];
 
 function readFamily(
   row: unknown,
@@ -178,28 +208,29 @@ function readFamily(
 }
 
 function readParameter(given: unknown): Parameter | undefined {
-  if (!isRecord(given) || Object.keys(given).length !== 1) return undefined;
-  const { choice, length: lengths, whole, decimal } = given;
-  if (Array.isArray(choice))
-    return choice.length > 0 && choice.every((word) => typeof word === 'string') ? { choice } : undefined;
-  if (isRecord(lengths)) {
-    const [from, to, step] = ['from', 'to', 'step'].map((name) => {
-      const text = lengths[name];
-      return typeof text === 'string' || typeof text === 'number' ? tryLength(text) : undefined;
-    });
+  if (hasOnly(given, ['choice'])) {
+    const { choice } = given;
+    return Array.isArray(choice) && choice.length > 0 && choice.every((word) => typeof word === 'string')
+      ? { choice }
+      : undefined;
+  }
+  if (hasOnly(given, ['length']) && hasOnly(given.length, ['from', 'to', 'step'])) {
+    const [from, to, step] = [given.length.from, given.length.to, given.length.step].map((text) =>
+      typeof text === 'string' || typeof text === 'number' ? tryLength(text) : undefined,
+    );
     return typeof from === 'number' && typeof to === 'number' && typeof step === 'number' && step > 0
       ? { length: { from, to, step } }
       : undefined;
   }
-  const isNumber = (value: unknown): value is number => typeof value === 'number' && Number.isFinite(value);
-  if (isRecord(whole)) {
-    const { from, to } = whole;
+  if (hasOnly(given, ['whole']) && hasOnly(given.whole, ['from', 'to'])) {
+    const { from, to } = given.whole;
     return Number.isInteger(from) && Number.isInteger(to)
       ? { whole: { from: from as number, to: to as number } }
       : undefined;
   }
-  if (!isRecord(decimal)) return undefined;
-  const { from, to, step } = decimal;
+  if (!hasOnly(given, ['decimal']) || !hasOnly(given.decimal, ['from', 'to', 'step'])) return undefined;
+  const { from, to, step } = given.decimal;
+  const isNumber = (value: unknown): value is number => typeof value === 'number' && Number.isFinite(value);
   return isNumber(from) && isNumber(to) && isNumber(step) && step > 0
     ? { decimal: { from, to, step } }
     : undefined;
@@ -210,9 +241,7 @@ function readRule(rule: unknown, draws: number): readonly Fault[] {
   const bad = [{ field: 'rule', value: rule, message: 'this is no pass rule', todo }];
   if (!isRecord(rule)) return bad;
   const numbers = (of: unknown, names: readonly string[]) =>
-    isRecord(of) &&
-    Object.keys(of).sort().join() === [...names].sort().join() &&
-    names.every((name) => typeof of[name] === 'number');
+    hasOnly(of, names) && names.every((name) => typeof of[name] === 'number');
   const form =
     numbers(rule, ['need', 'of']) ||
     (Object.keys(rule).join() === 'bound' && numbers(rule['bound'], ['confidence', 'share'])) ||

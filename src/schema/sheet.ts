@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { passRuleOf, ruleFaults } from '../practice/passRule/rule.ts';
 import type { Sheet } from '../practice/sheet.ts';
+import { MOST_OF_FAMILY, tooMany } from '../practice/sheetForm.ts';
 import { LONGEST_SHEET_ID } from '../trade/ids.ts';
 import { count } from './fields.ts';
 import { plainId, taskId } from './ids.ts';
@@ -35,7 +36,7 @@ export const sheetShape = z
       .array(
         z.strictObject({
           family: z.string(),
-          draws: count,
+          draws: count.lte(MOST_OF_FAMILY),
           /** Parameters of the family, by name, that choose from less on this sheet. */
           narrow: z.record(z.string(), parameter).optional(),
         }),
@@ -49,6 +50,8 @@ export const sheetShape = z
       context.addIssue({ code: 'custom', path: ['rule', ...path.split('.')], message, params: { todo } });
     const draws = families.reduce((sum, f) => sum + f.draws, 0);
     if ('of' in rule && rule.of !== draws) add('of', `the sheet has ${draws} draws`, `write ${draws}`);
+    for (const { field, message, todo } of tooMany(draws))
+      context.addIssue({ code: 'custom', path: [field], message, params: { todo } });
     for (const { field, message, todo } of ruleFaults(passRuleOf(rule), draws)) add(field, message, todo);
   });
 

@@ -1,7 +1,13 @@
 /** A sheet out of a page: as a file of content/sheets and as what a link carries, both back to the same sheet. */
 import { describe, expect, test } from 'vitest';
 import type { Sheet } from '../../src/practice/sheet.ts';
-import { readSheetForm, sheetForm, sheetYaml } from '../../src/practice/sheetForm.ts';
+import {
+  MOST_OF_FAMILY,
+  MOST_ON_SHEET,
+  readSheetForm,
+  sheetForm,
+  sheetYaml,
+} from '../../src/practice/sheetForm.ts';
 import { check } from '../../src/schema/faults.ts';
 import { sheetShape } from '../../src/schema/sheet.ts';
 import { readYaml } from '../../src/schema/yaml.ts';
@@ -41,6 +47,36 @@ test.each([...sheets.values(), ...rules.map((rule) => ({ ...made, rule }))])('th
   expect(check(sheetShape, yaml.data)).toEqual({ data: sheet });
 });
 
+/** Families of the made sheet, eleven times over. */
+const elevenFamilies = (draws: number) =>
+  Array.from({ length: 11 }, () => ({ family: 'cut-with-insertion', draws }));
+
+test('as many draws as a sheet may have, and one more: in a link and in a file alike', () => {
+  const of = (last: number) => {
+    const draws = MOST_ON_SHEET - MOST_OF_FAMILY + last;
+    const families = elevenFamilies(MOST_OF_FAMILY).map((one, i) =>
+      i === 9 ? { ...one, draws: last } : one,
+    );
+    return { ...sheetForm(made), families: families.slice(0, 10), rule: { need: draws, of: draws } };
+  };
+  expect(readSheetForm(of(MOST_OF_FAMILY), practice).rule).toEqual({
+    need: MOST_ON_SHEET,
+    of: MOST_ON_SHEET,
+  });
+  expect(check(sheetShape, of(MOST_OF_FAMILY))).toHaveProperty('data');
+  const over = { ...of(MOST_OF_FAMILY), families: elevenFamilies(19), rule: { need: 209, of: 209 } };
+  expect(() => readSheetForm(over, practice)).toThrow('209 draws are too many');
+  expect(check(sheetShape, over)).toMatchObject({ faults: [{ field: 'families' }] });
+  const many = { ...of(1), families: [{ family: 'fill-check', draws: 21 }], rule: { need: 21, of: 21 } };
+  expect(check(sheetShape, many)).toMatchObject({ faults: [{ field: 'families[0].draws', value: 21 }] });
+});
+
+test('words that YAML takes for something else stay texts', () => {
+  const id = (text: string) => readYaml(sheetYaml({ ...sheetForm(made), id: text })).data;
+  for (const text of ['true', 'null', 'no', 'on', 'y', '7', '1e3', 'sheet-7'])
+    expect(id(text)).toMatchObject({ id: text });
+});
+
 describe('a form that cannot be used', () => {
   const fields = (change: object) => {
     try {
@@ -67,6 +103,25 @@ describe('a form that cannot be used', () => {
       'a narrowing outside the family',
       family({ narrow: { distance: { length: { from: 1, to: 2, step: 1 } } } }),
       ['families[0].narrow.distance'],
+    ],
+    [
+      'a part of a narrowing that nobody reads',
+      family({ narrow: { distance: { length: { from: `6'`, to: `7'`, step: '1/16', also: 1 } } } }),
+      ['families[0].narrow.distance'],
+    ],
+    [
+      'two narrowings in one',
+      family({ narrow: { width: { choice: ['card-4'], whole: { from: 1, to: 2 } } } }),
+      ['families[0].narrow.width'],
+    ],
+    ['a title in another language that is none', { title: { en: 'Cuts', es: 5 } }, ['title.es']],
+    ['an empty title', { title: { en: ' ' } }, ['title.en']],
+    ['a title in no language', { title: { en: 'Cuts', English: 'Cuts' } }, ['title.English']],
+    ['more draws of a family than it may have', family({ draws: MOST_OF_FAMILY + 1 }), ['families[0].draws']],
+    [
+      'more draws than a sheet may have',
+      { families: elevenFamilies(MOST_OF_FAMILY), rule: { need: 220, of: 220 } },
+      ['families'],
     ],
     ['a rule that is none', { rule: { half: true } }, ['rule']],
     ['a rule of other draws', { rule: { need: 3, of: 3 } }, ['rule.of']],

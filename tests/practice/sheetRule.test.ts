@@ -116,7 +116,7 @@ describe('the file of a sheet', () => {
     [{ bound: { confidence: 0.95 } }, 14, ['rule.bound.share']],
     [{ bound: { confidence: 95, share: 0.8 } }, 14, ['rule.bound.confidence']],
     [{ sequential: wald }, 20, []],
-    [{ sequential: wald }, 21, ['rule.sequential.ceiling']],
+    [{ sequential: wald }, 19, ['rule.sequential.ceiling']],
     [{ sequential: { ...wald, ceiling: 13 } }, 13, ['rule.sequential.ceiling']],
     [{ sequential: { ...wald, p1: 0.5 } }, 20, ['rule.sequential.p1']],
     [{ sequential: { ...wald, more: 1 } }, 20, ['rule.sequential.more']],

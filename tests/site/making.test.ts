@@ -14,7 +14,7 @@ import {
   withPick,
   withTask,
 } from '../../src/site/making/draft.ts';
-import { draftOf } from '../../src/site/making/kept.ts';
+import { draftOf, fitted } from '../../src/site/making/kept.ts';
 import { hasNarrowables, type Narrowable, narrowables, withNarrow } from '../../src/site/making/narrowing.ts';
 import { inches, readLength } from '../../src/trade/length.ts';
 import { families, family, language, practice } from '../practice/means.ts';
@@ -112,6 +112,49 @@ describe('a draft that was kept', () => {
     const kept = { ...start, picks: { 'fill-check': { draws: 2, narrow: {} }, 'read-tape': 3 } };
     expect(Object.keys(draftOf(kept, 99).picks)).toEqual(['fill-check']);
   });
+});
+
+describe('what lay kept and narrows nothing', () => {
+  const kept = (narrow: unknown) => ({ ...start, picks: { 'cut-with-insertion': { draws: 2, narrow } } });
+  test.each([
+    ['a number', { width: 5 }],
+    ['no object', { width: null }],
+    ['words that are none', { width: { choice: [4] } }],
+    ['a range without a step', { distance: { length: { from: 1, to: 2 } } }],
+    ['a field too many', { distance: { whole: { from: 1, to: 2, also: 3 } } }],
+  ])('%s is dropped, the draws stay', (_, narrow) => {
+    const draft = draftOf(JSON.parse(JSON.stringify(kept(narrow))), 99);
+    expect(draft.picks).toEqual({ 'cut-with-insertion': { draws: 2, narrow: {} } });
+    expect(() =>
+      narrowables(family('cut-with-insertion'), draft.picks['cut-with-insertion']?.narrow ?? {}, means),
+    ).not.toThrow();
+  });
+  test('what another release narrowed is dropped once the exercises are there', () => {
+    const draft = draftOf(kept({ width: { choice: ['card-40'] } }), 99);
+    expect(fitted(draft, families).picks).toEqual({ 'cut-with-insertion': { draws: 2, narrow: {} } });
+    const sound = draftOf(kept({ width: { choice: ['card-4'] } }), 99);
+    expect(fitted(sound, families)).toBe(sound);
+    const gone = { ...sound, picks: { 'welding-of-tray': { draws: 2, narrow: {} } } };
+    expect(fitted(gone, families)).toBe(gone);
+  });
+});
+
+test('so many draws as a sheet may have, and one exercise more', () => {
+  const ids = familiesOf(start, all).map(({ id }) => id);
+  expect(ids.length).toBeGreaterThan(10);
+  const ten = Object.fromEntries(ids.slice(0, 10).map((id) => [id, 20]));
+  expect(drawsOf(made(picks(start, ten)))).toBe(200);
+  expect(sheetOf(picks(start, { ...ten, [ids[10] ?? '']: 1 }), all, title)).toEqual({ lacks: 'fewer' });
+});
+
+test('an exercise of which one reading alone is left cannot be drawn, whichever its place', () => {
+  const at = readLength(`2'-0 1/16"`);
+  const narrow = { reading: { length: { from: at, to: at, step: readLength('1/16') } } };
+  const parts = [
+    { family: 'fill-check', draws: 3 },
+    { family: 'read-tape', draws: 2, narrow },
+  ];
+  expect(undrawable({ id: 'sheet-7', families: parts }, practice)).toEqual(['read-tape']);
 });
 
 const means = {

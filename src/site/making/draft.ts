@@ -5,6 +5,7 @@ import type { World } from '../../practice/model.ts';
 import { type Narrowing, narrowed } from '../../practice/narrow.ts';
 import { FEWEST_TRIALS, type SheetRule } from '../../practice/passRule/rule.ts';
 import { type Practice, type Sheet, sheetSeed } from '../../practice/sheet.ts';
+import { MOST_OF_FAMILY, tooMany } from '../../practice/sheetForm.ts';
 import { TASK_ID } from '../../trade/ids.ts';
 
 export interface Picked {
@@ -43,7 +44,7 @@ export const newDraft = (number: number): Draft => ({
 });
 
 /** Most draws of one family, and most benches that are printed at once. */
-export const MOST_DRAWS = 20;
+export const MOST_DRAWS = MOST_OF_FAMILY;
 export const MOST_PRINTED = 40;
 
 /** Families that exercise a task of the draft, in the order they came. */
@@ -78,8 +79,8 @@ function tasksOf(draft: Draft, picked: readonly Family[]): readonly string[] {
   return chosen.length > 0 ? chosen : about;
 }
 
-/** What a draft lacks to be a sheet: a task, an exercise, or, with safe work alone on it, an exercise of a task. */
-export type Lack = 'task' | 'exercise' | 'work';
+/** What a draft lacks to be a sheet: a task, an exercise, or, with safe work alone on it, an exercise of a task; or fewer draws. */
+export type Lack = 'task' | 'exercise' | 'work' | 'fewer';
 
 /**
  * The sheet, or what it lacks.
@@ -101,14 +102,16 @@ export function sheetOf(
     return { family: id, draws, ...(Object.keys(narrow).length === 0 ? {} : { narrow }) };
   });
   const { number } = draft;
-  const rule = ruleOf(draft, drawsOf({ families: parts }));
+  const draws = drawsOf({ families: parts });
+  if (tooMany(draws).length > 0) return { lacks: 'fewer' };
+  const rule = ruleOf(draft, draws);
   return { sheet: { id: sheetIdOf(number), number, title, tasks, families: parts, rule } };
 }
 
 export const drawsOf = ({ families }: Pick<Sheet, 'families'>): number =>
   families.reduce((sum, { draws }) => sum + draws, 0);
 
-/** Benches that are tried before a sheet is handed out. */
+/** Benches at which the first and the last place of a narrowed family are tried before a sheet is handed out. */
 const TRIED = 3;
 
 /** Families of a sheet that are narrowed so far that nothing can be drawn of them any more. */
@@ -116,11 +119,16 @@ export function undrawable(
   { id, families }: Pick<Sheet, 'id' | 'families'>,
   { families: known, world }: Practice,
 ): readonly string[] {
-  return families.flatMap(({ family: name, narrow }) => {
+  let next = 1;
+  return families.flatMap(({ family: name, draws, narrow }) => {
+    const first = next;
+    next += draws;
     const family = known.get(name);
     if (family === undefined || narrow === undefined) return [];
+    const less = narrowed(family, narrow);
     for (let bench = 1; bench <= TRIED; bench++)
-      if (!drawable(narrowed(family, narrow), sheetSeed(id, bench, 1), world)) return [name];
+      for (const place of new Set([first, first + draws - 1]))
+        if (!drawable(less, sheetSeed(id, bench, place), world)) return [name];
     return [];
   });
 }

@@ -1,5 +1,7 @@
 /** The sheet being made, kept on this device so that a reload loses nothing. What cannot be read is begun anew. */
+import type { Family } from '../../practice/family.ts';
 import { isRecord } from '../../practice/fileFields.ts';
+import { isNarrowing, narrowFaults } from '../../practice/narrow.ts';
 import { type Draft, newDraft, type Picked } from './draft.ts';
 
 const place = 'trayhand-making';
@@ -36,7 +38,12 @@ export function draftOf(kept: unknown, number: number): Draft {
     benches: whole(kept['benches'], fresh.benches),
     tasks: Array.isArray(tasks) ? tasks.filter((task) => typeof task === 'string') : [],
     picks: isRecord(picks)
-      ? Object.fromEntries(Object.entries(picks).filter((one): one is [string, Picked] => isPicked(one[1])))
+      ? Object.fromEntries(
+          Object.entries(picks).flatMap(([id, one]): [string, Picked][] => {
+            const picked = pickedOf(one);
+            return picked === undefined ? [] : [[id, picked]];
+          }),
+        )
       : {},
     rule: rule === 'bound' || rule === 'sequential' ? rule : 'all',
     bound: numbers(bound, fresh.bound),
@@ -44,5 +51,21 @@ export function draftOf(kept: unknown, number: number): Draft {
   };
 }
 
-const isPicked = (value: unknown): value is Picked =>
-  isRecord(value) && Number.isInteger(value['draws']) && isRecord(value['narrow']);
+/** What is narrowed in no form that there is, is not narrowed. */
+function pickedOf(value: unknown): Picked | undefined {
+  if (!isRecord(value)) return undefined;
+  const { draws, narrow } = value;
+  if (!Number.isInteger(draws) || !isRecord(narrow)) return undefined;
+  return { draws: Number(draws), narrow: isNarrowing(narrow) ? narrow : {} };
+}
+
+/** The draft without what an older release narrowed and these families do not draw; the same draft where all of it stands. */
+export function fitted(draft: Draft, families: ReadonlyMap<string, Family>): Draft {
+  const unfit = Object.entries(draft.picks).filter(([id, { narrow }]) => {
+    const family = families.get(id);
+    return family !== undefined && narrowFaults(family, narrow).length > 0;
+  });
+  if (unfit.length === 0) return draft;
+  const mended = unfit.map(([id, { draws }]) => [id, { draws, narrow: {} }] as const);
+  return { ...draft, picks: { ...draft.picks, ...Object.fromEntries(mended) } };
+}

@@ -12,7 +12,7 @@ import {
   withPick,
   withTask,
 } from '../../making/draft.ts';
-import { keepDraft, keptDraft } from '../../making/kept.ts';
+import { fitted, keepDraft, keptDraft } from '../../making/kept.ts';
 import { type Speak, speaker, type Tell, teller, type WordTable } from '../../speak.ts';
 import { useLater } from '../useLater.ts';
 import { FamilyRows } from './FamilyRows.tsx';
@@ -45,6 +45,9 @@ export default function MakeSheet({ lang, words, tasks, numbers, taken, answerPa
   const [draft, setDraft] = useState<Draft>(() => newDraft(0));
   const [printed, setPrinted] = useState<Printed | null>(null);
   useEffect(() => setDraft(keptDraft(fourFigures())), []);
+  useEffect(() => {
+    if (practice !== null) setDraft((now) => fitted(now, practice.families));
+  }, [practice]);
   const change = (next: Draft) => {
     // A hand may be quicker than what was kept.
     const numbered = next.number === 0 ? { ...next, number: fourFigures() } : next;
