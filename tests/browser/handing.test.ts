@@ -189,6 +189,7 @@ async function codeOf(text: string): Promise<Buffer> {
 /** A set sheet on the trainer's screen, as a picture, and its link. */
 async function setSheet(page: Page): Promise<{ readonly shot: Buffer; readonly link: string }> {
   await go(page, 'set');
+  await page.getByLabel('Sheet', { exact: true }).selectOption(sheet?.id ?? '');
   await page.getByLabel('Who it is for').fill(apprentice);
   await page.getByLabel('Bench number').fill(String(bench));
   await page.getByRole('button', { name: 'Show the link and code' }).click();
@@ -343,6 +344,7 @@ describe.each(['light', 'dark'] as const)('two phones in the %s look, pictures b
         .getByText(/^Already used for entry [0-9a-f]{8}, T05, 4 in.*: a new bench asks something new\.$/)
         .waitFor();
       await go(page, 'set');
+      await page.getByLabel('Sheet', { exact: true }).selectOption(sheet?.id ?? '');
       await page.getByLabel('Who it is for').fill(apprentice);
       await page.getByLabel('Bench number').fill(String(bench));
       const had = page.getByText(

@@ -197,6 +197,7 @@ describe('three people, three devices, files between them', () => {
     await page.getByText('2 new entries; 2 in all.').waitFor();
     await page.getByText('It is appointed: all tasks').waitFor();
     await go(page, 'set');
+    await page.getByLabel('Sheet', { exact: true }).selectOption('measure-and-mark');
     await page.getByRole('button', { name: 'Save the file' }).click();
     await page.getByText('Write 1 to 64 letters, digits').waitFor();
     await page.getByLabel('Who it is for').fill(apprentice);

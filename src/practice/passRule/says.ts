@@ -7,6 +7,7 @@ import type { PassRule } from './rule.ts';
 
 /** Key of each sentence. */
 const key = {
+  one: 'passRule.one',
   all: 'passRule.all',
   count: 'passRule.count',
   bound: 'passRule.bound',
@@ -44,7 +45,7 @@ export function saysOfRule(rule: PassRule, n: number): readonly Say[] {
 }
 
 function ownSays(rule: PassRule, n: number): readonly Say[] {
-  if (rule.kind === 'all') return [{ say: key.all, values: { n } }];
+  if (rule.kind === 'all') return n === 1 ? [{ say: key.one }] : [{ say: key.all, values: { n } }];
   if (rule.kind === 'count') return [{ say: key.count, values: { need: rule.need, n } }];
   if (rule.kind === 'bound') {
     const { passFrom, refuseTo } = linesOf(rule, n).at(n);

@@ -65,6 +65,7 @@ export function HandSection({ draft, sheet, taken, onDraft, onPrint, answerPage,
             const read = wholeIn(text, 9999);
             if (read !== undefined) onDraft({ ...draft, number: read });
           }}
+          hint={tell('making.numberHint')}
           fault={badNumber}
           inputMode="numeric"
         />
@@ -77,6 +78,7 @@ export function HandSection({ draft, sheet, taken, onDraft, onPrint, answerPage,
             const read = wholeIn(text, MOST_PRINTED);
             if (read !== undefined) onDraft({ ...draft, benches: read });
           }}
+          hint={tell('making.benchesHint')}
           fault={badBenches}
           inputMode="numeric"
         />

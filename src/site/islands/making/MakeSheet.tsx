@@ -1,6 +1,4 @@
 import { useCallback, useEffect, useMemo, useState } from 'react';
-import type { Sheet } from '../../../practice/sheet.ts';
-import type { Language } from '../../../practice/words.ts';
 import { fourFigures } from '../../device/edge.ts';
 import { loadPractice } from '../../device/practice.ts';
 import {
@@ -13,7 +11,8 @@ import {
   withTask,
 } from '../../making/draft.ts';
 import { fitted, keepDraft, keptDraft } from '../../making/kept.ts';
-import { type Speak, speaker, type Tell, teller, type WordTable } from '../../speak.ts';
+import { speaker, type Tell, teller, type WordTable } from '../../speak.ts';
+import { useLanguage } from '../useLanguage.ts';
 import { useLater } from '../useLater.ts';
 import { FamilyRows } from './FamilyRows.tsx';
 import { HandSection } from './HandSection.tsx';
@@ -38,10 +37,7 @@ export default function MakeSheet({ lang, words, tasks, numbers, taken, answerPa
   const speak = useMemo(() => speaker(words), [words]);
   const tell = useMemo(() => teller(words), [words]);
   const practice = useLater(loadPractice);
-  const language = useMemo(
-    () => (practice === null ? undefined : withFigures(practice.languageOf(lang), words, speak)),
-    [practice, lang, words, speak],
-  );
+  const language = useLanguage(lang, words, practice);
   const [draft, setDraft] = useState<Draft>(() => newDraft(0));
   const [printed, setPrinted] = useState<Printed | null>(null);
   useEffect(() => setDraft(keptDraft(fourFigures())), []);
@@ -85,7 +81,7 @@ export default function MakeSheet({ lang, words, tasks, numbers, taken, answerPa
             })}
           </p>
           <p className="huge">
-            {'sheet' in made ? answerLine(made.sheet, tell) : tell(`making.lacks-${made.lacks}`)}
+            {answerLine(practice === null && draft.tasks.length > 0 ? null : made, tell)}
           </p>
           {'sheet' in made && practice !== null && !drawn && (
             <p className="message">
@@ -102,7 +98,7 @@ export default function MakeSheet({ lang, words, tasks, numbers, taken, answerPa
               speak={speak}
               tell={tell}
             />
-            {practice === null || language === undefined ? (
+            {practice === null ? (
               <p role="status">{tell('making.fetching')}</p>
             ) : (
               draft.tasks.length > 0 && (
@@ -133,7 +129,7 @@ export default function MakeSheet({ lang, words, tasks, numbers, taken, answerPa
           </div>
         </div>
       </div>
-      {printed !== null && sheet !== undefined && practice !== null && language !== undefined && (
+      {printed !== null && sheet !== undefined && practice !== null && (
         <PrintedSet
           what={printed}
           sheet={sheet}
@@ -150,16 +146,11 @@ export default function MakeSheet({ lang, words, tasks, numbers, taken, answerPa
   );
 }
 
-/** What grading and working say comes with the exercises; what figures say is the page's. */
-function withFigures({ lang, speak: says }: Language, words: WordTable, figures: Speak): Language {
-  const hasIt = (key: string) => {
-    const dot = key.indexOf('.');
-    return words[key.slice(0, dot)]?.[key.slice(dot + 1)] !== undefined;
-  };
-  return { lang, speak: (say) => (hasIt(say.say) ? figures(say) : says(say)) };
-}
-
-function answerLine(sheet: Sheet, tell: Tell): string {
+/** @param made  null while the exercises are on their way */
+function answerLine(made: ReturnType<typeof sheetOf> | null, tell: Tell): string {
+  if (made === null) return tell('making.fetching');
+  if ('lacks' in made) return tell(`making.lacks-${made.lacks}`);
+  const { sheet } = made;
   const draws = drawsOf(sheet);
   if ('bound' in sheet.rule) return tell('making.answerBound', { draws });
   if ('sequential' in sheet.rule) return tell('making.answerWald', { draws });

@@ -22,6 +22,7 @@ import { answersFile, answersName, fileText, readSetOrSheet } from '../../sheetF
 import { speaker, teller, type WordTable } from '../../speak.ts';
 import { tried } from '../../tried.ts';
 import { Arrow } from '../Arrow.tsx';
+import { useLanguage } from '../useLanguage.ts';
 import { useLater } from '../useLater.ts';
 import { AnotherSheet } from './AnotherSheet.tsx';
 import { AnswerDraw } from './AnswerDraw.tsx';
@@ -43,7 +44,6 @@ interface Props {
 export default function AnswerSheet({ lang, words, sheets, witnessPage }: Props) {
   const speak = useMemo(() => speaker(words), [words]);
   const tell = useMemo(() => teller(words), [words]);
-  const language = useMemo(() => ({ lang, speak }), [lang, speak]);
   const [kept, setKept] = useState<KeptSheet | null>(null);
   // What was kept last, for a stroke and a step that come before the page is drawn anew.
   const latest = useRef<KeptSheet | null>(null);
@@ -97,6 +97,7 @@ export default function AnswerSheet({ lang, words, sheets, witnessPage }: Props)
 
   const asked = kept?.set ?? set;
   const practice = useLater(loadPractice);
+  const language = useLanguage(lang, words, practice);
   const sheet = useMemo(() => {
     if (asked?.of === undefined) return sheets.find(({ id }) => id === asked?.sheet);
     if (practice === null) return undefined;

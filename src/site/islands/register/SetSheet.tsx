@@ -1,5 +1,6 @@
 import { type FormEvent, useEffect, useMemo, useRef, useState } from 'react';
 import { drawOf } from '../../../practice/draw.ts';
+import { narrowed } from '../../../practice/narrow.ts';
 import { MOST_BENCHES, type SetFile, type Sheet, sheetPlaces } from '../../../practice/sheet.ts';
 import { tellDraw } from '../../../practice/show.ts';
 import { personId } from '../../../register/shapes.ts';
@@ -11,6 +12,7 @@ import { speaker, teller, type WordTable } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
 import { DrawFigures } from '../practice/DrawFigures.tsx';
 import { TextField } from '../TextField.tsx';
+import { useLanguage } from '../useLanguage.ts';
 import { useLater } from '../useLater.ts';
 import { HandOut } from './HandOut.tsx';
 import { PassRule } from './PassRule.tsx';
@@ -38,7 +40,7 @@ export default function SetSheet({ lang, words, sheets, numbers, answerPage }: P
   const practice = useLater(loadPractice);
   const speak = useMemo(() => speaker(words), [words]);
   const tell = useMemo(() => teller(words), [words]);
-  const language = useMemo(() => ({ lang, speak }), [lang, speak]);
+  const language = useLanguage(lang, words, practice);
   const [id, setId] = useState(sheets[0]?.id ?? '');
   const [person, setPerson] = useState('');
   const [benchText, setBenchText] = useState('');
@@ -67,7 +69,7 @@ export default function SetSheet({ lang, words, sheets, numbers, answerPage }: P
       const place = places.find((one) => one.family === part.family);
       if (family === undefined || place === undefined) return [];
       const { world } = practice;
-      return [{ part, family, world, draw: drawOf(family, place.seed, practice.world) }];
+      return [{ part, family, world, draw: drawOf(narrowed(family, part.narrow), place.seed, world) }];
     });
   }, [sheet, shownBench, practice]);
   if (sheet === undefined) return null;
@@ -109,6 +111,18 @@ export default function SetSheet({ lang, words, sheets, numbers, answerPage }: P
               : tell('setPage.answerRule', { draws: count })}
         </p>
       </section>
+      <div className="fields">
+        <div>
+          <label htmlFor="set-sheet">{tell('setPage.sheet')}</label>
+          <select id="set-sheet" value={sheet.id} onChange={(event) => setId(event.currentTarget.value)}>
+            {sheets.map((one) => (
+              <option key={one.id} value={one.id}>
+                {tell('setPage.sheetOption', { number: one.number, title: one.title[lang] ?? one.id })}
+              </option>
+            ))}
+          </select>
+        </div>
+      </div>
       <div className="columns">
         <section>
           <h2 className="view-title">
@@ -146,16 +160,6 @@ export default function SetSheet({ lang, words, sheets, numbers, answerPage }: P
           <p className="note">{tell('setPage.sight')}</p>
           <h2 className="view-title">{tell('setPage.handOut')}</h2>
           <div className="fields">
-            <div>
-              <label htmlFor="set-sheet">{tell('setPage.sheet')}</label>
-              <select id="set-sheet" value={sheet.id} onChange={(event) => setId(event.currentTarget.value)}>
-                {sheets.map((one) => (
-                  <option key={one.id} value={one.id}>
-                    {tell('setPage.sheetOption', { number: one.number, title: one.title[lang] ?? one.id })}
-                  </option>
-                ))}
-              </select>
-            </div>
             <div>
               <label htmlFor="set-task">{tell('setPage.task')}</label>
               <select id="set-task" value={task} onChange={(event) => setChosen(event.currentTarget.value)}>
