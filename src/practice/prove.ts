@@ -6,7 +6,7 @@ import type { How } from '../drawing/types.ts';
 import { formatLength, inches, tryLength } from '../trade/length.ts';
 import { askedIn } from './answer.ts';
 import { answersApart } from './apart.ts';
-import { type Draw, drawOf } from './draw.ts';
+import { criticalIn, type Draw, drawOf } from './draw.ts';
 import type { Ask, Family, Parameter, Unit } from './family.ts';
 import { gradeDraw } from './grade.ts';
 import { keyOf } from './key.ts';
@@ -140,7 +140,7 @@ function gradeFaults(draw: Draw, { world, languages }: ProofMeans): readonly str
     const found = findings.find((f) => f.ask === ask);
     if (found?.verdict !== 'rework' || found.mistake !== mistake.id)
       faults.push(`${ask}: the answer of ${mistake.id} is graded ${found?.verdict}, ${found?.mistake}`);
-    if (passed && draw.family.critical.includes(ask))
+    if (passed && criticalIn(draw, world).includes(ask))
       faults.push(`${ask}: ${mistake.id} passes a critical point`);
   }
   return faults;

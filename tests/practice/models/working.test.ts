@@ -10,7 +10,7 @@ import { draw, family, finding, grade, job } from '../means.ts';
 const at = (text: string): Ticks => readLength(text);
 
 type Reply = 'go' | 'ask' | 'stop';
-/** Fills up the scenes that a model asks for: one that may go on, one that is stopped. */
+/** Fills up the scenes that a model asks for: with those that may go on, so many that stopping all fails, and those stopped. */
 interface Pool {
   readonly id: string;
   readonly asks: number;
@@ -20,11 +20,12 @@ interface Pool {
 }
 /** What is answered in a scene, rightly or with a habit, once these values are drawn. */
 function reply(pool: Pool, scene: string, values: Readonly<Record<string, unknown>>, habit?: string) {
-  const fill = Array.from({ length: pool.asks - 2 }, () => pool.stop);
+  const goes = Math.floor(pool.asks / 5) + 1;
+  const fill = Array.from({ length: pool.asks - 1 }, (_, i) => (i < goes ? pool.go : pool.stop));
   const made = job(pool.id, {
     ...pool.values,
     ...values,
-    scenes: [scene, pool.go, ...fill],
+    scenes: [scene, ...fill],
   });
   return habit === undefined ? made.answer('scene-1') : made.slipped(habit, 'scene-1');
 }
@@ -348,12 +349,13 @@ describe('revision and kit', () => {
   // Card C, drawing D, D is current; a steel kit on aluminium: two faults.
   const values = {
     current: 3,
+    wrong: 'card-and-metal',
     cardBehind: 1,
-    drawingBehind: 0,
+    drawingBehind: 1,
     tray: 'aluminium',
     trayWidth: '4',
     otherMetal: 'steel',
-    otherWidth: 'same',
+    otherWidth: '6',
     sheet: 101,
   };
   const made = job('revision-and-kit', values);
@@ -367,38 +369,45 @@ describe('revision and kit', () => {
     ['paperAgainstPaper', 'papers', 'drawing'],
     ['papersNotLookedAt', 'papers', 'none'],
     ['metalNotLookedAt', 'kit', 'fits'],
-    ['reportedNothing', 'next', null],
+    ['reportedAllWell', 'next', null],
   ]);
   test('both papers old in the same way', () => {
-    const old = job('revision-and-kit', { ...values, drawingBehind: 1, otherMetal: 'same' });
+    const old = job('revision-and-kit', { ...values, wrong: 'papers' });
     expect([old.answer('papers'), old.answer('count')]).toEqual(['both', 2]);
     expect(old.slipped('paperAgainstPaper', 'papers')).toBe('none');
   });
   test('nothing to report', () => {
-    const fine = job('revision-and-kit', { ...values, cardBehind: 0, otherMetal: 'same' });
+    const fine = job('revision-and-kit', { ...values, wrong: 'none' });
     expect([fine.answer('count'), fine.answer('next')]).toEqual([0, 'go-on']);
+    expect(fine.slipped('reportedAllWell', 'next')).toBe('report');
   });
 });
 
 describe('splice fasteners', () => {
-  const values = { width: 'card-4', lengths: 6, large: 1, proud: 3, empty: 0 };
+  const values = { width: 'card-4', lengths: 6, state: 'all', large: 1, proud: 3, empty: 1 };
   const made = job('splice-fasteners', values);
-  // 5 splices of 4 are 20; 1 + 3 are not as they must be.
-  test('right', () => expect(['wanted', 'good', 'verdict'].map(made.answer)).toEqual([20, 16, 'rework']));
+  // 5 splices of 4 are 20; 1 + 3 + 1 are not as they must be.
+  test('right', () => expect(['wanted', 'good', 'verdict'].map(made.answer)).toEqual([20, 15, 'rework']));
   slips(made, [
     ['spliceALength', 'wanted', 24],
     ['oneASide', 'wanted', 10],
     ['sidesForgotten', 'wanted', 40],
-    ['largeCounted', 'good', 17],
-    ['proudCounted', 'good', 19],
+    ['largeCounted', 'good', 16],
+    ['proudCounted', 'good', 18],
+    ['emptyOverlooked', 'good', 16],
     ['mostAreIn', 'verdict', 'accept'],
   ]);
   test('all as they must be', () =>
-    expect(job('splice-fasteners', { ...values, large: 0, proud: 0 }).answer('verdict')).toBe('accept'));
-  test('the last fault overlooked lets it pass', () =>
-    expect(job('splice-fasteners', { ...values, large: 0 }).slipped('proudCounted', 'verdict')).toBe(
-      'accept',
-    ));
+    expect(job('splice-fasteners', { ...values, state: 'sound' }).answer('verdict')).toBe('accept'));
+  test.each([
+    ['large', 'largeCounted', 19],
+    ['proud', 'proudCounted', 17],
+    ['empty', 'emptyOverlooked', 19],
+  ])('only %s: overlooked, it passes', (state, slip, good) => {
+    const one = job('splice-fasteners', { ...values, state });
+    expect([one.answer('good'), one.answer('verdict')]).toEqual([good, 'rework']);
+    expect([one.slipped(slip, 'good'), one.slipped(slip, 'verdict')]).toEqual([20, 'accept']);
+  });
 });
 
 describe('bolts and marks', () => {
@@ -512,10 +521,10 @@ describe('strut and rod', () => {
 });
 
 describe('hit and miss', () => {
-  const made = (critical: string, other: number, missed: number, alarms: number) =>
-    job('hit-and-miss', { critical: 3, criticalMissed: critical, other, missed, alarms });
+  const made = (state: string, other: number, missed: number, alarms: number) =>
+    job('hit-and-miss', { state, critical: 3, criticalMissed: 1, other, missed, alarms });
   // 9 of 10 others; 1 of 13 entries is none.
-  const good = made('0', 10, 1, 1);
+  const good = made('enough', 10, 1, 1);
   test('good enough', () => {
     expect(good.answer('hits')).toBe(90);
     expect(good.answer('false-alarms')).toBeCloseTo(100 / 13, 9);
@@ -527,17 +536,31 @@ describe('hit and miss', () => {
     ['falseOfHits', 'false-alarms', 100 / 12],
     // 13 entries and 13 faults: the same by chance.
     ['falseOfFaults', 'false-alarms', null],
+    ['askedForMore', 'verdict', 'again'],
   ]);
-  test('one critical fault missed', () => {
-    expect(made('1', 10, 1, 1).answer('verdict')).toBe('again');
-    expect(made('1', 10, 1, 1).slipped('criticalLikeOthers', 'verdict')).toBe('holds');
+  test('one critical fault of three missed; 1 of 12 entries is none', () => {
+    const missed = made('critical', 10, 1, 1);
+    expect(missed.answer('false-alarms')).toBeCloseTo(100 / 12, 9);
+    expect(missed.answer('verdict')).toBe('again');
+    expect(missed.slipped('criticalLikeOthers', 'verdict')).toBe('holds');
+    expect(missed.slipped('askedForMore', 'verdict')).toBeNull();
   });
-  test('7 of 10 others; 3 of 15 entries', () => {
-    expect(made('0', 10, 3, 0).answer('verdict')).toBe('again');
-    expect(made('0', 10, 1, 3).answer('verdict')).toBe('again');
-    expect(made('0', 10, 1, 3).slipped('falseLetPass', 'verdict')).toBe('holds');
+  test('7 of 10 others, no false alarm', () => {
+    const few = made('others', 10, 0, 0);
+    expect([few.answer('hits'), few.answer('verdict')]).toEqual([70, 'again']);
   });
-  test('on the limit itself it is drawn again', () => expect(made('0', 10, 2, 0).plan).toBeNull());
+  test('3 of 15 entries are none', () => {
+    const many = made('false', 10, 1, 1);
+    expect(many.answer('false-alarms')).toBeCloseTo(20, 9);
+    expect(many.answer('verdict')).toBe('again');
+    expect(many.slipped('falseLetPass', 'verdict')).toBe('holds');
+  });
+  test('short in all three: 2 of 3 critical, 7 of 10 others, 2 of 11 entries are none', () => {
+    const all = made('all', 10, 0, 0);
+    expect([all.answer('hits'), all.answer('verdict')]).toEqual([70, 'again']);
+    expect(all.answer('false-alarms')).toBeCloseTo(200 / 11, 9);
+  });
+  test('on the limit itself it is drawn again', () => expect(made('enough', 10, 2, 0).plan).toBeNull());
 });
 
 describe('who closes', () => {
@@ -578,6 +601,31 @@ describe('who closes', () => {
         person('neither', 'yes'),
       ).plan,
     ).toBeNull());
+});
+
+describe('critical scenes', () => {
+  test.each(['go-ask-stop', 'at-height', 'hot-work', 'lock-out', 'near-live-parts', 'classified-area'])(
+    '%s: stopped everywhere, no critical point is missed; gone on everywhere, all are',
+    (id) => {
+      for (let n = 1; n <= 20; n++) {
+        const drawn = draw(id, `critical-${n}`);
+        const all = (given: Reply) => Object.fromEntries(Object.keys(drawn.right).map((ask) => [ask, given]));
+        const toMind = Object.keys(drawn.right).filter((ask) => drawn.right[ask] !== 'go');
+        expect(grade(drawn, all('stop')).criticalMissed).toEqual([]);
+        expect(grade(drawn, all('go')).criticalMissed).toEqual(toMind);
+        expect(grade(drawn, all('stop')).passed).toBe(false);
+      }
+    },
+  );
+  test('a line of sound splices sent back misses none, one let pass that is not does', () => {
+    const found = (wanted: string) => {
+      const seeds = Array.from({ length: 60 }, (_, i) => draw('splice-fasteners', `critical-${i}`));
+      return seeds.find(({ right }) => right.verdict === wanted) as ReturnType<typeof draw>;
+    };
+    const [sound, bad] = [found('accept'), found('rework')];
+    expect(grade(sound, { ...sound.right, verdict: 'rework' }).criticalMissed).toEqual([]);
+    expect(grade(bad, { ...bad.right, verdict: 'accept' }).criticalMissed).toEqual(['verdict']);
+  });
 });
 
 describe('orders of work', () => {

@@ -1,8 +1,8 @@
 /**
  * Scenes of a job, each to be answered by going on, asking first, or stopping. A family draws some scenes of a pool,
  * with the numbers that stand in them; what is right follows from those numbers. A slip is a habit (`finishFirst`):
- * it changes what is done in the scenes it has to do with, and in no other. Stopping where asking was enough holds:
- * nobody is ever blamed for a stop.
+ * it changes what is done in the scenes it has to do with, and in no other. Stopping where asking was enough holds,
+ * and where the work may go on nothing is critical: nobody is ever blamed for a stop.
  */
 import type { Say, Step } from '../../../trade/answer.ts';
 import {
@@ -146,6 +146,7 @@ export function scenesModel<const W extends Wants>({
   const ask = (i: number): ModelAsk<P> => ({
     kind: 'stop',
     answer: (plan) => replyBy(plan, i, plan.habit),
+    critical: (plan) => replyBy(plan, i, null) !== 'go',
     touched: (taken) => taken.habit !== null && shows(taken, i, taken.habit),
     holds: (plan, _, given) => {
       const right = replyBy(plan, i, null);
@@ -168,13 +169,15 @@ export function scenesModel<const W extends Wants>({
 
   return model<typeof all, P>({
     wants: all,
-    plan: (values) => {
+    plan: (values, _, family) => {
       const { scenes: shown, ...drawn } = values as unknown as { scenes: readonly string[] } & D;
       const made: P = { drawn: drawn as unknown as D, shown, habit: null };
       if (clear !== undefined && !clear(made.drawn)) return null;
       const right = places.map((i) => replyBy(made, i, null));
-      // One answer for all of them must never do.
-      return right.includes('go') && right.some((one) => one !== 'go') ? made : null;
+      const goes = right.filter((one) => one === 'go').length;
+      // One answer for all of them must never do: stopped, or gone on.
+      const stopsReach = 100 * (asks - goes) >= family.mark * asks;
+      return stopsReach || goes === asks ? null : made;
     },
     facts: ({ drawn, shown }) => ({
       // A given that is a rule in words and no number.
