@@ -1,4 +1,3 @@
-import { stepsModel } from '../parts/steps.ts';
 import { attachToSteel } from './attachToSteel.ts';
 import { dropLoad } from './dropLoad.ts';
 import { loadPerFoot } from './loadPerFoot.ts';
@@ -15,7 +14,6 @@ import { supportSpacing } from './supportSpacing.ts';
 
 /** Supports: where they stand, what they carry. */
 export const supporting = {
-  steps: stepsModel,
   'support-spacing': supportSpacing,
   'support-pattern': supportPattern,
   'support-before-elbow': supportBeforeElbow,

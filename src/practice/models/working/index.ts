@@ -13,6 +13,7 @@ import { spliceFasteners } from './spliceFasteners.ts';
 import { splicePlace } from './splicePlace.ts';
 import { startOfWork } from './startOfWork.ts';
 import { stepAndGap } from './stepAndGap.ts';
+import { steps } from './steps.ts';
 import { strutAndRod } from './strutAndRod.ts';
 import { supportBeforeOpening } from './supportBeforeOpening.ts';
 import { toolsForThePlace } from './toolsForThePlace.ts';
@@ -35,6 +36,7 @@ export const working = {
   'splice-fasteners': spliceFasteners,
   'splice-place': splicePlace,
   'step-and-gap': stepAndGap,
+  steps,
   'strut-and-rod': strutAndRod,
   'support-before-opening': supportBeforeOpening,
   'tools-for-the-place': toolsForThePlace,
