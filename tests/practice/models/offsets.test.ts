@@ -179,8 +179,25 @@ describe('which elbow', () => {
 });
 
 describe('seated to the mark: 1 1/2 goes in, the second mark 4 1/2 from the end', () => {
+  const OFF = [-4, -3, -2, 2, 3, 4];
   const made = (firstOff: number, secondOff: number) =>
-    job('seat-to-mark', { width: 'card-4', turn: 'elbow', beyond: at('3'), firstOff, secondOff });
+    job('seat-to-mark', {
+      width: 'card-4',
+      turn: 'elbow',
+      beyond: at('3'),
+      off:
+        Math.abs(firstOff) > 1
+          ? Math.abs(secondOff) > 1
+            ? 'both'
+            : 'first'
+          : Math.abs(secondOff) > 1
+            ? 'second'
+            : 'none',
+      firstSeated: firstOff,
+      secondSeated: secondOff,
+      firstOff: OFF.indexOf(firstOff),
+      secondOff: OFF.indexOf(secondOff),
+    });
   test.each([
     // Off in sixteenths; 1/16 either way holds (common practice, no source).
     [0, 0, 'accept'],

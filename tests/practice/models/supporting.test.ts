@@ -241,6 +241,7 @@ describe('a box of 24 lb at the middle of 6 ft, 6.4 lb/ft along it', () => {
 describe('a rod of a trapeze', () => {
   const made = (where: string, strut = 0) =>
     job('rod-load', { where, before: at(`6'`), behind: at(`6'`), overhang: at('12'), load: 6.4, strut });
+  const LONG = { where: 'end', before: at(`6'`), behind: at(`6'`), load: 6.4, strut: 0 };
   test.each([
     ['inside', 0, null, 19.2], // 6 ft × 6.4 over two rods
     ['inside', 0, 'rodsForgotten', 38.4],
@@ -248,13 +249,22 @@ describe('a rod of a trapeze', () => {
     ['inside', 0, 'wholeSpans', 38.4],
     ['inside', 5, null, 21.7],
     ['inside', 5, 'strutLeftOut', 19.2],
-    ['end', 5, null, 15.3], // (3 + 1) × 6.4 = 25.6, and 5
+    // Statics: (6 + 1)² / 12 = 4.0833 ft; × 6.4 = 26.1333, and 5, over two rods.
+    ['end', 5, null, 15.56667],
+    ['end', 5, 'rodsForgotten', 31.13333],
     ['end', 5, 'oneSide', 12.1],
     ['end', 5, 'wholeSpans', 24.9],
     ['end', 5, 'asInside', 21.7],
   ])('%s, strut %f, %s', (where, strut, slip, wanted) => {
     const { answer, slipped } = made(where, strut);
-    expect(slip === null ? answer('rod') : slipped(slip, 'rod')).toBeCloseTo(wanted, 9);
+    expect(slip === null ? answer('rod') : slipped(slip, 'rod')).toBeCloseTo(wanted, 4);
+  });
+  test('an overhang that is added only: half of 6 ft and 2 ft, where (6 + 2)² / 12 = 5.333 ft hang there', () => {
+    const long = job('rod-load', { ...LONG, overhang: at('24') });
+    expect(long.answer('rod')).toBeCloseTo(17.06667, 4); // 5.333 × 6.4 / 2
+    expect(long.slipped('notPrised', 'rod')).toBeCloseTo(16, 9); // 5 × 6.4 / 2
+    // 6 in: 0.5² / 12 × 6.4 / 2 = 0.07 lb, within what an answer may be out.
+    expect(job('rod-load', { ...LONG, overhang: at('6') }).slipped('notPrised', 'rod')).toBeNull();
   });
   test('nothing to take for an inner one at an inner one', () => {
     expect(made('inside').slipped('asInside', 'rod')).toBeNull();

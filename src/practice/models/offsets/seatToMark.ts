@@ -9,10 +9,18 @@ import { read } from '../parts/reads.ts';
 import { slippingModel } from '../parts/slipping.ts';
 import { keysOf, lengthFact, lineOf, wordFact } from '../parts/told.ts';
 
+/** Sixteenths of a leg that is off. */
+const OFF = [-4, -3, -2, 2, 3, 4];
 const wants = {
   width: ['card-2', 'card-4', 'card-6'],
   turn: ['elbow', 'inside', 'outside'],
   beyond: 'length',
+  /** Which leg is off its mark. */
+  off: ['none', 'first', 'second', 'both'],
+  /** How far an end that is seated has gone beyond its mark, in sixteenths. */
+  firstSeated: 'whole',
+  secondSeated: 'whole',
+  /** The same where it is off: which of `OFF`, from 0. */
   firstOff: 'whole',
   secondOff: 'whole',
 } as const;
@@ -64,19 +72,23 @@ const ask = (i: 0 | 1) => ({
 
 export const seatToMark = slippingModel<typeof wants, Job>({
   wants,
-  plan: ({ width, turn, beyond, firstOff, secondOff }: Drawn<typeof wants>, world) => {
+  plan: (drawn: Drawn<typeof wants>, world) => {
+    const { width, turn, beyond } = drawn;
     const { insertion } = read(world, `${width}-${turn}-90`, 'elbow');
     const mark = ticks(insertion + beyond);
-    const off = inches(world.tables.limits.insertionOff.value);
+    const within = inches(world.tables.limits.insertionOff.value);
+    const isOff = (leg: 'first' | 'second') => drawn.off === leg || drawn.off === 'both';
+    const first = isOff('first') ? (OFF[drawn.firstOff] ?? 0) : drawn.firstSeated;
+    const second = isOff('second') ? (OFF[drawn.secondOff] ?? 0) : drawn.secondSeated;
     return {
       width,
       turn,
       wanted: insertion,
       mark,
-      seen: [ticks(beyond - firstOff * SIXTEENTH), ticks(beyond - secondOff * SIXTEENTH)],
+      seen: [ticks(beyond - first * SIXTEENTH), ticks(beyond - second * SIXTEENTH)],
       reads: 'less',
-      deep: off,
-      shallow: off,
+      deep: within,
+      shallow: within,
       looksAt: 'both',
     };
   },

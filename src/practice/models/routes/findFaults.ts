@@ -19,7 +19,7 @@ import {
   type Slip,
   type World,
 } from '../../model.ts';
-import { DAMAGE_KINDS, type DamageKind, damagedSome } from '../../runs/damage.ts';
+import { DAMAGE_KINDS, type Damaged, type DamageKind, damagedSome } from '../../runs/damage.ts';
 import { isSplice, length, number, rows, runFacts, word } from '../../runs/facts.ts';
 import { soundRun } from '../../runs/sound.ts';
 import { CARRIES, PAINTED, ROUTE, SPANS, SPLICES, WARMTH } from '../../runs/wants.ts';
@@ -62,12 +62,27 @@ function plan(drawn: Drawn<typeof wants>, world: World, family: Family): Plan | 
   const alone = named.every((one, i) =>
     named.every((o, k) => k === i || o.leg !== one.leg || o.at !== one.at),
   );
-  return alone ? { resolved: made.resolved, named, rules } : null;
+  return alone && oneRuleEach(made, world) ? { resolved: made.resolved, named, rules } : null;
+}
+
+/** A splice in an end span that stands past the quarter too could be named by either rule. */
+function oneRuleEach({ resolved, planted }: Damaged, { tables }: World): boolean {
+  const ends = planted.filter(({ rule }) => rule === 'splice-in-end-span');
+  const lines = resolved.legs.flatMap((leg) => leg.lines);
+  return ends.every(({ leg, at }) =>
+    lines.every((line) =>
+      line.spans.every(({ from, to, length: long }) => {
+        const inside = line.leg === leg && at !== null && from < at && at < to;
+        return !inside || Math.min(at - from, to - at) <= tables.limits.spliceShare.value * long;
+      }),
+    ),
+  );
 }
 
 type FaultSlip = Slip<Plan>;
+/** Someone who finds nothing at all leaves the ask blank. */
 const changed = (plan: Plan, named: readonly FaultAt[]): Plan | null =>
-  named.length === 0 || named.length + plan.named.length === 0 ? null : { ...plan, named };
+  named.length === 0 ? null : { ...plan, named };
 
 /** Rules by what an inspector looks at; a round that leaves one of them out misses all of it. */
 const LOOKS = {

@@ -11,7 +11,7 @@ import { keysOf, lineOf, numberFact, wordFact } from '../parts/told.ts';
 
 const wants = {
   width: ['card-2', 'card-4', 'card-6'],
-  where: ['single', 'end', 'splice'],
+  where: ['single', 'end'],
   weight: ['light', 'middle', 'over'],
   light: 'decimal',
   middle: 'decimal',

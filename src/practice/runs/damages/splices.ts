@@ -1,7 +1,7 @@
 /** Straight splices where none may stand. */
 import type { Line, ResolvedLeg, ResolvedRun, Span } from '../../../run/resolved.ts';
 import type { ResolvedJoint } from '../../../run/straight.ts';
-import { type Ticks, ticks } from '../../../trade/length.ts';
+import { fromInches, type Ticks, ticks } from '../../../trade/length.ts';
 import { type Damage, moreJoints, type Planted, type Spoilt, wholeInch, withJoint } from './damage.ts';
 
 interface Inside {
@@ -72,12 +72,20 @@ export const spliceTwice: Damage = (resolved) =>
     });
   });
 
-/** A splice in the first or last span of a line, moved there or put in to use up a short piece. */
+/** A fifth of it is clear of half a sleeve, and rounded still within the quarter. */
+const LEAST_FOR_ONE_RULE = fromInches(30);
+
+/**
+ * A splice in the first or last span of a line, moved there or put in to use up a short piece; within its quarter, that
+ * no second rule is broken there.
+ */
 export const spliceInEndSpan: Damage = (resolved) =>
   spansOf(resolved).flatMap(({ leg, line, span, splices }) => {
     if (!span.end || splices.length > 0) return [];
     const kind = line.splices[0]?.kind ?? 'socketed';
-    return [1 / 4, 3 / 4].flatMap((share): readonly Spoilt[] => {
+    // Clear of the strut by more than half a sleeve as well.
+    if (span.length < LEAST_FOR_ONE_RULE) return [];
+    return [1 / 5, 4 / 5].flatMap((share): readonly Spoilt[] => {
       const at = wholeInch(span.from + share * span.length);
       const planted = { rule: 'splice-in-end-span', leg: leg.leg, at } as const;
       return [
