@@ -20,19 +20,16 @@ describe('practice', () => {
   test('list', async () => {
     const { exit, one } = await call('list');
     expect(exit).toBe(0);
-    expect(one).toEqual({
-      ok: true,
-      result: {
-        families: [
-          { id: 'cut-with-insertion', title: 'Cut with insertion', tasks: ['T05'], kinds: ['number'] },
-          { id: 'fill-check', title: 'Fill check', tasks: ['T13'], kinds: ['number', 'choice'] },
-          { id: 'order-of-cutting', title: 'Order of cutting', tasks: ['T06'], kinds: ['order'] },
-          { id: 'read-feet-inch', title: 'Read feet, inches and parts', tasks: ['T05'], kinds: ['number'] },
-        ],
-      },
-      steps: [],
-      sources: [],
-    });
+    expect(one).toMatchObject({ ok: true, steps: [], sources: [] });
+    const families = one.result['families'] as Record<string, unknown>[];
+    for (const family of [
+      { id: 'cut-with-insertion', title: 'Cut with insertion', tasks: ['T05'], kinds: ['number'] },
+      { id: 'fill-check', title: 'Fill check', tasks: ['T13'], kinds: ['number', 'choice'] },
+      { id: 'order-of-cutting', title: 'Order of cutting', tasks: ['T06'], kinds: ['order'] },
+      { id: 'read-feet-inch', title: 'Read feet, inches and parts', tasks: ['T05'], kinds: ['number'] },
+    ])
+      expect(families).toContainEqual(family);
+    expect(families.length).toBeGreaterThanOrEqual(60);
   });
 
   test('draw twice is one draw; its key grades full', async () => {
@@ -83,10 +80,10 @@ describe('practice', () => {
   });
 
   test('prove', async () => {
-    const all = await call('prove', '--seeds', '12');
-    expect(all.exit).toBe(0);
-    const families = all.one.result['families'] as Record<string, unknown>[];
-    expect(families.map((f) => [f['drawn'], f['faults']])).toEqual(Array(4).fill([12, []]));
+    const two = await call('prove', 'cut-with-insertion', 'place-anchor', '--seeds', '12');
+    expect(two.exit).toBe(0);
+    const families = two.one.result['families'] as Record<string, unknown>[];
+    expect(families.map((f) => [f['drawn'], f['faults']])).toEqual(Array(2).fill([12, []]));
     const some = await call('prove', 'fill-check', 'order-of-cutting', '--seeds', '3');
     expect((some.one.result['families'] as { id: string }[]).map((f) => f.id)).toEqual([
       'fill-check',

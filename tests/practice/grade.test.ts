@@ -79,6 +79,7 @@ describe('verdicts of a number', () => {
     expect(grade(cut, {})).toEqual({
       score: 0,
       passed: false,
+      criticalMissed: ['cut'],
       findings: ['cut', 'left'].map((ask) => ({
         ask,
         verdict: 'blank',

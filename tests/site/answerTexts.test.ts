@@ -12,6 +12,8 @@ test.each([...families.keys()])('%s', (id) => {
   const drawn = draw(id, 'text-1');
   const { asks } = tellDraw(drawn, world, language);
   for (const ask of asks) {
+    // An order is shown as rows; its working numbers them.
+    if (ask.kind === 'order') continue;
     const answers = [
       drawn.right[ask.id],
       ...drawn.wrong.filter((one) => one.ask === ask.id).map(({ answer }) => answer),
