@@ -62,6 +62,8 @@ describe('no row: NFPA 70-2023, table 392.22(A)(5) begins at 3 in', () => {
     ]); // 0.39 of 0.8
     expect([made.slipped('madeUp', 'speaks'), made.slipped('madeUp', 'may')]).toEqual(['scaled', 'yes']); // 0.39 of 0.87
     expect(made.slipped('readOff', 'speaks')).toBe('ventilated');
+    expect(made.slipped('halfOfDouble', 'speaks')).toBe('half');
+    expect(made.slipped('halfOfDouble', 'may')).toBe('yes'); // 0.39 of half of 2.5
     expect(made.slipped('overlooked', 'speaks')).toBeNull();
   });
   test('5 in stands in neither table; 2-in solid has a row', () => {
@@ -171,7 +173,9 @@ describe('one more cable: NFPA 70-2023, table 392.22(A)(5)', () => {
 });
 
 test('diameter from the sheet: 3 conductors 12 AWG, wire 0.0808 (ASTM B258, from memory)', () => {
-  const row = (gauge: string, conductors: number) => ({ conductors, gauge, wall: 0.03, jacket: 0.05 });
+  const row = (gauge: string, conductors: number, make = 'jacketed') => {
+    return { conductors, gauge, wall: 0.03, jacket: 0.05, armour: 0.06, make };
+  };
   const sheet = [row('14', 2), row('12', 2), row('10', 3), row('8', 4)];
   const made = job('od-from-sheet', { sheet, pick: 2, count: 4 });
   // 0.0808 + 0.06 = 0.141; three in a circle 2.155 × 0.141 = 0.30; over the jacket 0.40; 4 × 0.1257.
@@ -184,6 +188,22 @@ test('diameter from the sheet: 3 conductors 12 AWG, wire 0.0808 (ASTM B258, from
   expect(made.slipped('radius', 'area')).toBeCloseTo(0.12566, 4);
   expect(made.slipped('oneOnly', 'area')).toBeCloseTo(0.12566, 4);
   expect(made.slipped('squares', 'area')).toBeCloseTo(0.64, 9);
+  expect(made.slipped('noArmour', 'column')).toBe('armour');
+  expect(made.slipped('overArmour', 'column')).toBeNull();
+  // Over armour of 0.06 0.42; 4 × 0.13854. A jacket over that 0.52; 4 × 0.21237.
+  const other = (make: string) =>
+    job('od-from-sheet', { sheet: [row('14', 2), row('12', 2, make), row('10', 3)], pick: 2, count: 4 });
+  const [bare, both] = [other('bare-armour'), other('armoured')];
+  expect(bare.answer('column')).toBe('armour');
+  expect(bare.answer('area')).toBeCloseTo(0.55418, 4);
+  expect(bare.slipped('noJacket', 'column')).toBe('jacket');
+  expect(both.answer('column')).toBe('jacket');
+  expect(both.answer('area')).toBeCloseTo(0.84949, 4);
+  expect([both.slipped('overArmour', 'column'), both.slipped('noJacket', 'column')]).toEqual([
+    'armour',
+    null,
+  ]);
+  expect(both.slipped('overArmour', 'area')).toBeCloseTo(0.55418, 4);
 });
 
 describe('cable bend: NFPA 70-2023, 336.24 and 330.24', () => {
@@ -282,8 +302,9 @@ test('a barrier that is drawn and not in stops the job; a tube in tray too (NFPA
     scenes: ['no-barrier', 'own-channel', 'drawn-without', 'wrong-side'],
     pairs: 12,
     volts: '480',
-    apart: 4,
+    apart: 2,
     feet: 40,
+    before: 8,
   });
   expect([1, 2, 3, 4].map((i) => power.answer(`scene-${i}`))).toEqual(['stop', 'go', 'ask', 'stop']);
   expect(power.slipped('sideBySide', 'scene-1')).toBe('go');

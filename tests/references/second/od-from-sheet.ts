@@ -1,9 +1,10 @@
 import { given, numberIn, rowsOf, type SecondOpinion } from './told.ts';
 
-/** The row of the cable on the list, over its jacket. */
+/** The row of the cable on the list; the last diameter of the row is the outermost. */
 const work: SecondOpinion = (told) => {
   const row = rowsOf(told, 'sheet').find(({ label }) => label.endsWith(`, ${given(told, 'wanted').text}`));
-  const od = numberIn(/over the jacket ([\d.]+)/.exec(row?.text ?? '')?.[1] ?? '');
-  return { column: 'jacket', area: (numberIn(given(told, 'count').text) * Math.PI * od * od) / 4 };
+  const [, layer = '', size = ''] = [...(row?.text ?? '').matchAll(/over the (\w+) ([\d.]+) in/g)].at(-1) ?? [];
+  const od = Number(size);
+  return { column: layer, area: (numberIn(given(told, 'count').text) * Math.PI * od * od) / 4 };
 };
 export default work;

@@ -17,8 +17,8 @@ const wants = {
   share: 'decimal',
 } as const;
 
-/** The limit that is held to speak: a table's row, one scaled from the rows beside it, or none. */
-type Speaks = Bottom | 'scaled' | 'none';
+/** The limit that is held to speak: a table's row, one scaled from the next row, half of the row for twice the width, none. */
+type Speaks = Bottom | 'scaled' | 'half' | 'none';
 
 interface Plan {
   readonly bottom: Bottom;
@@ -39,6 +39,12 @@ function scaled({ bottom, widthIn }: Pick<Plan, 'bottom' | 'widthIn'>, world: Wo
   return next === undefined ? 0 : (next.severalIn2 * widthIn) / next.widthIn;
 }
 
+/** Half of what the row for twice the width allows; null where there is no such row. */
+function halved({ bottom, widthIn }: Pick<Plan, 'bottom' | 'widthIn'>, world: World): number | null {
+  const twice = row(bottom, { widthIn: 2 * widthIn }, world);
+  return twice === null ? null : twice / 2;
+}
+
 const areaOf = ({ od, count }: Plan, world: World) =>
   fill(
     { tray: { bottom: 'solid', widthIn: 6 }, cables: [cable(od, count)], edition: EDITION },
@@ -50,6 +56,7 @@ function may(one: Plan, world: World, speaks: Speaks = one.speaks): Yes {
   if (speaks === 'none') return 'ask';
   const area = areaOf(one, world);
   if (speaks === 'scaled') return area <= scaled(one, world) ? 'yes' : 'no';
+  if (speaks === 'half') return area <= (halved(one, world) ?? 0) ? 'yes' : 'no';
   return mayLie(area, { bottom: speaks, widthIn: one.widthIn, column: 'several' }, world);
 }
 
@@ -65,7 +72,13 @@ function plan({ bottom, width, count, share }: Drawn<typeof wants>, world: World
   return tight || od > 1.2 || od < 0.25 ? null : made;
 }
 
-const SPEAKS: readonly string[] = ['ventilated', 'solid', 'scaled', 'none'] satisfies readonly Speaks[];
+const SPEAKS: readonly string[] = [
+  'ventilated',
+  'solid',
+  'scaled',
+  'half',
+  'none',
+] satisfies readonly Speaks[];
 
 export const noRow = model<typeof wants, Plan>({
   wants,
@@ -100,7 +113,10 @@ export const noRow = model<typeof wants, Plan>({
         asks: ['speaks'],
         answer: (one, world, { speaks }) => {
           const said = speaks as Speaks;
-          const there = said === 'none' || said === 'scaled' || row(said, one, world) !== null;
+          const there =
+            said === 'none' ||
+            said === 'scaled' ||
+            (said === 'half' ? halved(one, world) : row(said, one, world)) !== null;
           return SPEAKS.includes(said) && there ? may(one, world, said) : null;
         },
       },
@@ -112,6 +128,8 @@ export const noRow = model<typeof wants, Plan>({
       return row(other, one, world) === null ? null : { ...one, speaks: other };
     },
     madeUp: (one) => (one.speaks === 'none' ? { ...one, speaks: 'scaled' } : null),
+    halfOfDouble: (one, world) =>
+      one.speaks === 'none' && halved(one, world) !== null ? { ...one, speaks: 'half' } : null,
     overlooked: (one) => (one.speaks === 'none' ? null : { ...one, speaks: 'none' }),
     readOff: (one) => (one.speaks === 'none' ? { ...one, speaks: one.bottom } : null),
     overButYes: (one, world) => (may(one, world) === 'no' ? { ...one, said: 'yes' } : null),

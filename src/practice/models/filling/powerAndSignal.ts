@@ -4,7 +4,13 @@
  */
 import { mayGo, mustAsk, mustStop, scenesModel } from '../parts/scenes.ts';
 
-const wants = { pairs: 'whole', volts: ['120', '208', '480'], apart: 'whole', feet: 'whole' } as const;
+const wants = {
+  pairs: 'whole',
+  volts: ['120', '208', '480'],
+  apart: 'whole',
+  feet: 'whole',
+  before: 'whole',
+} as const;
 
 export const powerAndSignal = scenesModel({
   wants,
