@@ -91,10 +91,8 @@ describe('every point that fails a try', () => {
     expect(wanted.filter((point) => !named.has(point))).toEqual([]);
   });
   test('a point that is said not to be asked is not asked, and has a reason', () => {
-    for (const { point, why } of notAnswered) {
-      expect(points.map((one) => one.point)).not.toContain(point);
-      expect(why.length).toBeGreaterThan(20);
-    }
+    const asked = new Set(points.map(({ point }) => point));
+    expect(notAnswered.filter(({ point, why }) => asked.has(point) || why.length <= 20)).toEqual([]);
   });
   test('tasks and safe work all have some', () => {
     const of = new Set(points.map(({ point }) => point.split('.')[0]));

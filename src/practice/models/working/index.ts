@@ -4,6 +4,7 @@ import { classifiedArea } from './classifiedArea.ts';
 import { droppedObjects } from './droppedObjects.ts';
 import { goAskStop } from './goAskStop.ts';
 import { hitAndMiss } from './hitAndMiss.ts';
+import { holesAndHeads } from './holesAndHeads.ts';
 import { hotWork } from './hotWork.ts';
 import { lockOut } from './lockOut.ts';
 import { nearLiveParts } from './nearLiveParts.ts';
@@ -32,6 +33,7 @@ export const working = {
   'go-ask-stop': goAskStop,
   'bolts-and-marks': boltsAndMarks,
   'hit-and-miss': hitAndMiss,
+  'holes-and-heads': holesAndHeads,
   'revision-and-kit': revisionAndKit,
   'splice-fasteners': spliceFasteners,
   'splice-place': splicePlace,
