@@ -191,8 +191,16 @@ describe('accept, recut, scrap', () => {
 });
 
 describe('short piece', () => {
-  const piece = (found: string, joints = 6) =>
-    job('short-piece', { found, short: at('1 1/4'), joints, wanted: at('115') });
+  const piece = (found: string, joints = 6, little = '') =>
+    job('short-piece', {
+      found,
+      widest: at('1/8'),
+      takes: little === '' ? 'too-short' : 'takes',
+      little: at(little === '' ? '1/8' : little),
+      short: at('1 1/4'),
+      joints,
+      wanted: at('115'),
+    });
   const made = piece('fitted');
   test('right', () => {
     expect(made.answer('share')).toBeCloseTo(5 / 24, 9);
@@ -203,12 +211,33 @@ describe('short piece', () => {
   slips(made, [
     ['atTwoJoints', 'share', 0.625],
     ['atOneJoint', 'share', 1.25],
+    ['letStand', 'what', 'stand'],
     ['spread', 'what', 'spread'],
+    ['leftAsItIs', 'begin', 'leave'],
     ['openedUnsupported', 'begin', 'open'],
     ['openedLoaded', 'begin', null],
+    ['newForNothing', 'what', null],
+    ['openedForNothing', 'begin', null],
   ]);
   test('a share of 1/8 might be let stand: no job', () => {
     expect(piece('bench', 10).plan).toBeNull(); // 1/8
     expect(piece('bench', 9).plan).not.toBeNull();
   });
+  // A butt joint open 1/8 at most: common practice, no source.
+  const small = piece('loaded', 4, '1/8');
+  test('1/8 at one joint may stand', () => {
+    expect(small.answer('share')).toBeCloseTo(1 / 32, 9);
+    expect([small.answer('what'), small.answer('begin')]).toEqual(['stand', 'leave']);
+    expect(piece('loaded', 4, '3/16').plan).toBeNull();
+  });
+  slips(small, [
+    ['newForNothing', 'what', 'new'],
+    ['spreadForNothing', 'what', 'spread'],
+    ['openedForNothing', 'begin', 'open'],
+    ['askedForNothing', 'begin', 'ask'],
+    ['letStand', 'what', null],
+    ['openedLoaded', 'begin', null],
+    // 1/16 and 1/32: any tape shows them as one.
+    ['atTwoJoints', 'share', null],
+  ]);
 });

@@ -620,7 +620,7 @@ describe('critical scenes', () => {
   test('a line of sound splices sent back misses none, one let pass that is not does', () => {
     const found = (wanted: string) => {
       const seeds = Array.from({ length: 60 }, (_, i) => draw('splice-fasteners', `critical-${i}`));
-      return seeds.find(({ right }) => right.verdict === wanted) as ReturnType<typeof draw>;
+      return seeds.find(({ right }) => right['verdict'] === wanted) as ReturnType<typeof draw>;
     };
     const [sound, bad] = [found('accept'), found('rework')];
     expect(grade(sound, { ...sound.right, verdict: 'rework' }).criticalMissed).toEqual([]);

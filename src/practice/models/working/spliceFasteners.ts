@@ -26,7 +26,7 @@ interface Job {
   readonly large: number;
   readonly proud: number;
   readonly empty: number;
-  readonly does: 'by count' | 'accept' | 'ask';
+  readonly does: 'by count' | 'accept' | 'rework' | 'ask';
 }
 
 const wanted = ({ splices, each }: Job) => splices * each;
