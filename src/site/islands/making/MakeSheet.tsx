@@ -12,8 +12,9 @@ import {
 } from '../../making/draft.ts';
 import { fitted, keepDraft, keptDraft } from '../../making/kept.ts';
 import { speaker, type Tell, teller, type WordTable } from '../../speak.ts';
+import { Fetching } from '../Fetching.tsx';
 import { useLanguage } from '../useLanguage.ts';
-import { useLater } from '../useLater.ts';
+import { useFetched } from '../useLater.ts';
 import { FamilyRows } from './FamilyRows.tsx';
 import { HandSection } from './HandSection.tsx';
 import { PassSection } from './PassSection.tsx';
@@ -36,7 +37,8 @@ interface Props {
 export default function MakeSheet({ lang, words, tasks, numbers, taken, answerPage }: Props) {
   const speak = useMemo(() => speaker(words), [words]);
   const tell = useMemo(() => teller(words), [words]);
-  const practice = useLater(loadPractice);
+  const later = useFetched(loadPractice);
+  const practice = later.part;
   const language = useLanguage(lang, words, practice);
   const [draft, setDraft] = useState<Draft>(() => newDraft(0));
   const [printed, setPrinted] = useState<Printed | null>(null);
@@ -56,11 +58,10 @@ export default function MakeSheet({ lang, words, tasks, numbers, taken, answerPa
     [draft, families, tell],
   );
   const sheet = 'sheet' in made ? made.sheet : undefined;
-  // Tried again only when something on it is narrowed otherwise.
-  const narrowed = JSON.stringify([
-    draft.number,
-    sheet?.families.filter(({ narrow }) => narrow !== undefined),
-  ]);
+  // Tried again only when something on it is narrowed otherwise, or stands at another place.
+  const narrowed =
+    sheet?.families.some(({ narrow }) => narrow !== undefined) === true &&
+    JSON.stringify([sheet.number, sheet.families]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: what it depends on is in `narrowed`
   const drawn = useMemo(
     () => sheet !== undefined && practice !== null && undrawable(sheet, practice).length === 0,
@@ -99,7 +100,7 @@ export default function MakeSheet({ lang, words, tasks, numbers, taken, answerPa
               tell={tell}
             />
             {practice === null ? (
-              <p role="status">{tell('making.fetching')}</p>
+              <Fetching later={later} text={tell('making.fetching')} tell={tell} />
             ) : (
               draft.tasks.length > 0 && (
                 <FamilyRows
