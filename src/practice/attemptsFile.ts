@@ -3,9 +3,10 @@
  * person, or to a trainer who counts mistakes. It names no person and is signed by nobody: practice never changes what the
  * register says.
  */
+import { type Fault, GivenError } from '../trade/given.ts';
 import { PLAIN_ID } from '../trade/ids.ts';
 import { type Attempt, CAME, mergeAttempts } from './attempts.ts';
-import { anyText, exactly, type Fields, faultsIn, isRecord, refuseIf, textOf } from './fileFields.ts';
+import { anyText, exactly, type Fields, faultsIn, isRecord, textOf } from './fileFields.ts';
 import { SEED_SIGNS, seedFault } from './generator.ts';
 
 export interface AttemptsFile {
@@ -16,6 +17,15 @@ export interface AttemptsFile {
   /** When it was saved, as ISO text in UTC with milliseconds. */
   readonly made: string;
   readonly attempts: readonly Attempt[];
+  /** Of a file that was read: tries in it that are none, each with what is wrong; never written. */
+  readonly left?: readonly LeftTry[];
+}
+
+export interface LeftTry {
+  /** As far as they can be read. */
+  readonly family: string;
+  readonly seed: string;
+  readonly faults: readonly Fault[];
 }
 
 const instant = {
@@ -58,20 +68,37 @@ const attemptFields: Fields = {
   },
 };
 
-/** A file of kind `attempts`. Whether its draws can still be drawn is another question. @throws {GivenError} every fault of it */
+/**
+ * A file of kind `attempts`. Whether its draws can still be drawn is another question. A single try that is none stays out
+ * (`left`), the others come in.
+ * @throws {GivenError} every fault of it, where it is no such file or none of its tries can be read
+ */
 export function readAttemptsFile(given: unknown): AttemptsFile {
-  const attempts = isRecord(given) && Array.isArray(given['attempts']) ? given['attempts'] : [];
-  refuseIf([
-    ...faultsIn(given, fields),
-    ...attempts.flatMap((one, k) => faultsIn(one, attemptFields, `attempts[${k}]`)),
-  ]);
-  return given as AttemptsFile;
+  const attempts: readonly unknown[] =
+    isRecord(given) && Array.isArray(given['attempts']) ? given['attempts'] : [];
+  const read = attempts.map((one, k) => ({ one, faults: faultsIn(one, attemptFields, `attempts[${k}]`) }));
+  const bad = read.filter(({ faults }) => faults.length > 0);
+  const head = faultsIn(given, fields);
+  if (head.length > 0 || (bad.length > 0 && bad.length === read.length))
+    throw new GivenError([...head, ...bad.flatMap(({ faults }) => faults)]);
+  if (bad.length === 0) return given as AttemptsFile;
+  const text = (one: unknown, name: string) => {
+    const value = isRecord(one) ? one[name] : undefined;
+    return typeof value === 'string' ? value : '';
+  };
+  return {
+    ...(given as AttemptsFile),
+    attempts: read.filter(({ faults }) => faults.length === 0).map(({ one }) => one as Attempt),
+    left: bad.map(({ one, faults }) => ({ family: text(one, 'family'), seed: text(one, 'seed'), faults })),
+  };
 }
 
-/** The file's text: each try once, a line each, first to last. */
+/** The file's text: each try once, a line each, first to last. One that no reader would take is not written. */
 export function attemptsText(file: Omit<AttemptsFile, 'v' | 'kind'>): string {
-  const { attempts, ...head } = file;
+  const { attempts, left: _, ...head } = file;
   const start = JSON.stringify({ v: 1, kind: 'attempts', ...head }).slice(0, -1);
-  const lines = mergeAttempts(attempts, []).map((attempt) => JSON.stringify(attempt));
+  const lines = mergeAttempts(attempts, [])
+    .filter((attempt) => faultsIn(attempt, attemptFields).length === 0)
+    .map((attempt) => JSON.stringify(attempt));
   return `${start},"attempts":[${lines.length === 0 ? '' : `\n${lines.join(',\n')}\n`}]}\n`;
 }

@@ -41,6 +41,15 @@ export function keptSays(
   ];
 }
 
+/** What came in with a file: how many tries were not here, and how many stayed out because they are none. */
+export function cameSays(count: number, left: number, tell: Tell): string {
+  const came =
+    count > 1
+      ? tell('keptPractice.came', { count })
+      : tell(count === 0 ? 'keptPractice.came0' : 'keptPractice.came1');
+  return left === 0 ? came : `${came} ${tell('keptPractice.left', { count: left })}`;
+}
+
 /** A file that somebody gave, read: `undefined` is one that is too large to be one of ours. */
 export const inHand = <T>(text: string | undefined, read: (given: unknown) => T, tell: Tell): Tried<T> =>
   tried(() => {

@@ -54,11 +54,26 @@ describe('the file', () => {
     ['attempts[0].answers', { attempts: [{ ...one, answers: [1] }] }],
     ['attempts[0].came', { attempts: [{ ...one, came: 'well' }] }],
     ['attempts[0].note', { attempts: [{ ...one, note: 'mine' }] }],
-    ['attempts[1]', { attempts: [one, 7] }],
   ])('%s is refused', (field, change) => {
     const faults = faultsOf({ ...asSaved(), ...change });
     expect(faults.map((fault) => fault.field)).toEqual([field]);
     expect(faults.every(({ message, todo }) => message !== '' && todo !== '')).toBe(true);
+  });
+
+  test('a single try that is none stays out and is named, the others come in', () => {
+    const bad = { ...one, seed: '' };
+    const read = readAttemptsFile({ ...asSaved(), attempts: [one, 7, bad, { ...one, seed: '4173' }] });
+    expect(read.attempts.map(({ seed }) => seed)).toEqual(['4172', '4173']);
+    expect(read.left).toMatchObject([
+      { family: '', seed: '', faults: [{ field: 'attempts[1]' }] },
+      { family: one.family, seed: '', faults: [{ field: 'attempts[2].seed' }] },
+    ]);
+  });
+
+  test('a try that no reader would take is not written', () => {
+    const seeds = ['', '4172', 'x'.repeat(65)];
+    const text = attemptsText({ ...file, attempts: seeds.map((seed) => ({ ...one, seed })) });
+    expect(readAttemptsFile(JSON.parse(text))).toEqual({ v: 1, kind: 'attempts', ...file });
   });
 
   test('every fault is said at once', () => {

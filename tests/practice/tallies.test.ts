@@ -192,6 +192,13 @@ describe('first tries', () => {
     expect(broken.left.map(({ why }) => why)).toEqual(['no such sheet', 'no such sheet']);
   });
 
+  test('a single try of a file that is none is not counted, and is named', () => {
+    const { file } = attempts('phone-1', [attempt('t-1'), attempt('')]);
+    const result = tried({ name: 'phone-1.json', file: readBrought(JSON.parse(JSON.stringify(file))) });
+    expect(result.tried).toHaveLength(1);
+    expect(result.left).toMatchObject([{ name: 'phone-1.json', family: CUT, seed: '', why: 'unread' }]);
+  });
+
   test('a sheet narrowed so far that nothing can be drawn of it stops the counting of no other', () => {
     // Of this one reading no draw can be used.
     const only = readLength(`2'-0 1/16"`);

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Attempt } from '../../src/practice/attempts.ts';
 import { attemptsText, readAttemptsFile } from '../../src/practice/attemptsFile.ts';
 import { GENERATOR } from '../../src/practice/generator.ts';
-import { inHand, keptSays } from '../../src/site/keptPractice.ts';
+import { cameSays, inHand, keptSays } from '../../src/site/keptPractice.ts';
 import { teller } from '../../src/site/speak.ts';
 import { table } from './wordTable.ts';
 
@@ -56,4 +56,12 @@ describe('a file that somebody gave', () => {
   test('no JSON', () => expect(faults('{')).toEqual(['it cannot be read']));
   test('another file', () =>
     expect(faults('{"v":1,"kind":"answers"}')).toContain('this is another kind of file'));
+});
+
+test('what came in with a file, and what of it stayed out', () => {
+  expect(cameSays(0, 0, tell)).toBe('Everything in it is here already.');
+  expect(cameSays(1, 0, tell)).toBe('1 try came in that was not here.');
+  expect(cameSays(3, 2, tell)).toBe(
+    '3 tries came in that were not here. Tries in it that could not be read, and stayed out: 2.',
+  );
 });

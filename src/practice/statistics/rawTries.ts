@@ -128,8 +128,17 @@ function attemptedIn(brought: readonly Brought[]): readonly RawTry[] {
     brought.flatMap(({ name, file }) => (isAnswers(file) ? [] : [{ name, file }])),
     ({ file }) => file.device,
   );
-  return [...byDevice].flatMap(([device, files]) => attemptedOn(device, files, sheetsOf.get(device) ?? []));
+  return [...byDevice].flatMap(([device, files]) => [
+    ...attemptedOn(device, files, sheetsOf.get(device) ?? []),
+    ...files.flatMap(({ name, file }) => unreadIn(name, device, file)),
+  ]);
 }
+
+/** Tries of a file that are none: not counted, and not dropped in silence. */
+const unreadIn = (name: string, device: string, { left = [] }: AttemptsFile): readonly RawTry[] =>
+  left.map(({ family, seed }) => {
+    return { name, who: `device ${device}`, family, seed, answers: {}, left: 'unread' as const };
+  });
 
 function attemptedOn(
   device: string,

@@ -58,11 +58,17 @@ const openNow = (): Promise<Database> =>
     }).then(found, refuse);
   });
 
-/** Asks the browser, once ever, not to clear this site's storage when space runs short. */
-async function askOnce(database: Database): Promise<void> {
-  if ((await database.get('asked', 'persist')) !== undefined) return;
-  await database.put('asked', true, 'persist');
-  await askToKeep();
+/**
+ * Asks the browser, once ever, not to clear this site's storage when space runs short. Nobody waits for it: a browser may
+ * put the question to the person, who may leave it, and what was kept is kept whatever comes of it.
+ */
+function askOnce(database: Database): void {
+  const ask = async () => {
+    if ((await database.get('asked', 'persist')) !== undefined) return;
+    await database.put('asked', true, 'persist');
+    await askToKeep();
+  };
+  ask().catch(() => undefined);
 }
 
 /** Keeps a try. */
@@ -70,7 +76,7 @@ export async function keepAttempt(attempt: Omit<Attempt, 'at'>): Promise<Attempt
   const database = await open();
   const kept = { ...attempt, at: new Date(now()).toISOString() };
   await database.add('attempts', kept);
-  await askOnce(database);
+  askOnce(database);
   return kept;
 }
 
@@ -97,7 +103,7 @@ export async function takeAttempts(came: readonly Attempt[]): Promise<number> {
   await change.store.clear();
   for (const attempt of merged) void change.store.add(attempt);
   await change.done;
-  if (merged.length > 0) await askOnce(database);
+  if (merged.length > 0) askOnce(database);
   return merged.length - new Set(here.map(attemptKey)).size;
 }
 

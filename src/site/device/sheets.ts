@@ -48,9 +48,16 @@ export const asSaved = (sheet: KeptSheet): KeptSheet => ({ ...sheet, handed: new
 /** Takes it up again after it was saved: from now on it is being answered, and nothing is signed here meanwhile. */
 export const asTakenUp = (sheet: KeptSheet): KeptSheet => ({ ...sheet, handed: null });
 
-/** Whether two files set the same thing for the same person. */
-export const isSameSet = (a: SetFile, b: SetFile): boolean =>
+/** Whether two files set a sheet of one name at one bench for the same person and task. */
+const isNamedAlike = (a: SetFile, b: SetFile): boolean =>
   a.sheet === b.sheet && a.bench === b.bench && a.person === b.person && a.task === b.task;
+const isOneSheet = (a: SetFile, b: SetFile): boolean => JSON.stringify(a.of) === JSON.stringify(b.of);
+
+/** Whether two files set the same thing for the same person: also a sheet made on a page, as it was made. */
+export const isSameSet = (a: SetFile, b: SetFile): boolean => isNamedAlike(a, b) && isOneSheet(a, b);
+
+/** Whether the second sets what the first does, with another sheet in it: the trainer changed it. */
+export const isChangedSet = (a: SetFile, b: SetFile): boolean => isNamedAlike(a, b) && !isOneSheet(a, b);
 
 /** Sheets that came while another one lay here, in the order in which they came. */
 export async function waitingSheets(): Promise<readonly SetFile[]> {

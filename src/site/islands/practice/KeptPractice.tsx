@@ -5,7 +5,7 @@ import type { Fault } from '../../../trade/given.ts';
 import { allAttempts, attemptsDevice, dropAttempts, HeldOpen, takeAttempts } from '../../device/attempts.ts';
 import { dayHere, isKept, now } from '../../device/edge.ts';
 import { readFile, saveFile } from '../../device/files.ts';
-import { inHand, keptSays } from '../../keptPractice.ts';
+import { cameSays, inHand, keptSays } from '../../keptPractice.ts';
 import { type Tell, teller, type WordTable } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
 import { ClearTries } from './ClearTries.tsx';
@@ -52,9 +52,7 @@ export default function KeptPractice({ words, families }: Props) {
     const read = inHand(await readFile(file), readAttemptsFile, tell);
     if (!read.good) return read.faults;
     await act(async () => {
-      const count = await takeAttempts(read.value.attempts);
-      if (count > 1) return tell('keptPractice.came', { count });
-      return tell(count === 0 ? 'keptPractice.came0' : 'keptPractice.came1');
+      return cameSays(await takeAttempts(read.value.attempts), read.value.left?.length ?? 0, tell);
     });
     return [];
   };

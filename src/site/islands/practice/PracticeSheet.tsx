@@ -16,7 +16,7 @@ import { DrawFigures } from './DrawFigures.tsx';
 import { Holds, Rework } from './Findings.tsx';
 import { Known } from './Known.tsx';
 import { models } from './ownModel.ts';
-import { bringBack, keepTry } from './tries.ts';
+import { askedSeed, bringBack, givesWay, keepTry, noteWhatCame } from './tries.ts';
 import { type Held, heldBy } from './unread.ts';
 
 interface Props {
@@ -48,7 +48,7 @@ export default function PracticeSheet(props: Props) {
   /** The tries at this draw, what was given each time. */
   const [tries, setTries] = useState<readonly Given[]>([]);
   const [kept, setKept] = useState(true);
-  /** Tries that this page has kept since it was opened. */
+  /** Rises with every try that this page keeps, and when it made notes of older ones. */
   const [count, setCount] = useState(0);
   /** Raised when entries must be drawn anew from `answers` (another draw, or tries brought back). */
   const [fresh, setFresh] = useState(0);
@@ -70,18 +70,22 @@ export default function PracticeSheet(props: Props) {
     [grade, last, shown, tell],
   );
 
-  // What was found belongs to the answer that was taped: an answer that was changed since shows nothing of it.
-  const taped = useMemo(
+  // Once a taping: an entry whose answer stays is given the same thing, and draws nothing anew.
+  const all = useMemo(
     () =>
       Object.fromEntries(
-        found
-          .filter(({ ask }) => last !== undefined && same(answers[ask.id], last[ask.id]))
-          .map(({ ask, finding, note }) => [
-            ask.id,
-            tapedOf(finding, { draw, world, given: last?.[ask.id], note }),
-          ]),
+        found.map(({ ask, finding, note }) => [
+          ask.id,
+          tapedOf(finding, { draw, world, given: last?.[ask.id], note }),
+        ]),
       ),
-    [found, answers, last, draw, world],
+    [found, last, draw, world],
+  );
+  // What was found belongs to the answer that was taped: an answer that was changed since shows nothing of it.
+  const tapedAt = (id: string) => (same(answers[id], last?.[id]) ? all[id] : undefined);
+  const working = useMemo(
+    () => (way ? keyOf(draw, world, language).working : []),
+    [way, draw, world, language],
   );
 
   const take = (next: string, before: readonly Given[]) => {
@@ -95,16 +99,24 @@ export default function PracticeSheet(props: Props) {
   // The draw that the address names, else the last one tried on this device; unless someone has begun already.
   // biome-ignore lint/correctness/useExhaustiveDependencies: once, when script takes the page over
   useEffect(() => {
-    const asked = new URLSearchParams(location.search).get('draw');
+    const asked = askedSeed(location.search);
+    const grading = { family, world, language };
     const open = async () => {
-      const back = await bringBack(asked, builtSeed, { family, world, language });
-      if (touched.current && back.seed === builtSeed) return;
-      take(back.seed, back.tries);
+      const { seed: next, tries: before, before: all } = await bringBack(asked, builtSeed, grading);
+      if (givesWay(touched.current, asked, builtSeed)) take(next, before);
+      return all;
     };
-    open().catch(() => {
-      setKept(false);
-      if (asked !== null) take(asked, []);
-    });
+    open()
+      .then(
+        async (all) => {
+          if (await noteWhatCame(all, grading)) setCount((n) => n + 1);
+        },
+        () => {
+          setKept(false);
+          if (asked !== null) take(asked, []);
+        },
+      )
+      .catch(() => undefined);
   }, []);
 
   const answer = (id: string, value: Given[string] | undefined) => {
@@ -163,7 +175,7 @@ export default function PracticeSheet(props: Props) {
               </button>
               {way && (
                 <ol className="working">
-                  {keyOf(draw, world, language).working.map((text) => (
+                  {working.map((text) => (
                     <li key={text}>{unbroken(text)}</li>
                   ))}
                 </ol>
@@ -192,7 +204,7 @@ export default function PracticeSheet(props: Props) {
                 draw={draw}
                 within={ask.id}
                 world={world}
-                taped={taped[ask.id]}
+                taped={tapedAt(ask.id)}
                 tell={tell}
                 speak={speak}
               />

@@ -2,6 +2,7 @@
 import { type Attempt, type Came, cameOf } from '../../../practice/attempts.ts';
 import { type Draw, drawOf } from '../../../practice/draw.ts';
 import type { Family } from '../../../practice/family.ts';
+import { seedFault } from '../../../practice/generator.ts';
 import { gradeDraw } from '../../../practice/grade.ts';
 import type { World } from '../../../practice/model.ts';
 import type { Language } from '../../../practice/words.ts';
@@ -15,36 +16,88 @@ export interface Grading {
   readonly language: Language;
 }
 
-/** What comes of a try, or `undefined` where its answers are none that this edition of the family asks for. */
-function cameOfTry({ seed, answers }: Attempt, { family, world, language }: Grading): Came | undefined {
-  const grade = tried(() => gradeDraw(drawOf(family, seed, world), answers, world, language));
-  return grade.good ? cameOf(grade.value) : undefined;
+/** The seed that an address names, or null: an empty one, or one too long to be drawn, names none. */
+export function askedSeed(search: string): string | null {
+  const seed = new URLSearchParams(search).get('draw');
+  return seed === null || seedFault(seed) !== undefined ? null : seed;
+}
+
+/**
+ * What comes of tries at one draw, which is drawn once; `undefined` where answers are none that this edition of the family
+ * asks for.
+ */
+export function whatCame(
+  seed: string,
+  tries: readonly Attempt[],
+  { family, world, language }: Grading,
+): readonly (Came | undefined)[] {
+  if (tries.length === 0) return [];
+  const drawn = tried(() => drawOf(family, seed, world));
+  return tries.map(({ answers }) => {
+    const grade = drawn.good ? tried(() => gradeDraw(drawn.value, answers, world, language)) : drawn;
+    return grade.good ? cameOf(grade.value) : undefined;
+  });
+}
+
+interface Back {
+  readonly seed: string;
+  /** What was given at this draw, try by try. */
+  readonly tries: readonly Given[];
+  /** Every try at the family. */
+  readonly before: readonly Attempt[];
 }
 
 /**
  * The draw to open with, and the tries at it: the one that the address names, else the last one tried here, else the one
- * that the page is built with.
+ * that the page is built with. No other draw is drawn.
  */
-export async function bringBack(
-  asked: string | null,
-  built: string,
-  grading: Grading,
-): Promise<{ readonly seed: string; readonly tries: readonly Given[] }> {
+export async function bringBack(asked: string | null, built: string, grading: Grading): Promise<Back> {
   const before = await attemptsOf(grading.family.id);
-  await noteWhatCame(before, grading);
-  const seed = asked ?? before.at(-1)?.seed ?? built;
-  const readable = before.filter((one) => one.seed === seed && cameOfTry(one, grading) !== undefined);
-  return { seed, tries: readable.map(({ answers }) => answers as Given) };
+  return { before, ...opensWith(asked, built, before, grading) };
 }
 
-/** An earlier edition kept no note of what came of a try; the first page that can tell makes it. */
-async function noteWhatCame(before: readonly Attempt[], grading: Grading): Promise<void> {
-  const noted = before.flatMap((one): Attempt[] => {
-    const came = one.came === undefined ? cameOfTry(one, grading) : undefined;
-    return came === undefined ? [] : [{ ...one, came }];
-  });
-  if (noted.length > 0) await takeAttempts(noted);
+export function opensWith(
+  asked: string | null,
+  built: string,
+  before: readonly Attempt[],
+  grading: Grading,
+): Pick<Back, 'seed' | 'tries'> {
+  const seed = asked ?? before.findLast((one) => seedFault(one.seed) === undefined)?.seed ?? built;
+  const own = before.filter((one) => one.seed === seed);
+  const came = whatCame(seed, own, grading);
+  return { seed, tries: own.filter((_, i) => came[i] !== undefined).map(({ answers }) => answers as Given) };
 }
+
+/** Tries without a note of what came of them, draw by draw, with the note; a draw a step, for whoever must not stop. */
+export function* notes(before: readonly Attempt[], grading: Grading): Generator<readonly Attempt[]> {
+  const bare = before.filter(({ came }) => came === undefined);
+  for (const [seed, tries] of Map.groupBy(bare, (one) => one.seed)) {
+    const came = whatCame(seed, tries, grading);
+    yield tries.flatMap((one, i): Attempt[] => {
+      const note = came[i];
+      return note === undefined ? [] : [{ ...one, came: note }];
+    });
+  }
+}
+
+/**
+ * An earlier edition kept no note of what came of a try; the first page that can tell makes it, once it stands.
+ * @returns whether any was made
+ */
+export async function noteWhatCame(before: readonly Attempt[], grading: Grading): Promise<boolean> {
+  const noted: Attempt[] = [];
+  for (const some of notes(before, grading)) {
+    noted.push(...some);
+    // A draw, then the page may answer before the next.
+    await new Promise((rest) => setTimeout(rest));
+  }
+  if (noted.length > 0) await takeAttempts(noted);
+  return noted.length > 0;
+}
+
+/** Whether the draw that is brought back takes the place of what stands: never of answers that were begun, unless the address names another draw. */
+export const givesWay = (begun: boolean, asked: string | null, built: string): boolean =>
+  !begun || (asked !== null && asked !== built);
 
 /** Keeps a try at a draw. */
 export async function keepTry(draw: Draw, answers: Given, { world, language }: Grading): Promise<void> {

@@ -22,8 +22,9 @@ import { answersFile, answersName, fileText, readSetOrSheet } from '../../sheetF
 import { speaker, teller, type WordTable } from '../../speak.ts';
 import { tried } from '../../tried.ts';
 import { Arrow } from '../Arrow.tsx';
+import { Fetching } from '../Fetching.tsx';
 import { useLanguage } from '../useLanguage.ts';
-import { useLater } from '../useLater.ts';
+import { useFetched } from '../useLater.ts';
 import { AnotherSheet } from './AnotherSheet.tsx';
 import { AnswerDraw } from './AnswerDraw.tsx';
 import { BenchForm } from './BenchForm.tsx';
@@ -96,7 +97,8 @@ export default function AnswerSheet({ lang, words, sheets, witnessPage }: Props)
   };
 
   const asked = kept?.set ?? set;
-  const practice = useLater(loadPractice);
+  const later = useFetched(loadPractice);
+  const practice = later.part;
   const language = useLanguage(lang, words, practice);
   const sheet = useMemo(() => {
     if (asked?.of === undefined) return sheets.find(({ id }) => id === asked?.sheet);
@@ -105,13 +107,14 @@ export default function AnswerSheet({ lang, words, sheets, witnessPage }: Props)
     return read.good ? read.value : undefined;
   }, [asked, sheets, practice]);
   const bench = asked?.bench;
-  const draws = useMemo(
+  const drawn = useMemo(
     () =>
       sheet === undefined || bench === undefined || practice === null
-        ? []
-        : sheetDraws(sheet, bench, practice),
+        ? undefined
+        : tried(() => sheetDraws(sheet, bench, practice)),
     [sheet, bench, practice],
   );
+  const draws = drawn?.good ? drawn.value : [];
 
   const change = (part: Partial<KeptSheet>) => {
     if (latest.current === null) return;
@@ -138,7 +141,7 @@ export default function AnswerSheet({ lang, words, sheets, witnessPage }: Props)
 
   if (unset !== null) {
     return practice === null ? (
-      <p role="status">{tell('answerPage.fetching')}</p>
+      <Fetching later={later} text={tell('answerPage.fetching')} tell={tell} />
     ) : (
       <BenchForm
         file={unset}
@@ -178,15 +181,30 @@ export default function AnswerSheet({ lang, words, sheets, witnessPage }: Props)
     return typeof made === 'number' ? made : (sheets.find(({ id }) => id === one.sheet)?.number ?? one.sheet);
   };
   const others = (
-    <AnotherSheet waiting={kept === null ? [] : waiting} numberOf={numberOf} onCame={came} tell={tell} />
+    <AnotherSheet
+      lies={asked}
+      waiting={kept === null ? [] : waiting}
+      numberOf={numberOf}
+      onCame={came}
+      tell={tell}
+    />
   );
   const taskName = { id: asked.task, name: words[asked.task]?.['name'] ?? '' };
-  if (asked.of !== undefined && practice === null) return <p role="status">{tell('answerPage.fetching')}</p>;
-  if (sheet === undefined || !sheet.tasks.includes(asked.task)) {
+  const fetching = <Fetching later={later} text={tell('answerPage.fetching')} tell={tell} />;
+  if (asked.of !== undefined && practice === null) return fetching;
+  const unfit =
+    sheet === undefined
+      ? tell('answerPage.unknown', about)
+      : !sheet.tasks.includes(asked.task)
+        ? tell('answerPage.notFor', about)
+        : drawn?.good === false
+          ? tell('answerPage.undrawable', about)
+          : undefined;
+  if (unfit !== undefined) {
     return (
       <div className="nothing">
         {others}
-        <p>{sheet === undefined ? tell('answerPage.unknown', about) : tell('answerPage.notFor', about)}</p>
+        <p>{unfit}</p>
         <p>
           <button type="button" className="as-link offer" onClick={away}>
             {tell('answerPage.away')}
@@ -218,7 +236,7 @@ export default function AnswerSheet({ lang, words, sheets, witnessPage }: Props)
       </>
     );
   }
-  if (practice === null) return <p role="status">{tell('answerPage.fetching')}</p>;
+  if (practice === null) return fetching;
   const file = answersFile(kept.set, kept.device, draws, kept.answers);
   const handOver = (how: 'file' | 'code') => {
     if (how === 'file') saveFile(answersName(file), fileText(file));

@@ -1,19 +1,20 @@
 import { type FormEvent, useEffect, useMemo, useRef, useState } from 'react';
-import { drawOf } from '../../../practice/draw.ts';
-import { narrowed } from '../../../practice/narrow.ts';
 import { MOST_BENCHES, type SetFile, type Sheet, sheetPlaces } from '../../../practice/sheet.ts';
 import { tellDraw } from '../../../practice/show.ts';
 import { personId } from '../../../register/shapes.ts';
 import { fourFigures } from '../../device/edge.ts';
 import { saveFile } from '../../device/files.ts';
 import { loadPractice } from '../../device/practice.ts';
+import { firstDraws } from '../../setPreview.ts';
 import { fileText, setName } from '../../sheetFiles.ts';
 import { speaker, teller, type WordTable } from '../../speak.ts';
+import { tried as triedTo } from '../../tried.ts';
 import { Arrow } from '../Arrow.tsx';
+import { Fetching } from '../Fetching.tsx';
 import { DrawFigures } from '../practice/DrawFigures.tsx';
 import { TextField } from '../TextField.tsx';
 import { useLanguage } from '../useLanguage.ts';
-import { useLater } from '../useLater.ts';
+import { useFetched, useLater } from '../useLater.ts';
 import { HandOut } from './HandOut.tsx';
 import { PassRule } from './PassRule.tsx';
 import { useDrawer } from './useCodes.ts';
@@ -37,7 +38,8 @@ const readBench = (text: string): number | undefined => {
 
 /** Sets a sheet for a person: what is asked, by which rule, and the file, link and code to hand over. No key is needed. */
 export default function SetSheet({ lang, words, sheets, numbers, answerPage }: Props) {
-  const practice = useLater(loadPractice);
+  const later = useFetched(loadPractice);
+  const practice = later.part;
   const speak = useMemo(() => speaker(words), [words]);
   const tell = useMemo(() => teller(words), [words]);
   const language = useLanguage(lang, words, practice);
@@ -63,15 +65,13 @@ export default function SetSheet({ lang, words, sheets, numbers, answerPage }: P
   const shownBench = bench ?? 1;
   const draws = useMemo(() => {
     if (sheet === undefined || practice === null) return [];
-    const places = sheetPlaces(sheet, shownBench);
-    return sheet.families.flatMap((part) => {
-      const family = practice.families.get(part.family);
-      const place = places.find((one) => one.family === part.family);
-      if (family === undefined || place === undefined) return [];
-      const { world } = practice;
-      return [{ part, family, world, draw: drawOf(narrowed(family, part.narrow), place.seed, world) }];
+    const { world } = practice;
+    const first = triedTo(() => firstDraws(sheet, shownBench, practice));
+    // One that is narrowed to nothing shows nothing; the answering device says so.
+    return (first.good ? first.value : []).map(({ part, draw }) => {
+      return { part, draw, world, shown: tellDraw(draw, world, language) };
     });
-  }, [sheet, shownBench, practice]);
+  }, [sheet, shownBench, practice, language]);
   if (sheet === undefined) return null;
   const { length: count } = sheetPlaces(sheet, shownBench);
   const { rule } = sheet;
@@ -129,12 +129,14 @@ export default function SetSheet({ lang, words, sheets, numbers, answerPage }: P
             {tell('setPage.asks')}{' '}
             <span className="label">{tell('setPage.asksLabel', { bench: shownBench })}</span>
           </h2>
+          {practice === null && <Fetching later={later} tell={tell} />}
           <ul className="set-families">
-            {draws.map(({ part, family, draw, world }) => {
-              const shown = tellDraw(draw, world, language);
+            {draws.map(({ part, draw, world, shown }, i) => {
+              const { family } = draw;
               const values = { number: numbers[family.id] ?? '', count: part.draws, asks: shown.asks.length };
               return (
-                <li key={family.id}>
+                // biome-ignore lint/suspicious/noArrayIndexKey: a sheet may have a family twice, narrowed otherwise
+                <li key={i}>
                   <DrawFigures draw={draw} world={world} language={language} small />
                   <div>
                     <h3>{shown.title}</h3>

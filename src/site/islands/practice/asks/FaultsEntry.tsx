@@ -4,7 +4,8 @@ import type { FaultAt } from '../../../../practice/model.ts';
 import { fromInches } from '../../../../trade/length.ts';
 import { shortLength } from '../../../../trade/shortLength.ts';
 import { unbroken } from '../../../speak.ts';
-import { useLater } from '../../useLater.ts';
+import { Fetching } from '../../Fetching.tsx';
+import { useFetched } from '../../useLater.ts';
 import type { EntryProps } from './entry.ts';
 import { alongRun, faultChosen, faultOn, isOn, runOf } from './onRun.ts';
 
@@ -14,7 +15,8 @@ const figure = () => import('./TapFigure.tsx').then(({ TapFigure }) => TapFigure
 export function FaultsEntry(props: EntryProps<readonly FaultAt[]>) {
   const { ask, answer = [], onAnswer, draw, within, world, taped, tell, speak } = props;
   const id = useId();
-  const Figure = useLater(figure);
+  const later = useFetched(figure);
+  const Figure = later.part;
   const resolved = useMemo(() => runOf({ draw, within, world }), [draw, within, world]);
   const [part, setPart] = useState<TapPlace | null>(null);
   const [rule, setRule] = useState('');
@@ -66,7 +68,9 @@ export function FaultsEntry(props: EntryProps<readonly FaultAt[]>) {
   return (
     <fieldset ref={whole} tabIndex={-1}>
       <legend>{unbroken(ask.prompt)}</legend>
-      {Figure !== null && (
+      {Figure === null ? (
+        <Fetching later={later} tell={tell} />
+      ) : (
         <Figure
           resolved={resolved}
           tap={tap}

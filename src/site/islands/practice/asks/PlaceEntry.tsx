@@ -4,7 +4,8 @@ import type { PlacedAt } from '../../../../practice/model.ts';
 import { fromInches, inches } from '../../../../trade/length.ts';
 import { shortLength } from '../../../../trade/shortLength.ts';
 import { unbroken } from '../../../speak.ts';
-import { useLater } from '../../useLater.ts';
+import { Fetching } from '../../Fetching.tsx';
+import { useFetched } from '../../useLater.ts';
 import { ByMeasure } from './ByMeasure.tsx';
 import type { EntryProps } from './entry.ts';
 import { alongRun, runOf, sameMark } from './onRun.ts';
@@ -18,7 +19,8 @@ const MOVES = [-6, -1, 1, 6] as const;
 export function PlaceEntry(props: EntryProps<readonly PlacedAt[]>) {
   const { ask, answer = [], onAnswer, draw, within, world, taped, tell, speak } = props;
   const id = useId();
-  const Figure = useLater(figure);
+  const later = useFetched(figure);
+  const Figure = later.part;
   const resolved = useMemo(() => runOf({ draw, within, world }), [draw, within, world]);
   const whats = (ask.options ?? []) as readonly { readonly id: PlaceWhat; readonly text: string }[];
   const [what, setWhat] = useState<PlaceWhat>(whats[0]?.id ?? 'support');
@@ -81,7 +83,9 @@ export function PlaceEntry(props: EntryProps<readonly PlacedAt[]>) {
           ))}
         </fieldset>
       )}
-      {Figure !== null && (
+      {Figure === null ? (
+        <Fetching later={later} tell={tell} />
+      ) : (
         <Figure
           resolved={resolved}
           tap={tap}
