@@ -27,13 +27,14 @@ function rowDevice({ rowBelow }: Plan, device: number, world: World): number {
   return rowBelow ? (below?.deviceA ?? device) : device;
 }
 
-const held = (one: Plan, world: World, serviced = true, device = Number(one.drawn.device)) =>
+/** Of the metal alone: who maintains the place is held by itself. */
+const held = (one: Plan, world: World, device = Number(one.drawn.device)) =>
   groundpath(
     {
       metal: one.column,
       deviceA: rowDevice(one, device, world),
       markedAreaIn2: one.drawn.marked,
-      qualifiedService: serviced,
+      qualifiedService: true,
       identified: true,
       edition: EDITION,
     },
@@ -43,7 +44,7 @@ const held = (one: Plan, world: World, serviced = true, device = Number(one.draw
 /** `d100`: the largest device of the table that this mark would serve; `none` where it serves none. */
 function upTo(one: Plan, world: World): string {
   const row = world.tables.groundpath.rows.findLast(
-    ({ deviceA }) => held(one, world, true, deviceA).result.holds === true,
+    ({ deviceA }) => held(one, world, deviceA).result.holds === true,
   );
   return row === undefined ? 'none' : `d${row.deviceA}`;
 }
@@ -110,8 +111,10 @@ export const groundPath = model<typeof wants, Plan>({
     may: choiceAsk(
       may,
       (one, world) => [
-        ...held(one, world, place(one) !== 'no').steps,
-        ...(place(one) === 'ask' ? [{ say: 'bonding.whoUnsaid' }] : []),
+        ...held(one, world).steps,
+        ...(place(one) === 'yes'
+          ? []
+          : [{ say: place(one) === 'ask' ? 'bonding.whoUnsaid' : 'bonding.others' }]),
       ],
       { asks: ['row'], answer: (one, _, { row }) => mayFrom(one, row as string) },
     ),
@@ -130,5 +133,5 @@ export const groundPath = model<typeof wants, Plan>({
   },
   figures: () => [],
   figured: () => [],
-  says: ['bonding.serves', 'bonding.servesNone', 'bonding.whoUnsaid'],
+  says: ['bonding.serves', 'bonding.servesNone', 'bonding.whoUnsaid', 'bonding.others'],
 });

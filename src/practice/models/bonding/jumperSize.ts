@@ -2,6 +2,7 @@
  * Jumper size (T11): one jumper for all circuits in the tray goes by the largest device, NFPA 70, 2023, 250.102(D); a single
  * conductor laid in the tray as equipment ground does so too, 250.122(C), and is 4 AWG or larger, 392.10(B)(1)(c).
  */
+import type { Step } from '../../../trade/answer.ts';
 import { compareSizes, type JumperMetal, jumper, type Size } from '../../../trade/jumper.ts';
 import { type Drawn, model, type World } from '../../model.ts';
 import { choiceAsk, num, rows, word } from '../parts/asks.ts';
@@ -85,10 +86,16 @@ const misreadToo = (taken: Plan, world: World, plan: Plan) =>
   (taken.by === 'sum' || taken.by === 'in-tray') &&
   [otherMetal(plan), rowBelow(plan)].some((one) => sizeOf(one, world) === sizeOf(taken, world));
 
+/** The trade's steps speak of a jumper; what is laid in the tray goes by the same table. */
+const tableSteps = ({ devicesA, metal, wire }: Plan, world: World): readonly Step[] =>
+  jumper({ devicesA, metal, edition: EDITION }, world.tables.jumper).steps.map((step) =>
+    step.say === 'jumper.largest' && wire === 'laid' ? { ...step, say: 'bonding.groundLargest' } : step,
+  );
+
 const sizeAsk = choiceAsk<Plan>(
   sizeOf,
   (one, world) => [
-    ...jumper({ devicesA: one.devicesA, metal: one.metal, edition: EDITION }, world.tables.jumper).steps,
+    ...tableSteps(one, world),
     ...(one.wire === 'laid'
       ? [{ say: leastDecides(one, world) ? 'bonding.leastDecides' : 'bonding.leastHolds' }]
       : []),
@@ -136,5 +143,5 @@ export const jumperSize = model<typeof wants, Plan>({
   },
   figures: () => [],
   figured: () => [],
-  says: ['bonding.leastDecides', 'bonding.leastHolds'],
+  says: ['bonding.leastDecides', 'bonding.leastHolds', 'bonding.groundLargest'],
 });
