@@ -520,6 +520,49 @@ describe('strut and rod', () => {
   ]);
 });
 
+describe('bends and ends', () => {
+  const piece = (fault: string, kind: string, side: string, far = 1.3, small = '1/16') => ({
+    fault,
+    kind,
+    side,
+    near: 0.8,
+    far,
+    small: at(small),
+    large: at('3/32'),
+  });
+  const made = job('bends-and-ends', {
+    set: 30,
+    pieces: [
+      piece('none', 'bend', 'under'),
+      piece('lip', 'bend', 'over'),
+      piece('angle', 'hinge', 'under'),
+      piece('square', 'hinge', 'over'),
+    ],
+  });
+  // 29.2 is 0.8 off and 1/16 the limit itself; 28.7 is 1.3 off; 3/32 is more than 1/16.
+  test('right', () =>
+    expect([1, 2, 3, 4].map((n) => made.answer(`piece-${n}`))).toEqual(['holds', 'lip', 'angle', 'square']));
+  slips(made, [
+    ['tornLip', 'piece-2', 'holds'],
+    ['setByEye', 'piece-3', 'holds'],
+    ['wedge', 'piece-4', 'holds'],
+    ['toTheTenth', 'piece-1', 'angle'],
+    ['halfTheLimit', 'piece-1', 'square'],
+  ]);
+  test('a hinge is not torn by bending: drawn again', () =>
+    expect(
+      job('bends-and-ends', {
+        set: 30,
+        pieces: [
+          piece('none', 'bend', 'over'),
+          piece('lip', 'hinge', 'over'),
+          piece('none', 'bend', 'over'),
+          piece('none', 'bend', 'over'),
+        ],
+      }).plan,
+    ).toBeNull());
+});
+
 describe('hit and miss', () => {
   const made = (state: string, other: number, missed: number, alarms: number) =>
     job('hit-and-miss', { state, critical: 3, criticalMissed: 1, other, missed, alarms });

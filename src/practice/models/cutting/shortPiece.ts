@@ -111,6 +111,7 @@ export const shortPiece = model<typeof wants, Plan>({
     },
     begin: {
       kind: 'choice',
+      critical: tooShort,
       answer: (made) => made.begins,
       touched: (taken, _, made) => taken.begins !== made.begins,
       steps: (made) => [{ say: tooShort(made) ? SAYS[made.drawn.found] : 'cutting.leaveIt' }],

@@ -1,4 +1,5 @@
 import { atHeight } from './atHeight.ts';
+import { bendsAndEnds } from './bendsAndEnds.ts';
 import { boltsAndMarks } from './boltsAndMarks.ts';
 import { classifiedArea } from './classifiedArea.ts';
 import { droppedObjects } from './droppedObjects.ts';
@@ -31,6 +32,7 @@ export const working = {
   'near-live-parts': nearLiveParts,
   'classified-area': classifiedArea,
   'go-ask-stop': goAskStop,
+  'bends-and-ends': bendsAndEnds,
   'bolts-and-marks': boltsAndMarks,
   'hit-and-miss': hitAndMiss,
   'holes-and-heads': holesAndHeads,
