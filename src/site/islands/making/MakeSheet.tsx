@@ -73,11 +73,8 @@ export default function MakeSheet({ lang, words, tasks, numbers, taken, answerPa
       <div className="making">
         <section className="answer" role="status">
           <p className="label">
-            {tell('making.label', {
-              tasks:
-                draft.tasks.length === 1
-                  ? tell('making.tasksOne')
-                  : tell('making.tasksMore', { count: draft.tasks.length }),
+            {tell(draft.benches === 1 ? 'making.labelOne' : 'making.label', {
+              tasks: tasksText(draft.tasks.length, tell),
               benches: draft.benches,
             })}
           </p>
@@ -145,6 +142,11 @@ export default function MakeSheet({ lang, words, tasks, numbers, taken, answerPa
       )}
     </>
   );
+}
+
+function tasksText(count: number, tell: Tell): string {
+  if (count === 0) return tell('making.tasksNone');
+  return count === 1 ? tell('making.tasksOne') : tell('making.tasksMore', { count });
 }
 
 /** @param made  null while the exercises are on their way */
