@@ -38,6 +38,7 @@ interface Point {
 const cases = coverage.cases as unknown as Readonly<Record<string, Case>>;
 const rows = coverage.rows as readonly Row[];
 const points = coverage.points as readonly Point[];
+const traces = coverage.traces as readonly (Omit<Point, 'point'> & { task: string; trace: string })[];
 const notAnswered = coverage.notAnswered as readonly { point: string; why: string }[];
 
 const WITHIN = 1 / 32 + 1e-9;
@@ -77,10 +78,7 @@ describe('every point that fails a try', () => {
     if (mistake === undefined) return;
     expect(mistakeOf(id, mistake)?.asks).toContain(ask);
     // The mistake is made, and on an ask that fails the try.
-    const made = numbered('coverage-', 400).some((seed) =>
-      draw(id, seed).wrong.some((w) => w.mistake.id === mistake && family(id).critical.includes(w.ask)),
-    );
-    expect(made).toBe(true);
+    expect(isMade(id, mistake, (on) => family(id).critical.includes(on))).toBe(true);
   });
 
   test('of a task’s own list is met, or said not to be', () => {
@@ -111,6 +109,20 @@ test('nine kinds of asks are used', () => {
     ['choice', 'faults', 'job', 'number', 'order', 'place', 'reading', 'sticks', 'stop'].sort(),
   );
 });
+
+describe('what a mistake leaves behind, beside those of the list', () => {
+  test.each(traces)('$task, $trace: $family $ask $mistake', ({ task, family: id, ask, mistake = '' }) => {
+    expect(family(id).tasks).toContain(task);
+    expect(isMade(id, mistake, (on) => on === ask)).toBe(true);
+  });
+});
+
+/** Whether some draw allows this mistake on such an ask. */
+function isMade(id: string, mistake: string, on: (ask: string) => boolean): boolean {
+  return numbered('coverage-', 400).some((seed) =>
+    draw(id, seed).wrong.some((w) => w.mistake.id === mistake && on(w.ask)),
+  );
+}
 
 function planOf(id: string, drawn: Case['drawn']): { model: AnyModel; plan: AnyPlan } {
   const one = family(id);
