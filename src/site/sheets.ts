@@ -185,6 +185,35 @@ export function practiceGroups(
   }));
 }
 
+/** Where the practice of a task begins in the list of the practice, as `t05`. */
+export const practiceMark = (task: string): string => task.toLowerCase();
+
+/** So many practice sheets stand at the foot of a procedure; the list has them all. */
+const BESIDE_STEPS = 3;
+
+/** What practises a procedure's task: what the procedure names, then what its task has, then the way to all of it. */
+export function practiceBeside(
+  library: Library,
+  lang: Lang,
+  tell: Tell,
+  speak: Speak,
+  { id, practice }: { readonly id: string; readonly practice: readonly string[] },
+): readonly SheetLink[] {
+  const groups = practiceGroups(library, lang, tell, speak);
+  const all = groups.flatMap(({ sheets }) => sheets);
+  const named = practice.flatMap((family) =>
+    all.filter(({ href }) => href === pageAt(lang, `practice/${family}`)),
+  );
+  const own = groups.find(({ task }) => task === id)?.sheets ?? [];
+  const toAll: SheetLink = {
+    ...practiceLink(lang, tell, 'practice'),
+    href: `${pageAt(lang, 'practice')}#${practiceMark(id)}`,
+    name: tell('procedure.allPractice', { id }),
+    line: tell('procedure.allPracticeLine'),
+  };
+  return [...[...new Set([...named, ...own])].slice(0, BESIDE_STEPS), ...(own.length === 0 ? [] : [toAll])];
+}
+
 /** The list of the practice, and the sheet on which its tries are carried off or cleared. */
 const practised = { practice: 'practice', kept: 'practice/kept' } as const;
 export const practiceLink = (lang: Lang, tell: Tell, which: keyof typeof practised): SheetLink => ({
@@ -281,13 +310,14 @@ export function homeDoors(lang: Lang, tell: Tell): readonly Door[] {
         to('install/t07', 'home.join'),
         to('install/cut', 'cutSheet.title'),
         to('install/fill', 'fillSheet.title'),
+        to('practice', 'home.practice'),
       ],
     },
     {
       place: 'teach',
       name: tell('home.teaching'),
       line: tell('home.teachingLine'),
-      links: [to('practice', 'home.practice'), to('set', 'home.set'), to('witness', 'home.witness')],
+      links: [to('sheet', 'home.make'), to('set', 'home.set'), to('witness', 'home.witness')],
     },
     {
       place: 'assign',

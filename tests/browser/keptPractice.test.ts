@@ -149,6 +149,48 @@ describe('the list of practice', () => {
     await context.close();
   });
 
+  test('what waits, and what rests, is marked at its row of the list below; a task is a jump away', async () => {
+    const { context, page, complaints } = await device();
+    const [rests = '', ...waits] = [...library.scenarios.keys()].slice(0, 7);
+    await go(page, 'kept/');
+    await bringIn(page, fileOf([tried(rests, 0.1, 'passed'), ...waits.map((id) => tried(id, 1, 'not'))]));
+    await says(page, '7 tries came in that were not here.');
+    await go(page, '');
+    await says(page, '1 more waits today: in the list below it is marked “again today”.');
+    const marked = (text: string) =>
+      page
+        .locator('#all-practice a')
+        .filter({ hasText: text })
+        .evaluateAll((rows) => rows.map((row) => row.getAttribute('href')?.split('/').at(-2)));
+    expect((await marked('again today')).sort()).toEqual([...waits].sort());
+    expect(await marked('again on 11 March 2026')).toEqual([rests]);
+
+    const jumps = page.getByRole('navigation', { name: 'To a task' }).getByRole('link');
+    expect(await jumps.count()).toBe(await page.locator('#all-practice h2').count());
+    const boxes = await jumps.evaluateAll((links) => links.map((link) => link.getBoundingClientRect()));
+    expect(Math.min(...boxes.flatMap(({ width, height }) => [width, height]))).toBeGreaterThanOrEqual(48);
+    await jumps.filter({ hasText: 'T06' }).click();
+    expect(
+      await page.locator('#t06').evaluate((head) => head.getBoundingClientRect().top < innerHeight),
+    ).toBe(true);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  test.each(['en/practice/', 'en/practice/kept/', 'en/practice/fill-check/'])(
+    'is a way of the one who installs: /%s',
+    (page) => {
+      const html = htmlOf(page);
+      expect(/<a href="[^"]*\/en\/install\/" aria-current="true">/.test(html)).toBe(true);
+      expect(html.match(/aria-current="true"/g)).toHaveLength(1);
+    },
+  );
+
+  test('is found from every procedure, at its task', () => {
+    for (const task of ['t03', 't04', 't05', 't06', 't07', 't11'])
+      expect(htmlOf(`en/install/${task}/`)).toContain(`/en/practice/#${task}"`);
+  });
+
   test('when everything rests, it says until when', async () => {
     const { context, page } = await device();
     await go(page, 'kept/');
@@ -230,8 +272,12 @@ describe('the tries of a device', () => {
     const { context, page } = await device();
     await go(page, 'kept/');
     await bringIn(page, { ...fileOf([]), buffer: Buffer.from('{"v":1,"kind":"answers"}') });
-    await says(page, 'This is no file of tries.');
-    await says(page, 'kind: this is another kind of file');
+    await says(page, 'This is no file of tries. Nothing came in, and what is here stays.');
+    const fault = page.getByText('kind: this is another kind of file');
+    expect(await fault.isVisible()).toBe(false);
+    await page.getByText('What is wrong with it', { exact: true }).click();
+    expect(await fault.isVisible()).toBe(true);
+    expect(await violations(page)).toEqual([]);
     await says(page, 'No tries are kept here yet.');
     await context.close();
   });
@@ -249,7 +295,7 @@ describe('the tries of a device', () => {
     await go(page, '');
     await page.locator('.what-next > li').filter({ hasText: 'Again today' }).first().waitFor();
     await go(page, 'cut-with-insertion/');
-    await says(page, 'Draw 4172');
+    await says(page, 'Draw number 4172');
     expect(await main(page)).toContain('Nothing taped yet');
     expect(complaints).toEqual([]);
     await context.close();
@@ -303,7 +349,7 @@ describe('after a draw was taped', () => {
     await says(page, 'This sheet comes again on 11 March 2026.');
     await context.setOffline(false);
     await page.reload();
-    await says(page, `Draw ${seed}, first try`);
+    await says(page, `Draw number ${seed}, first try`);
     await says(page, 'This sheet comes again on 11 March 2026.');
     await page.locator('.comes-again').getByRole('link').click();
     await page.getByText('Later', { exact: true }).click();
@@ -325,8 +371,8 @@ describe('after a draw was taped', () => {
     await says(page, 'This sheet comes again today, with other numbers.');
     await page.clock.setFixedTime(now + 60_000);
     await tape(page, area, 'Tape it again');
-    await says(page, `Draw ${seed}, second try`);
-    await says(page, 'This sheet comes again today, with other numbers.');
+    await says(page, `Draw number ${seed}, second try`);
+    await says(page, 'This sheet comes again today, with other numbers. The first try at each draw counts.');
     await go(page, '');
     const again = page.locator('.what-next > li').filter({ hasText: 'Again today' });
     await again.waitFor();

@@ -75,11 +75,11 @@ test('a mistake is named, the second try holds, and both are there after a reloa
   await page.getByRole('button', { name: 'One way that holds' }).waitFor();
 
   await page.getByRole('button', { name: 'A new draw' }).click();
-  expect(await page.locator('main').textContent()).not.toContain(`Draw ${seed}`);
+  expect(await page.locator('main').textContent()).not.toContain(`Draw number ${seed}`);
 
   await context.setOffline(false);
   await page.goto(`${site.url}en/practice/cut-with-insertion/?draw=${seed}`, { waitUntil: 'networkidle' });
-  await page.getByText(`Draw ${seed}, second try`).waitFor();
+  await page.getByText(`Draw number ${seed}, second try`).waitFor();
   await context.close();
 });
 

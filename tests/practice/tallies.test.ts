@@ -284,6 +284,8 @@ describe('whole sheets', () => {
     expect(says[1]).toContain('4 people are too few');
     expect(says[2]).toContain('0.90');
     expect(says[3]).toContain('0.71');
+    const [alone] = tallyOf(answers('p-1', 1, '+++++-'));
+    expect(alone && saysOfSheet(alone).map(language.speak)[1]).toContain('1 person is too few');
     const [same] = tallyOf(answers('p-1', 1, '+++++-'), answers('p-2', 2, '+++++-'));
     expect(same && saysOfSheet(same).map(language.speak)).toContain(
       'No figure: everyone has the same number of draws that hold.',
@@ -354,6 +356,7 @@ describe('sheets of one person, pooled', () => {
 describe('words', () => {
   test('below 30 answers n and interval, never a share; from 30 on both', () => {
     expect(saysOfShare(shareOf(27, 29)).say).toBe('tally.few');
+    expect(language.speak(saysOfShare(shareOf(1, 6)))).toMatch(/^1 of 6 holds\. /);
     expect(saysOfShare(shareOf(27, 30)).say).toBe('tally.share');
     expect(saysOfShare(shareOf(0, 0)).say).toBe('tally.nobody');
     // Newcombe (1998), Table I: 15 of 148, Wilson .0624 to .1605 (.16049 before it is rounded).
@@ -391,6 +394,6 @@ describe('words', () => {
 
   test('the room lists every key once', () => {
     expect(new Set(tallySays).size).toBe(tallySays.length);
-    expect(tallySays).toHaveLength(20);
+    expect(tallySays).toHaveLength(22);
   });
 });

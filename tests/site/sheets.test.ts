@@ -5,10 +5,12 @@ import { groups } from '../../src/site/calculators/groups.ts';
 import { sumIds } from '../../src/site/calculators/sum.ts';
 import { familiesOf, practiceNumber } from '../../src/site/families.ts';
 import { procedureSheet, proceduresOf } from '../../src/site/procedures.ts';
+import { sheetName } from '../../src/site/sheetName.ts';
 import {
   assignLinks,
   ownSheets,
   pagesOf,
+  practiceBeside,
   practiceGroups,
   practiceLink,
   settingsLink,
@@ -66,4 +68,31 @@ test('every family stands in the list of practice once, under its first task, wi
   expect(rows.map(({ href }) => href.split('/').at(-2)).sort()).toEqual([...library.scenarios.keys()].sort());
   expect(rows.every(({ task, number }) => number.startsWith(`TH-P${task.replace(/^T/, '')}`))).toBe(true);
   expect(rows.find(({ href }) => href.endsWith('/order-of-cutting/'))?.line).toBe('You give an order.');
+});
+
+test('every procedure leads to practice of its task: what it names first, no sheet twice, last the place in the list', () => {
+  const speak = speaker(table('en'));
+  const own = new Map(
+    practiceGroups(library, 'en', tell, speak).map(({ task, sheets }) => [
+      task,
+      sheets.map(({ href }) => href),
+    ]),
+  );
+  for (const procedure of proceduresOf(library, 'en')) {
+    const hrefs = practiceBeside(library, 'en', tell, speak, procedure).map(({ href }) => href);
+    expect(hrefs.at(-1)).toMatch(new RegExp(`/en/practice/#${procedure.id.toLowerCase()}$`));
+    const rows = hrefs.slice(0, -1);
+    expect(rows).toHaveLength(3);
+    expect(new Set(rows).size).toBe(3);
+    const named = procedure.practice.map((family) => `/en/practice/${family}/`);
+    expect(rows.slice(0, named.length).map((href, i) => href.endsWith(named[i] ?? ''))).toEqual(
+      named.map(() => true),
+    );
+    expect(rows.slice(named.length).filter((href) => !own.get(procedure.id)?.includes(href))).toEqual([]);
+  }
+});
+
+test('a sheet whose title is its number says it once', () => {
+  expect(sheetName(77, 'Sheet 77', tell)).toBe('Sheet 77');
+  expect(sheetName(5, 'Measure and mark', tell)).toBe('Sheet 5, Measure and mark');
 });

@@ -10,18 +10,23 @@ const key = {
   one: 'passRule.one',
   all: 'passRule.all',
   count: 'passRule.count',
+  countOne: 'passRule.countOne',
   bound: 'passRule.bound',
   boundRefuses: 'passRule.boundRefuses',
   boundBetween: 'passRule.boundBetween',
   sequential: 'passRule.sequential',
   wanted: 'passRule.wanted',
   ceiling: 'passRule.ceiling',
+  ceilingOne: 'passRule.ceilingOne',
   critical: 'passRule.critical',
   pass: 'passRule.pass',
   refuse: 'passRule.refuse',
   undecided: 'passRule.undecided',
   missed: 'passRule.missed',
   held: 'passRule.held',
+  heldOne: 'passRule.heldOne',
+  heldSingle: 'passRule.heldSingle',
+  missedSingle: 'passRule.missedSingle',
   none: 'passRule.none',
   p0: 'passRule.p0',
   p1: 'passRule.p1',
@@ -46,7 +51,11 @@ export function saysOfRule(rule: PassRule, n: number): readonly Say[] {
 
 function ownSays(rule: PassRule, n: number): readonly Say[] {
   if (rule.kind === 'all') return n === 1 ? [{ say: key.one }] : [{ say: key.all, values: { n } }];
-  if (rule.kind === 'count') return [{ say: key.count, values: { need: rule.need, n } }];
+  if (rule.kind === 'count') {
+    const { need } = rule;
+    if (need === 1 && n === 1) return [{ say: key.one }];
+    return [need === 1 ? { say: key.countOne, values: { n } } : { say: key.count, values: { need, n } }];
+  }
   if (rule.kind === 'bound') {
     const { passFrom, refuseTo } = linesOf(rule, n).at(n);
     const values = { n, confidence: outOf100(rule.confidence), share: outOf100(rule.share) };
@@ -61,7 +70,7 @@ function ownSays(rule: PassRule, n: number): readonly Say[] {
   return [
     { say: key.sequential, values: shares },
     { say: key.wanted, values: { ...shares, alpha: outOf100(alpha), beta: outOf100(beta) } },
-    { say: key.ceiling, values: { ceiling } },
+    ceiling === 1 ? { say: key.ceilingOne } : { say: key.ceiling, values: { ceiling } },
   ];
 }
 
@@ -76,7 +85,10 @@ export function saysOfHeld({ n, held, interval }: Pick<Decision, 'n' | 'held' | 
   if (n === 0) return { say: key.none };
   const { low, high, confidence } = interval;
   const values = { confidence: outOf100(confidence), low: outOf100(low), high: outOf100(high) };
-  return { say: key.held, values: { n, held, ...values } };
+  if (n === 1) return { say: held === 1 ? key.heldSingle : key.missedSingle, values };
+  return held === 1
+    ? { say: key.heldOne, values: { n, ...values } }
+    : { say: key.held, values: { n, held, ...values } };
 }
 
 /** What a rule does to people of one skill; the mean number of draws where it may stop early. */

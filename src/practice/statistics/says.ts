@@ -16,6 +16,7 @@ const whys: Readonly<Record<Why, string>> = {
 const key = {
   nobody: 'tally.nobody',
   few: 'tally.few',
+  fewOne: 'tally.fewOne',
   share: 'tally.share',
   mistake: 'tally.mistake',
   near: 'tally.near',
@@ -23,6 +24,7 @@ const key = {
   blank: 'tally.blank',
   whole: 'tally.whole',
   fewPeople: 'tally.fewPeople',
+  onePerson: 'tally.onePerson',
   agreesHint: 'tally.agreesHint',
   agrees: 'tally.agrees',
   agreesNot: 'tally.agreesNot',
@@ -48,7 +50,7 @@ export function saysOfShare({ n, held, interval, few }: Share): Say {
   if (n === 0) return { say: key.nobody };
   const values = { n, held, low: outOf100(interval.low), high: outOf100(interval.high) };
   return few
-    ? { say: key.few, values }
+    ? { say: held === 1 ? key.fewOne : key.few, values }
     : { say: key.share, values: { ...values, share: outOf100(held / n) } };
 }
 
@@ -69,7 +71,9 @@ export function saysOfMistakes({ share: { n }, mistakes, near, unknown, blank }:
 export function saysOfSheet({ people, partly, kr20, error }: SheetTally): readonly Say[] {
   return [
     { say: key.whole, values: { people, partly } },
-    ...(people < FEW ? [{ say: key.fewPeople, values: { people, few: FEW } }] : []),
+    ...(people < FEW
+      ? [{ say: people === 1 ? key.onePerson : key.fewPeople, values: { people, few: FEW } }]
+      : []),
     figureSays(kr20, key.kr20),
     ...('none' in error ? [] : [figureSays(error, key.error), { say: key.agreesHint }]),
   ];

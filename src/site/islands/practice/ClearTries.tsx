@@ -21,7 +21,7 @@ export function ClearTries({ count, onClear, tell }: Props) {
     );
   return (
     <>
-      <p role="status">{tell('keptPractice.look', { count })}</p>
+      <p role="status">{tell(count === 1 ? 'keptPractice.lookOne' : 'keptPractice.look', { count })}</p>
       <div className="buttons">
         <button
           type="button"
@@ -31,7 +31,7 @@ export function ClearTries({ count, onClear, tell }: Props) {
             onClear();
           }}
         >
-          {tell('keptPractice.sure', { count })} <Arrow />
+          {tell(count === 1 ? 'keptPractice.sureOne' : 'keptPractice.sure', { count })} <Arrow />
         </button>
       </div>
       <p className="way">

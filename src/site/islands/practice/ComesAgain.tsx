@@ -49,6 +49,7 @@ export function ComesAgain({ family, tried, kept, list, tell }: Props) {
           {day === 'today'
             ? tell('practiceList.againToday')
             : tell('practiceList.againOn', { day: dayText(tell, day) })}{' '}
+          {tell('practiceList.firstCounts')}{' '}
         </>
       )}
       <a href={list}>{tell('practiceList.whatNext')}</a>

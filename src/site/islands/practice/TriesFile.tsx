@@ -8,7 +8,7 @@ interface Props {
   readonly tell: Tell;
 }
 
-/** So many faults are shown: a file with more is no such file. */
+/** So many faults are shown: a file with more is no such file. They stand behind a row; what to do stands first. */
 const SHOWN = 10;
 
 /** The entry for a file of tries. Emptied after each, so that the same file may be given again. */
@@ -36,16 +36,23 @@ export function TriesFile({ onFile, tell }: Props) {
       </p>
       <div className="message" id={`${id}-refused`} role="alert">
         {faults.length > 0 && (
-          <p>
-            <strong>{tell('keptPractice.notOne')}</strong>
-          </p>
+          <>
+            <p>
+              <strong>{tell('keptPractice.notOne')}</strong> {tell('keptPractice.nothingCame')}
+            </p>
+            <details className="opens">
+              <summary>{tell('keptPractice.wrong')}</summary>
+              <div>
+                {faults.slice(0, SHOWN).map(({ field, message, todo }) => (
+                  <p key={`${field} ${message}`}>
+                    {field === '' ? '' : `${field}: `}
+                    {tell('keptPractice.refused', { message, todo })}
+                  </p>
+                ))}
+              </div>
+            </details>
+          </>
         )}
-        {faults.slice(0, SHOWN).map(({ field, message, todo }) => (
-          <p key={`${field} ${message}`}>
-            {field === '' ? '' : `${field}: `}
-            {tell('keptPractice.refused', { message, todo })}
-          </p>
-        ))}
       </div>
     </div>
   );

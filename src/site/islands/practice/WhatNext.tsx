@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useState } from 'react';
+import { createPortal } from 'react-dom';
 import { type Turns, type TurnTask, turnsOf } from '../../../practice/comingBack.ts';
 import { dayText } from '../../dates.ts';
 import { allAttempts, HeldOpen } from '../../device/attempts.ts';
@@ -20,6 +21,8 @@ interface Props {
   /** In the order of the list. */
   readonly families: readonly PracticeRow[];
   readonly tasks: readonly TurnTask[];
+  /** Id of what holds the whole list, which stands without script: its rows are marked with their turn. */
+  readonly list: string;
 }
 
 /** So many of those that wait today are named; the others are counted. */
@@ -28,7 +31,7 @@ const SHOWN = 5;
 const loadRest = async () => (await import('../../rest.ts')).restUntil;
 
 /** What to take next on this device, from its own tries. Before they are read: what a device without any is told. */
-export default function WhatNext({ words, families, tasks }: Props) {
+export default function WhatNext({ words, families, tasks, list }: Props) {
   const tell = useMemo(() => teller(words), [words]);
   const rows = useMemo(() => new Map(families.map((family) => [family.id, family])), [families]);
   const restUntil = useLater(loadRest);
@@ -56,6 +59,9 @@ export default function WhatNext({ words, families, tasks }: Props) {
   const [first] = next;
   const [soonest] = later;
   const row = (id: string, line: string) => <Row key={id} row={rows.get(id)} line={line} />;
+  const mark = (id: string, text: string) => (
+    <Mark key={id} list={list} href={rows.get(id)?.href} text={text} />
+  );
   return (
     <>
       <ul className="sheets what-next" aria-live="polite">
@@ -63,7 +69,11 @@ export default function WhatNext({ words, families, tasks }: Props) {
         {first !== undefined && row(first, tell('practiceList.next'))}
       </ul>
       {today.length > SHOWN && (
-        <p className="note">{tell('practiceList.moreToday', { count: today.length - SHOWN })}</p>
+        <p className="note">
+          {today.length === SHOWN + 1
+            ? tell('practiceList.moreTodayOne')
+            : tell('practiceList.moreToday', { count: today.length - SHOWN })}
+        </p>
       )}
       {today.length === 0 && first === undefined && (
         <p className="lead">
@@ -85,6 +95,14 @@ export default function WhatNext({ words, families, tasks }: Props) {
         </details>
       )}
       {said !== null && <p className="note">{tell(`practiceList.${said}`)}</p>}
+      {said === 'looking' && (
+        <>
+          {today.map((id) => mark(id, tell('practiceList.markToday')))}
+          {later.map(({ family, day }) =>
+            mark(family, tell('practiceList.markOn', { day: dayText(tell, day) })),
+          )}
+        </>
+      )}
     </>
   );
 }
@@ -92,6 +110,20 @@ export default function WhatNext({ words, families, tasks }: Props) {
 /** Nothing was tried, so no rest is asked for. */
 const newDevice = (families: readonly PracticeRow[], tasks: readonly TurnTask[]): Turns =>
   turnsOf({ families, tasks, attempts: [], now: 0, dayOf: () => '', restUntil: () => 0 });
+
+/** Its turn, at the row of the list that stands below; only after the tries were read, so never at build time. */
+function Mark({
+  list,
+  href,
+  text,
+}: {
+  readonly list: string;
+  readonly href?: string | undefined;
+  readonly text: string;
+}) {
+  const row = document.querySelector(`#${list} a[href="${href}"]`);
+  return row === null ? null : createPortal(<span className="turn">{text}</span>, row);
+}
 
 function Row({ row, line }: { readonly row: PracticeRow | undefined; readonly line: string }) {
   if (row === undefined) return null;

@@ -29,7 +29,12 @@ export function ReadySheet({ about, task, device, onDevice, onBegin, onAway, tel
       }}
     >
       <section className="answer" role="status">
-        <p className="label">{tell('answerPage.readyLine', { ...about, ...task })}</p>
+        <p className="label">
+          {tell(about.draws === 1 ? 'answerPage.readyLineOne' : 'answerPage.readyLine', {
+            ...about,
+            ...task,
+          })}
+        </p>
         <p className="huge">{tell('answerPage.ready', about)}</p>
       </section>
       <TextField

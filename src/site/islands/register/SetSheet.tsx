@@ -105,7 +105,7 @@ export default function SetSheet({ lang, words, sheets, numbers, answerPage }: P
         </p>
         <p className="huge">
           {'need' in rule && rule.need === rule.of
-            ? tell('setPage.answerAll', { draws: count })
+            ? tell(count === 1 ? 'setPage.answerOne' : 'setPage.answerAll', { draws: count })
             : 'need' in rule
               ? tell('setPage.answer', { draws: count, need: rule.need })
               : tell('setPage.answerRule', { draws: count })}
@@ -141,7 +141,10 @@ export default function SetSheet({ lang, words, sheets, numbers, answerPage }: P
                   <div>
                     <h3>{shown.title}</h3>
                     <p className="label">
-                      {tell(shown.asks.length === 1 ? 'setPage.asksCountOne' : 'setPage.asksCount', values)}
+                      {tell(
+                        `setPage.asksCount${part.draws === 1 ? 'Draw' : ''}${shown.asks.length === 1 ? 'One' : ''}`,
+                        values,
+                      )}
                     </p>
                     {shown.asks
                       .filter((ask) => family.critical.includes(ask.id))

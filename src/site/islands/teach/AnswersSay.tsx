@@ -68,13 +68,22 @@ export default function AnswersSay({ lang, words, numbers }: Props) {
             {bad.map(({ name, faults }) => (
               <div key={name}>
                 <p>
-                  <strong>{tell('answersPage.notOne', { name })}</strong>
+                  <strong>{tell('answersPage.notOne', { name })}</strong> {tell('answersPage.notIn')}
                 </p>
-                {faults.slice(0, SHOWN).map(({ field, message, todo }) => (
-                  <p key={`${field} ${message}`}>
-                    {tell('answersPage.refused', { field: field === '' ? '' : `${field}: `, message, todo })}
-                  </p>
-                ))}
+                <details className="opens">
+                  <summary>{tell('answersPage.wrong')}</summary>
+                  <div>
+                    {faults.slice(0, SHOWN).map(({ field, message, todo }) => (
+                      <p key={`${field} ${message}`}>
+                        {tell('answersPage.refused', {
+                          field: field === '' ? '' : `${field}: `,
+                          message,
+                          todo,
+                        })}
+                      </p>
+                    ))}
+                  </div>
+                </details>
               </div>
             ))}
           </div>

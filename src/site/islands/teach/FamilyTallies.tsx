@@ -31,7 +31,12 @@ export function FamilyTallies({ graded, numbers, lang, speak, tell }: Props) {
               <span className="label">{numbers[family]}</span>{' '}
               {practice.families.get(family)?.title[lang] ?? family}
             </span>
-            <b>{tell('answersPage.holds', { held: share.held, n: share.n })}</b>
+            <b>
+              {tell(share.held === 1 ? 'answersPage.holdsOne' : 'answersPage.holds', {
+                held: share.held,
+                n: share.n,
+              })}
+            </b>
           </summary>
           <div>
             <p>
@@ -40,7 +45,12 @@ export function FamilyTallies({ graded, numbers, lang, speak, tell }: Props) {
             {asks.map((ask) => (
               <div className="tally-ask" key={ask.ask}>
                 <h3>{ask.prompt}</h3>
-                <p>{tell('answersPage.holds', { held: ask.share.held, n: ask.share.n })}</p>
+                <p>
+                  {tell(ask.share.held === 1 ? 'answersPage.holdsOne' : 'answersPage.holds', {
+                    held: ask.share.held,
+                    n: ask.share.n,
+                  })}
+                </p>
                 <ul className="tally-lines">
                   {saysOfMistakes(ask).map((say) => (
                     <li key={`${say.say} ${say.values?.['says']}`}>{speak(say)}</li>

@@ -1,6 +1,7 @@
 import { useMemo } from 'react';
 import { sheetTallies } from '../../../practice/statistics/common.ts';
 import { saysOfItem, saysOfShare, saysOfSheet } from '../../../practice/statistics/says.ts';
+import { sheetName } from '../../sheetName.ts';
 import type { Speak, Tell } from '../../speak.ts';
 import type { Graded } from './useTries.ts';
 
@@ -21,12 +22,7 @@ export function SheetTallies({ graded, lang, speak, tell }: Props) {
       {found.map((tally) => (
         <details className="opens" key={`${tally.sheet.number} ${tally.sheet.id}`}>
           <summary>
-            <span>
-              {tell('answersPage.sheet', {
-                number: tally.sheet.number,
-                title: tally.sheet.title[lang] ?? tally.sheet.id,
-              })}
-            </span>
+            <span>{sheetName(tally.sheet.number, tally.sheet.title[lang] ?? tally.sheet.id, tell)}</span>
             <b>{tell('answersPage.whole', { people: tally.people })}</b>
           </summary>
           <div>
