@@ -20,7 +20,7 @@ export const FINGERPRINTS_FILE = 'tests/references/fingerprints.json';
 const SEEDS = Array.from({ length: 20 }, (_, k) => String(k + 1));
 
 export interface Fingerprint {
-  /** SHA-256 (hex) over what the draws ask and what is right: numbers, units, tolerances, ids. */
+  /** SHA-256 (hex) over what the draws ask, what is right and what passes: numbers, units, tolerances, ids, critical asks, mark. */
   readonly draws: string;
   /** SHA-256 (hex) over how they say it in the first language. */
   readonly words: string;
@@ -43,8 +43,9 @@ export function fingerprintOf(family: Family, world: World, language: Language):
   for (const seed of SEEDS) {
     const draw = drawOf(family, seed, world);
     const { title, text, givens, asks } = tellDraw(draw, world, language);
-    const { answers } = keyOf(draw, world, language);
-    draws.update(`${seed}\n${JSON.stringify({ givens, asks, answers }, unsaid)}\n`);
+    const { answers, critical } = keyOf(draw, world, language);
+    const { mark } = family;
+    draws.update(`${seed}\n${JSON.stringify({ givens, asks, answers, critical, mark }, unsaid)}\n`);
     words.update(`${seed}\n${JSON.stringify({ title, text, givens, asks })}\n`);
   }
   return { draws: draws.digest('hex'), words: words.digest('hex') };

@@ -71,3 +71,7 @@ test('models of practice', () => {
   for (const file of files) expect(weight(built(file)), file).toBeLessThanOrEqual(modelBudget.one);
   expect(total(files)).toBeLessThanOrEqual(modelBudget.all);
 });
+
+test('what sheets are set and graded with', () => {
+  expect(weight(readFileSync('dist/practice.json', 'utf8'))).toBeLessThanOrEqual(170 * KB);
+});

@@ -39,7 +39,12 @@ describe('a fingerprint tells', () => {
   const changed = (change: Partial<Family>) => fingerprintOf({ ...first, ...change }, world, language);
 
   test('nothing of what no draw shows', () =>
-    expect(changed({ mark: first.mark - 1, worked: { ...first.worked, sum: [] } })).toEqual(before));
+    expect(changed({ number: first.number + 1, worked: { ...first.worked, sum: [] } })).toEqual(before));
+
+  test('another way to pass', () => {
+    expect(changed({ mark: first.mark - 1 }).draws).not.toBe(before.draws);
+    expect(changed({ critical: [] }).draws).not.toBe(before.draws);
+  });
 
   test('another id, whose seeds draw other numbers', () =>
     expect(changed({ id: 'cut-with-insertions' }).draws).not.toBe(before.draws));
