@@ -406,7 +406,9 @@ test('a sheet too long for one code says so and gives its file; every exercise c
       JSON.stringify({ number: 4100, benches: 1, tasks, picks }),
     );
     await open(trainer.page);
-    await trainer.page.getByText('This is too long for a code. Hand over the file.').waitFor();
+    await trainer.page
+      .getByText('This is too long for a code. Hand over the file.')
+      .waitFor({ timeout: 30_000 });
     const { name, text } = await saved(trainer.page, 'Save the file');
     const sheet = readSheetForm((JSON.parse(text) as { of: unknown }).of, practice);
     expect(sheet.families.length).toBe(practice.families.size);
