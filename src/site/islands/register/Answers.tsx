@@ -5,7 +5,8 @@ import type { Judged } from '../../../register/judged.ts';
 import type { TaskMap } from '../../../register/taskMap.ts';
 import type { Tell } from '../../speak.ts';
 import type { Saw } from '../../witness.ts';
-import { useLater } from '../useLater.ts';
+import { Fetching } from '../Fetching.tsx';
+import { type Later, useFetched } from '../useLater.ts';
 
 /** Drawn again only where answers were brought in: the page is lighter without. */
 const Graded = lazy(() => import('./Graded.tsx').then(({ Graded }) => ({ default: Graded })));
@@ -21,6 +22,8 @@ interface Props {
   readonly ownDevice: string;
   /** Not here until it is fetched. */
   readonly practice: Practice | undefined;
+  /** How the fetching of what grades goes. */
+  readonly grading: Pick<Later<unknown>, 'failed' | 'again'>;
   readonly language: Language;
   readonly judged: Judged;
   readonly map: TaskMap;
@@ -38,12 +41,14 @@ export function Answers({
   judged,
   map,
   practice,
+  grading,
   language,
   onText,
   onTakeOff,
   tell,
 }: Props) {
-  const HandedEntry = useLater(entry);
+  const later = useFetched(entry);
+  const HandedEntry = later.part;
   return (
     <>
       <h2 className="view-title">
@@ -54,9 +59,12 @@ export function Answers({
           </span>
         )}
       </h2>
+      {grading.failed && <Fetching later={grading} tell={tell} />}
       {saw.answers === null ? (
         <>
-          {HandedEntry !== null && (
+          {HandedEntry === null ? (
+            <Fetching later={later} tell={tell} />
+          ) : (
             <HandedEntry mark="answers" label={tell('witness.answersFile')} onText={onText} tell={tell} />
           )}
           <p className="note">{tell('witness.answersNone')}</p>

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { MOST_BENCHES, type Practice, type SetFile } from '../../../practice/sheet.ts';
 import type { OpenSheetFile } from '../../../practice/sheetFiles.ts';
 import { readSheetForm, sheetForm } from '../../../practice/sheetForm.ts';
@@ -24,7 +24,7 @@ export function BenchForm({ file, practice, onSet, onAway, speak, tell }: Props)
   const [person, setPerson] = useState('');
   const [chosen, setChosen] = useState('');
   const [asked, setAsked] = useState(false);
-  const read = tried(() => readSheetForm(file.of, practice));
+  const read = useMemo(() => tried(() => readSheetForm(file.of, practice)), [file, practice]);
   if (!read.good)
     return (
       <>

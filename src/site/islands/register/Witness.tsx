@@ -23,7 +23,7 @@ import {
   stillOpen,
   type WitnessTask,
 } from '../../witness.ts';
-import { useLater } from '../useLater.ts';
+import { useFetched } from '../useLater.ts';
 import { Answers } from './Answers.tsx';
 import { useDoing } from './Doing.tsx';
 import { HowDone } from './HowDone.tsx';
@@ -61,7 +61,8 @@ export default function Witness(props: Props) {
   const tell = useMemo(() => teller(words), [words]);
   const language = useMemo(() => ({ lang, speak }), [lang, speak]);
   const map: TaskMap = useMemo(() => ({ tasks }), [tasks]);
-  const grader = useLater(loadGrader);
+  const later = useFetched(loadGrader);
+  const grader = later.part;
   const practice = grader?.practice;
   const regrade = useMemo(() => grader?.regradeIn(lang), [grader, lang]);
   const { device, failed, refresh } = useDevice();
@@ -178,6 +179,7 @@ export default function Witness(props: Props) {
           judged={judged}
           map={map}
           practice={practice}
+          grading={later}
           language={language}
           onText={takeAnswers}
           onTakeOff={() => change({ answers: null })}
