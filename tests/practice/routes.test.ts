@@ -142,8 +142,8 @@ describe('jobs', () => {
     const wrong = {
       drop: { height: 197 },
       cuts: { l1: 122.75, l2: 182, l3: 65.375 },
-      load: { foot: 2.82, lb: (2.82 * 197) / 12 },
-      brackets: { count: 6, bears: 'top' },
+      load: { foot: 1.86, lb: (1.86 * 197) / 12 },
+      brackets: { count: 5, bears: 'middle' },
     };
     const { findings, passed } = grade(drawn, wrong);
     expect(findings.map(({ ask, verdict, mistake }) => [ask, verdict, mistake])).toEqual([

@@ -14,6 +14,8 @@ const work: SecondOpinion = (told) => {
     numberIn(given(told, 'tray').text),
   );
   const spans = Math.ceil((height - 2 * take - 2 * lengthOf(told, 'off')) / lengthOf(told, 'span'));
+  const borne = given(told, 'bears').text;
+  const bears = borne.includes('head') ? 'top' : borne.includes('foot') ? 'bottom' : 'middle';
   return {
     drop: { height },
     cuts: {
@@ -22,7 +24,7 @@ const work: SecondOpinion = (told) => {
       l3: lengthOf(told, 'three') - take + goes + socket(/instrument: socketed/),
     },
     load: { foot, lb: (foot * height) / 12 },
-    brackets: { count: spans + 1, bears: 'top' },
+    brackets: { count: spans + 1, bears },
   };
 };
 export default work;

@@ -37,7 +37,10 @@ const work: SecondOpinion = (told) => {
     ];
     if (!pack([...pieces].sort((a, b) => b - a), bars, kerf)) continue;
     const plan = bars.filter((bar) => bar.pieces.length > 0).map(({ from, pieces: cut }) => ({ from, pieces: cut }));
-    return { count: wholes, plan };
+    const said = told.asks.find(({ id }) => id === 'left')?.prompt ?? '';
+    const [, one, other] = /pieces (\d+) and (\d+)/.exec(said) ?? [];
+    const left = stock - (pieces[Number(one) - 1] ?? 0) - (pieces[Number(other) - 1] ?? 0) - 2 * kerf;
+    return { count: wholes, left, plan };
   }
 };
 export default work;

@@ -30,14 +30,18 @@ const work: SecondOpinion = (told) => {
     const bars: Bar[] = [
       ...rowsOf(told, 'remnant').map(({ label, text }) => ({
         from: label.replace('Remnant ', ''),
-        length: inchesOf(text),
+        length: inchesOf(text.split(',')[0] ?? ''),
         pieces: [],
       })),
       ...Array.from({ length: wholes }, () => ({ from: 'whole', length: stock, pieces: [] })),
     ];
     if (!pack([...pieces].sort((a, b) => b - a), bars, kerf)) continue;
     const plan = bars.filter((bar) => bar.pieces.length > 0).map(({ from, pieces: cut }) => ({ from, pieces: cut }));
-    return { count: wholes, plan };
+    const said = told.asks.find(({ id }) => id === 'left')?.prompt ?? '';
+    const [, one, other] = /pieces (\d+) and (\d+)/.exec(said) ?? [];
+    const left = stock - (pieces[Number(one) - 1] ?? 0) - (pieces[Number(other) - 1] ?? 0) - 2 * kerf;
+    const drill = rowsOf(told, 'remnant').reduce((sum, { text }) => sum + (text.includes('both ends sawn') ? 2 : 1), 0);
+    return { count: wholes, left, drill, plan };
   }
 };
 export default work;

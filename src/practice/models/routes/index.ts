@@ -2,6 +2,7 @@ import { findFaults } from './findFaults.ts';
 import { jobDrop } from './jobDrop.ts';
 import { jobWallRun } from './jobWallRun.ts';
 import { packLengths } from './packLengths.ts';
+import { packRemnants } from './packRemnants.ts';
 import { placeAnchor } from './placeAnchor.ts';
 import { placeJumpers } from './placeJumpers.ts';
 import { placeSplices } from './placeSplices.ts';
@@ -13,6 +14,7 @@ export const routes = {
   'job-drop': jobDrop,
   'job-wall-run': jobWallRun,
   'pack-lengths': packLengths,
+  'pack-remnants': packRemnants,
   'place-anchor': placeAnchor,
   'place-jumpers': placeJumpers,
   'place-splices': placeSplices,

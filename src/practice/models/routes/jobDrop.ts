@@ -34,12 +34,14 @@ const wants = {
   three: 'length',
   /** From an elbow's face to the nearest bracket. */
   off: 'length',
+  /** Which bracket the drawing lets bear the weight. */
+  bears: ['top', 'middle', 'bottom'],
   ...SPANS,
   ...CARRIES,
 } as const;
 type Given = Drawn<typeof wants>;
 
-type Bears = 'top' | 'middle' | 'bottom' | 'all';
+type Bears = Given['bears'] | 'all';
 interface Plan {
   readonly drawn: Given;
   readonly resolved: ResolvedRun;
@@ -73,9 +75,9 @@ function plan(drawn: Given, world: World): Plan | null {
   if (pieces.some((piece) => cutOf(piece) < SHORTEST || cutOf(piece) > resolved.stock)) return null;
   const brackets = bracketsOf(distance(drawn, dropOf(resolved)), drawn.maxSpan, Math.ceil);
   // Three at least: with fewer there is nothing between the first and the last.
-  if (brackets < 3) return null;
+  if (brackets < 3 || (drawn.bears === 'middle' && brackets % 2 === 0)) return null;
   const { lb } = weightPerFt(dropOf(resolved), resolved);
-  return { drawn, resolved, height, pieces, lbPerFt: lb, shared: 1, brackets, bears: 'top' };
+  return { drawn, resolved, height, pieces, lbPerFt: lb, shared: 1, brackets, bears: drawn.bears };
 }
 const [LEAST_DROP, MOST_DROP, SHORTEST] = [6 * 12, 19 * 12, 20].map(fromInches) as [Ticks, Ticks, Ticks];
 
@@ -134,7 +136,9 @@ const slips = {
   channelOnly: (plan) => ({ ...plan, lbPerFt: weights(plan).trayLb }),
   cablesOnly: (plan) => ({ ...plan, lbPerFt: weights(plan).cablesLb }),
   allBear: (plan) => ({ ...plan, bears: 'all' }),
-  lowestBears: (plan) => ({ ...plan, bears: 'bottom' }),
+  /** Where a drop is borne as a rule, whatever this drawing says. */
+  topAsUsual: (plan) => (plan.bears === 'top' ? null : { ...plan, bears: 'top' }),
+  lowestBears: (plan) => (plan.bears === 'bottom' ? null : { ...plan, bears: 'bottom' }),
   spansForBrackets: (plan) => ({ ...plan, brackets: plan.brackets - 1 }),
   /** From face to face, as if the first and the last stood on the faces. */
   facesForBrackets: (plan) => {
@@ -179,6 +183,7 @@ export const jobDrop = model<typeof wants, Plan>({
       trayLb: number(drop.tray.weightLbPerFt, 2),
       off: length(drawn.off),
       maxSpan: length(drawn.maxSpan),
+      bears: word(drawn.bears),
     };
   },
   asks: {
@@ -237,7 +242,7 @@ export const jobDrop = model<typeof wants, Plan>({
         answer: ({ drawn, resolved }, _, answers) => {
           const height = heightIn(answers);
           const from = height === null ? 0 : distance(drawn, { ...dropOf(resolved), length: height });
-          return from <= 0 ? null : { count: bracketsOf(from, drawn.maxSpan, Math.ceil), bears: 'top' };
+          return from <= 0 ? null : { count: bracketsOf(from, drawn.maxSpan, Math.ceil), bears: drawn.bears };
         },
       },
     },

@@ -102,7 +102,7 @@ function blames({ resolved }: Plan, _: World, answer: Answer): readonly string[]
   return [
     ...(counts.some((count) => count > 2) ? ['everySupport'] : []),
     ...(counts.some((count) => count > 1) ? ['bothEnds'] : []),
-    ...(counts.every((count) => count <= 1) ? ['besideMiddle'] : []),
+    ...(given.length === counts.length && counts.every((count) => count === 1) ? ['besideMiddle'] : []),
   ];
 }
 

@@ -53,9 +53,37 @@ function plan(drawn: Drawn<typeof wants>, world: World): Plan | null {
   const { resolved, run } = sound;
   const given = marksOf(resolved);
   if (given.length === 0 || (run.supports ?? []).length > MOST_SUPPORTS) return null;
+  if (!roomForEach(resolved, world)) return null;
   return { resolved, bare: { ...run, joints: [] }, most: given.length, given };
 }
 const MOST_SUPPORTS = 14;
+
+/** How far each splice may be moved, both ways together: more than a tape can be out, or the place would be a riddle. */
+const LEAST_ROOM = fromInches(1);
+function roomForEach({ legs, stock }: ResolvedRun, { tables }: World): boolean {
+  return legs.every(({ lines, pieces }) =>
+    lines.every(({ splices, spans }) =>
+      splices.every((splice) => {
+        const span = spans.find(({ from, to }) => from < splice.at && splice.at < to);
+        if (span === undefined) return false;
+        // From the nearer support: half the sleeve at least, the quarter point at most.
+        const [near, ahead] =
+          splice.at - span.from < span.to - splice.at
+            ? [splice.at - span.from, false]
+            : [span.to - splice.at, true];
+        const inward = tables.limits.spliceShare.value * span.length - near;
+        const outward = near - splice.length / 2;
+        // The piece before grows as the splice moves on, the one behind as it moves back; neither past a length.
+        const before = pieces.find(({ to }) => Math.abs(to - splice.at) <= splice.length);
+        const behind = pieces.find(({ from }) => Math.abs(from - splice.at) <= splice.length);
+        const slack = (piece: typeof before) => (piece === undefined ? 0 : stock - piece.cut);
+        const on = Math.min(ahead ? outward : inward, slack(before));
+        const back = Math.min(ahead ? inward : outward, slack(behind));
+        return on + back >= LEAST_ROOM;
+      }),
+    ),
+  );
+}
 
 function spliced(bare: Run, answer: Answer): Run {
   const joints = placed(answer).map(({ leg, at }): Joint => ({ leg, at: fromInches(at), kind: 'socketed' }));
