@@ -563,6 +563,38 @@ describe('bends and ends', () => {
     ).toBeNull());
 });
 
+describe('tape sag', () => {
+  const made = (hangs: string, slight = '1 1/2') =>
+    job('tape-sag', { hangs, reading: at('200'), slight: at(slight), deep: at('6') });
+  // Surveying, flat parabola (from memory): 8 x 36 / 600 = 0.48; 8 x 2.25 / 600 = 0.03.
+  const deep = made('deep');
+  test('deep', () => {
+    expect(deep.answer('excess')).toBeCloseTo(0.48, 9);
+    expect(deep.answer('straight')).toBeCloseTo(199.52, 9);
+    expect(deep.answer('verdict')).toBe('again');
+  });
+  slips(deep, [
+    ['sagIgnored', 'straight', 200],
+    ['sagTakenOff', 'straight', 194],
+    ['addedOn', 'straight', 200.48],
+    ['notSquared', 'excess', 0.08],
+    ['notByThree', 'excess', 1.44],
+    ['sagIgnored', 'verdict', 'take'],
+    ['againAnyway', 'verdict', null],
+  ]);
+  test('slight', () => {
+    expect(made('slight').answer('excess')).toBeCloseTo(0.03, 9);
+    expect(made('slight').answer('verdict')).toBe('take');
+    expect(made('slight').slipped('againAnyway', 'verdict')).toBe('again');
+    expect(made('slight').slipped('sagIgnored', 'straight')).toBeNull();
+  });
+  test('near a sixteenth, or next to nothing: drawn again', () => {
+    // 8 x 4.5156 / 600 = 0.060; 8 x 1.2656 / 600 = 0.017.
+    expect(made('slight', '2 1/8').plan).toBeNull();
+    expect(made('slight', '1 1/8').plan).toBeNull();
+  });
+});
+
 describe('hit and miss', () => {
   const made = (state: string, other: number, missed: number, alarms: number) =>
     job('hit-and-miss', { state, critical: 3, criticalMissed: 1, other, missed, alarms });

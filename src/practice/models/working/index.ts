@@ -18,6 +18,7 @@ import { stepAndGap } from './stepAndGap.ts';
 import { steps } from './steps.ts';
 import { strutAndRod } from './strutAndRod.ts';
 import { supportBeforeOpening } from './supportBeforeOpening.ts';
+import { tapeSag } from './tapeSag.ts';
 import { toolsForThePlace } from './toolsForThePlace.ts';
 import { whoCloses } from './whoCloses.ts';
 
@@ -43,6 +44,7 @@ export const working = {
   steps,
   'strut-and-rod': strutAndRod,
   'support-before-opening': supportBeforeOpening,
+  'tape-sag': tapeSag,
   'tools-for-the-place': toolsForThePlace,
   'who-closes': whoCloses,
 };
