@@ -78,7 +78,12 @@ describe('jumpers and anchors', () => {
       verdict: 'rework',
       mistake: 'held-twice',
     });
-    expect(finding(drawn, 'anchors', right.slice(0, 1)).verdict).toBe('rework');
+    // A section left out, a mark off every support, a mark more than 2 in out: none of them the support beside the middle.
+    expect(finding(drawn, 'anchors', right.slice(0, 1))).toMatchObject({ verdict: 'rework', mistake: null });
+    const off = right.map((mark, i) => (i === 0 ? { ...mark, at: mark.at + 3 } : mark));
+    expect(finding(drawn, 'anchors', off)).toMatchObject({ verdict: 'near', mistake: null });
+    const more = [...right, { ...right[0], at: (right[0]?.at ?? 0) + 9 }];
+    expect(finding(drawn, 'anchors', more)).toMatchObject({ verdict: 'rework', mistake: null });
   });
 });
 
@@ -132,6 +137,30 @@ describe('cutting plans', () => {
     expect(graded([{ ...first, pieces: [piece - 1, ...others] }, ...rest]).verdict).toBe('rework');
     const more = [{ ...first, pieces: [piece] }, { from: 'whole', pieces: others }, ...rest];
     expect(graded(more).mistake).toBe('any-open-length');
+  });
+});
+
+describe('remnants', () => {
+  const drawn = draw('pack-remnants', 'hand-2');
+  it('which plan of several is the key does not hang on the search', () => {
+    // Longest piece first into the first remnant, then length, after which all others find a place (worked by hand).
+    expect(drawn.right['plan']).toEqual([
+      { from: 'r1', pieces: [93.5] },
+      { from: 'r2', pieces: [130.5] },
+      { from: 'r3', pieces: [118.5] },
+      { from: 'whole', pieces: [138, 93] },
+      { from: 'whole', pieces: [78] },
+    ]);
+  });
+  it('what is left and what is drilled', () => {
+    // 240 − 93 1/2 − 93, less two cuts, one, none; ends: r1 and r3 keep one with holes, r2 none.
+    const left = (value: number) => finding(drawn, 'left', value);
+    expect([left(53.25).verdict, left(53.375).mistake, left(53.5).mistake]).toEqual([
+      'holds',
+      'one-saw-cut',
+      'saw-cuts-left-out',
+    ]);
+    expect([3, 6].map((n) => finding(drawn, 'drill', n).mistake)).toEqual(['new-cut-only', 'every-end']);
   });
 });
 

@@ -8,8 +8,15 @@ import type { Run, Support } from '../../../run/types.ts';
 import type { Say } from '../../../trade/answer.ts';
 import { fromInches, inches } from '../../../trade/length.ts';
 import { shortLength } from '../../../trade/shortLength.ts';
+import type { Ask } from '../../family.ts';
 import type { Answer, PlacedAt, World } from '../../model.ts';
 import { findingsIn, resolvedOf } from '../../runs/sound.ts';
+
+/** Inches along the leg within which a mark is held to stand at a place. */
+export const toleranceOf = (ask: Ask): number => ('tolerance' in ask ? ask.tolerance : 0);
+
+/** What is only a little out was meant for the place, and is near. */
+export const meantWithin = (ask: Ask): number => 2 * toleranceOf(ask);
 
 export const placed = (answer: Answer): readonly PlacedAt[] => answer as readonly PlacedAt[];
 

@@ -9,7 +9,7 @@ import { spanLimit } from '../../../run/spanLimit.ts';
 import type { Step } from '../../../trade/answer.ts';
 import { jumper } from '../../../trade/jumper.ts';
 import { inches, type Ticks } from '../../../trade/length.ts';
-import type { Family } from '../../family.ts';
+import type { Ask, Family } from '../../family.ts';
 import {
   type Answer,
   type Drawn,
@@ -23,7 +23,7 @@ import { DAMAGE_KINDS, type Damaged, type DamageKind, damagedSome } from '../../
 import { isSplice, length, number, rows, runFacts, word } from '../../runs/facts.ts';
 import { soundRun } from '../../runs/sound.ts';
 import { CARRIES, PAINTED, ROUTE, SPANS, SPLICES, WARMTH } from '../../runs/wants.ts';
-import { stripOf } from '../parts/placing.ts';
+import { meantWithin, stripOf } from '../parts/placing.ts';
 import { read } from '../parts/reads.ts';
 
 const wants = {
@@ -178,13 +178,12 @@ const longestSpan: FaultSlip = (plan) => {
   return alarmed(plan, [{ leg: first.leg, at, rule: 'span-too-long' }]);
 };
 
-/** Twice the tolerance of the families: what is only a little out was seen, and is near. */
-const SEEN = 12;
 const marks = (answer: Answer) => answer as readonly FaultAt[];
-const at = (one: FaultAt, other: FaultAt) => one.leg === other.leg && Math.abs(one.at - other.at) <= SEEN;
 
 /** What an answer shows: a rule taken for another, what was named without reason, then what was not looked at. */
-function blames({ named }: Plan, _: World, answer: Answer): readonly string[] {
+function blames({ named }: Plan, _: World, answer: Answer, ask: Ask): readonly string[] {
+  const seen = meantWithin(ask);
+  const at = (one: FaultAt, other: FaultAt) => one.leg === other.leg && Math.abs(one.at - other.at) <= seen;
   const given = marks(answer);
   const missing = named.filter((one) => !given.some((g) => at(g, one) && g.rule === one.rule));
   const extra = given.filter((g) => !named.some((one) => at(g, one) && g.rule === one.rule));

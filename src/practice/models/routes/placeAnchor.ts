@@ -7,11 +7,12 @@ import { fromMiddle } from '../../../run/sections.ts';
 import type { Step } from '../../../trade/answer.ts';
 import { fromInches, inches } from '../../../trade/length.ts';
 import { shortLength } from '../../../trade/shortLength.ts';
+import type { Ask } from '../../family.ts';
 import { type Answer, type Drawn, model, type PlacedAt, type Slip, type World } from '../../model.ts';
 import { runFacts } from '../../runs/facts.ts';
 import { soundRun } from '../../runs/sound.ts';
 import { ROUTE, SPANS, WARMTH } from '../../runs/wants.ts';
-import { mustResolve, placed, stripOf } from '../parts/placing.ts';
+import { mustResolve, placed, stripOf, toleranceOf } from '../parts/placing.ts';
 
 const wants = { ...ROUTE, ...SPANS, ...WARMTH } as const;
 
@@ -56,12 +57,12 @@ function plan(drawn: Drawn<typeof wants>, world: World): Plan | null {
 const marksOf = (held: readonly PlacedSupport[]): readonly PlacedAt[] =>
   held.map(({ leg, at }) => ({ leg, at: inches(at), what: 'anchor' }));
 
-const WITHIN = 2;
-const isAt = (mark: PlacedAt, support: PlacedSupport) =>
-  mark.leg === support.leg && Math.abs(mark.at - inches(support.at)) <= WITHIN;
+const standsAt = (ask: Ask) => (mark: PlacedAt, support: PlacedSupport) =>
+  mark.leg === support.leg && Math.abs(mark.at - inches(support.at)) <= toleranceOf(ask);
 
 /** One anchor a section, at a support nearest its middle, and nothing besides. */
-function holds({ resolved }: Plan, _: World, answer: Answer): boolean {
+function holds({ resolved }: Plan, _: World, answer: Answer, ask: Ask): boolean {
+  const isAt = standsAt(ask);
   const given = placed(answer);
   const sections = sliding(resolved);
   return (
@@ -94,7 +95,9 @@ const slips = {
   besideMiddle,
 };
 
-function blames({ resolved }: Plan, _: World, answer: Answer): readonly string[] {
+/** A section that is not held, or a mark off every support, shows no thought of which these are. */
+function blames({ resolved }: Plan, _: World, answer: Answer, ask: Ask): readonly string[] {
+  const isAt = standsAt(ask);
   const given = placed(answer);
   const counts = sliding(resolved).map(
     ({ supports }) => supports.filter((one) => given.some((mark) => isAt(mark, one))).length,

@@ -5,11 +5,12 @@ import type { Run } from '../../../run/types.ts';
 import type { Step } from '../../../trade/answer.ts';
 import { inches } from '../../../trade/length.ts';
 import { shortLength } from '../../../trade/shortLength.ts';
+import type { Ask } from '../../family.ts';
 import { type Answer, type Drawn, model, type PlacedAt, type Slip, type World } from '../../model.ts';
 import { runFacts } from '../../runs/facts.ts';
 import { soundRun } from '../../runs/sound.ts';
 import { CARRIES, PAINTED, ROUTE, SPANS, SPLICES, WARMTH } from '../../runs/wants.ts';
-import { mustResolve, placed, stripOf } from '../parts/placing.ts';
+import { meantWithin, mustResolve, placed, stripOf } from '../parts/placing.ts';
 
 const wants = { ...ROUTE, ...CARRIES, ...SPANS, ...WARMTH, ...SPLICES, ...PAINTED } as const;
 
@@ -71,12 +72,11 @@ const slips = {
   everywhere: (plan) => fittedAt(plan, () => true),
 } satisfies Readonly<Record<string, JumperSlip>>;
 
-/** Twice the tolerance of the family: what is only a little out was meant, and is near. */
-const MEANT = 12;
-function blames({ places }: Plan, _: World, answer: Answer): readonly string[] {
+function blames({ places }: Plan, _: World, answer: Answer, ask: Ask): readonly string[] {
+  const meant = meantWithin(ask);
   const given = placed(answer);
   const at = (place: JumperPlace) =>
-    given.some(({ leg, at: mark }) => leg === place.leg.leg && Math.abs(mark - inches(place.at)) <= MEANT);
+    given.some(({ leg, at: mark }) => leg === place.leg.leg && Math.abs(mark - inches(place.at)) <= meant);
   const left = new Set(places.flatMap((one) => (one.reason === null || at(one) ? [] : [one.reason])));
   const has = (...reasons: readonly JumperReason[]) => reasons.some((one) => left.has(one));
   return [
