@@ -17,7 +17,6 @@ const key = {
   sequential: 'passRule.sequential',
   wanted: 'passRule.wanted',
   ceiling: 'passRule.ceiling',
-  ceilingOne: 'passRule.ceilingOne',
   critical: 'passRule.critical',
   pass: 'passRule.pass',
   refuse: 'passRule.refuse',
@@ -70,7 +69,7 @@ function ownSays(rule: PassRule, n: number): readonly Say[] {
   return [
     { say: key.sequential, values: shares },
     { say: key.wanted, values: { ...shares, alpha: outOf100(alpha), beta: outOf100(beta) } },
-    ceiling === 1 ? { say: key.ceilingOne } : { say: key.ceiling, values: { ceiling } },
+    { say: key.ceiling, values: { ceiling } },
   ];
 }
 
