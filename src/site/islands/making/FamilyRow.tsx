@@ -7,6 +7,7 @@ import { hasNarrowables } from '../../making/narrowing.ts';
 import type { Tell } from '../../speak.ts';
 import { Example } from './Example.tsx';
 import { Narrow } from './Narrow.tsx';
+import { useSeen } from './useSeen.ts';
 
 interface Props {
   readonly family: Family;
@@ -24,12 +25,13 @@ interface Props {
 export function FamilyRow(props: Props) {
   const { family, pick, sheetId, place, practice, number, onPick, language, tell } = props;
   const [open, setOpen] = useState(false);
+  const [row, seen] = useSeen<HTMLLIElement>();
   const title = family.title[language.lang] ?? family.title['en'] ?? family.id;
   const asks = family.asks.length;
   const on = pick.draws > 0;
   const counts = Array.from({ length: MOST_DRAWS }, (_, k) => k + 1);
   return (
-    <li>
+    <li ref={row}>
       <div className="exercise">
         <label className="choice">
           <input
@@ -79,7 +81,7 @@ export function FamilyRow(props: Props) {
           )}
         </div>
       )}
-      {(open || on) && (
+      {(open || (on && seen)) && (
         <Example
           family={family}
           narrow={pick.narrow}
