@@ -3,7 +3,7 @@ import { readAnswers } from './answer.ts';
 import { brokenBy, type Cause, leftOutOf, oneMistake, partMistakes, twoMistakes } from './diagnose.ts';
 import { askOf, criticalIn, type Draw } from './draw.ts';
 import type { Ask, PartAsk } from './family.ts';
-import { type Found, said, type Verdict } from './gradeSays.ts';
+import { type Found, said, type Verdict } from './gradeWords.ts';
 import { kindOf } from './kinds/index.ts';
 import { type Parts, partHolds } from './kinds/job.ts';
 import type { Mark } from './kinds/marks.ts';
@@ -12,7 +12,7 @@ import { setOf } from './kinds/setOf.ts';
 import type { Answer, Answers, World } from './model.ts';
 import type { Language } from './words.ts';
 
-export type { Verdict } from './gradeSays.ts';
+export type { Verdict } from './gradeWords.ts';
 
 export interface Finding {
   readonly ask: string;

@@ -128,7 +128,7 @@ export default function PracticeSheet(props: Props) {
     });
   };
   const tape = (form: HTMLFormElement) => {
-    const stopped = heldBy(form);
+    const stopped = heldBy(form) ?? (Object.keys(answers).length === 0 ? 'nothing' : null);
     setHeld(stopped);
     if (stopped !== null) return;
     setTries((old) => [...old, answers]);

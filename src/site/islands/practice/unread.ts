@@ -1,11 +1,11 @@
 /** What keeps a draw from being taped: found in the form as it stands, so that no entry need report it. */
 
-export type Held = 'unread' | 'unmoved';
+export type Held = 'unread' | 'unmoved' | 'nothing';
 
 /**
  * `unread`: an entry is written but not read; the focus goes to it, for its own message says in words what to write.
  * `unmoved`: an order that nobody has touched, which is no answer; the focus stays, and the words stand beside the
- * button. `null`: nothing holds.
+ * button. `null`: nothing holds. (`nothing`, no entry at all, is for the page to tell: a tap too many is no try.)
  */
 export function heldBy(form: HTMLFormElement): Held | null {
   const unread = form.querySelector<HTMLElement>('[aria-invalid="true"]');
