@@ -2,8 +2,8 @@
 import { UNITS } from './family.ts';
 import { placedSays } from './kinds/place.ts';
 import { models } from './models/index.ts';
-import { passRuleSays } from './passRule/says.ts';
-import { tallySays } from './statistics/says.ts';
+import { passRuleSays } from './passRule/words.ts';
+import { tallySays } from './statistics/words.ts';
 
 const verdicts = [
   'holds',

@@ -5,7 +5,7 @@ import { parse } from 'yaml';
 import { clopperPearson } from '../../src/practice/passRule/interval.ts';
 import { ratesOf } from '../../src/practice/passRule/rates.ts';
 import { passRuleOf, ruleFaults, type SheetRule } from '../../src/practice/passRule/rule.ts';
-import { outOf100 } from '../../src/practice/passRule/says.ts';
+import { outOf100 } from '../../src/practice/passRule/words.ts';
 
 const text = readFileSync('content/pages/en/pass-rules.mdx', 'utf8');
 /** From one rule to the next. */

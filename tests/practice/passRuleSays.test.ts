@@ -8,7 +8,7 @@ import {
   saysOfDecision,
   saysOfRates,
   saysOfRule,
-} from '../../src/practice/passRule/says.ts';
+} from '../../src/practice/passRule/words.ts';
 import { language } from './means.ts';
 
 const wald: PassRule = { kind: 'sequential', p0: 0.6, p1: 0.85, alpha: 0.05, beta: 0.1, ceiling: 40 };

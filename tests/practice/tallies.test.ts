@@ -10,6 +10,9 @@ import { sheetTallies } from '../../src/practice/statistics/common.ts';
 import { kappa } from '../../src/practice/statistics/kappa.ts';
 import { decidePooled, pooledOf } from '../../src/practice/statistics/pooled.ts';
 import { type Brought, readBrought } from '../../src/practice/statistics/rawTries.ts';
+import { shareOf } from '../../src/practice/statistics/share.ts';
+import { tallies } from '../../src/practice/statistics/tally.ts';
+import { triesOf } from '../../src/practice/statistics/tries.ts';
 import {
   saysOfAgreement,
   saysOfItem,
@@ -18,10 +21,7 @@ import {
   saysOfShare,
   saysOfSheet,
   tallySays,
-} from '../../src/practice/statistics/says.ts';
-import { shareOf } from '../../src/practice/statistics/share.ts';
-import { tallies } from '../../src/practice/statistics/tally.ts';
-import { triesOf } from '../../src/practice/statistics/tries.ts';
+} from '../../src/practice/statistics/words.ts';
 import { GivenError } from '../../src/trade/given.ts';
 import { readLength, fromInches as toTicks } from '../../src/trade/length.ts';
 import { draw, language, practice, sheets } from './means.ts';

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import { passRuleOf } from '../../../practice/passRule/rule.ts';
-import { saysOfRule } from '../../../practice/passRule/says.ts';
+import { saysOfRule } from '../../../practice/passRule/words.ts';
 import type { Practice, Sheet } from '../../../practice/sheet.ts';
 import { sheetForm } from '../../../practice/sheetForm.ts';
 import type { Language } from '../../../practice/words.ts';

@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import { passRuleOf } from '../../../practice/passRule/rule.ts';
-import { saysOfDecision, saysOfRule } from '../../../practice/passRule/says.ts';
+import { saysOfDecision, saysOfRule } from '../../../practice/passRule/words.ts';
 import {
   type AnswersFile,
   type Practice,

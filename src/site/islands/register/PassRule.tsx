@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import { statedRates } from '../../../practice/passRule/rates.ts';
 import { passRuleOf } from '../../../practice/passRule/rule.ts';
-import { saysOfRates, saysOfRule } from '../../../practice/passRule/says.ts';
+import { saysOfRates, saysOfRule } from '../../../practice/passRule/words.ts';
 import { type Sheet, sheetPlaces } from '../../../practice/sheet.ts';
 import type { Speak } from '../../speak.ts';
 

@@ -140,12 +140,7 @@ export default function SetSheet({ lang, words, sheets, numbers, answerPage }: P
                   <DrawFigures draw={draw} world={world} language={language} small />
                   <div>
                     <h3>{shown.title}</h3>
-                    <p className="label">
-                      {tell(
-                        `setPage.asksCount${part.draws === 1 ? 'Draw' : ''}${shown.asks.length === 1 ? 'One' : ''}`,
-                        values,
-                      )}
-                    </p>
+                    <p className="label">{tell(countKey(part.draws, shown.asks.length), values)}</p>
                     {shown.asks
                       .filter((ask) => family.critical.includes(ask.id))
                       .map(({ id: ask, prompt }) => (
@@ -225,4 +220,10 @@ export default function SetSheet({ lang, words, sheets, numbers, answerPage }: P
       </div>
     </>
   );
+}
+
+/** Of so many draws, with so many asks each. */
+function countKey(draws: number, asks: number) {
+  if (draws === 1) return asks === 1 ? 'setPage.asksCountDrawOne' : 'setPage.asksCountDraw';
+  return asks === 1 ? 'setPage.asksCountOne' : 'setPage.asksCount';
 }

@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
-import { saysOfMistakes, saysOfShare } from '../../../practice/statistics/says.ts';
 import { tallies } from '../../../practice/statistics/tally.ts';
+import { saysOfMistakes, saysOfShare } from '../../../practice/statistics/words.ts';
 import type { Speak, Tell } from '../../speak.ts';
 import type { Graded } from './useTries.ts';
 

@@ -1,7 +1,7 @@
 import { useId, useMemo, useState } from 'react';
-import { outOf100 } from '../../../practice/passRule/says.ts';
+import { outOf100 } from '../../../practice/passRule/words.ts';
 import { decidePooled, pooledOf } from '../../../practice/statistics/pooled.ts';
-import { saysOfPooled } from '../../../practice/statistics/says.ts';
+import { saysOfPooled } from '../../../practice/statistics/words.ts';
 import type { Speak, Tell } from '../../speak.ts';
 import type { Graded } from './useTries.ts';
 

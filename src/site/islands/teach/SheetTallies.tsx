@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import { sheetTallies } from '../../../practice/statistics/common.ts';
-import { saysOfItem, saysOfShare, saysOfSheet } from '../../../practice/statistics/says.ts';
+import { saysOfItem, saysOfShare, saysOfSheet } from '../../../practice/statistics/words.ts';
 import { sheetName } from '../../sheetName.ts';
 import type { Speak, Tell } from '../../speak.ts';
 import type { Graded } from './useTries.ts';

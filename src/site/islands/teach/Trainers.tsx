@@ -1,6 +1,6 @@
 import { useId, useState } from 'react';
 import { kappa } from '../../../practice/statistics/kappa.ts';
-import { saysOfAgreement } from '../../../practice/statistics/says.ts';
+import { saysOfAgreement } from '../../../practice/statistics/words.ts';
 import type { SiteKey, Speak, Tell } from '../../speak.ts';
 import { TextField } from '../TextField.tsx';
 

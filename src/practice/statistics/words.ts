@@ -1,6 +1,6 @@
 /** Tallies in words. Small numbers are said plainly: n and interval, never a share alone. */
 import type { Say } from '../../trade/answer.ts';
-import { outOf100, saysOfDecision, saysOfHeld } from '../passRule/says.ts';
+import { outOf100, saysOfDecision, saysOfHeld } from '../passRule/words.ts';
 import type { SheetTally } from './common.ts';
 import type { Figure, Why } from './figure.ts';
 import type { Agreement } from './kappa.ts';
