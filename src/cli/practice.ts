@@ -15,14 +15,12 @@ import { practiceOf } from '../schema/practice.ts';
 import { answersInput } from '../schema/sheet.ts';
 import { FIRST_LANGUAGE, speaker } from '../schema/words.ts';
 import { type Fault, GivenError } from '../trade/given.ts';
-import { contentFiles } from './contentFiles.ts';
 import { bad, plain } from './envelope.ts';
+import { familyIds, practiceFiles } from './practiceFiles.ts';
 import type { Call, Group, Outcome, Verb } from './verb.ts';
 
 /** Form and colours of a figure that goes into a file. */
 const how = { form: 'desk', palette: paperPalette } as const;
-/** Only these files are read; what others say of them is for content check. */
-const NEEDED = /^content\/(?:catalogue|rules|sources|tasks|tickets|scenarios|sheets|words)\//;
 const MOST_SEEDS = 100_000;
 
 interface Content {
@@ -33,8 +31,9 @@ interface Content {
   readonly faults: readonly FileFault[];
 }
 
-function readContent(): Content {
-  const { library, faults } = readLibrary(contentFiles().filter((f) => NEEDED.test(f.path)));
+/** @param ids  families that are asked for; left out, all */
+function readContent(ids?: readonly string[]): Content {
+  const { library, faults } = readLibrary(practiceFiles(ids));
   return {
     practice: practiceOf(library),
     languages: new Map([...library.words].map(([lang, words]) => [lang, { lang, speak: speaker(words) }])),
@@ -47,8 +46,8 @@ function familyOf(id: string, { practice, faults }: Content): Family | readonly 
   if (family !== undefined) return family;
   const own = faults.filter((f) => f.file === `content/scenarios/${id}.yaml`);
   if (own.length > 0) return own;
-  const known = [...practice.families.keys()].sort().join(', ');
-  return [{ field: 'ID', value: id, message: 'there is no such family', todo: `name one of ${known}` }];
+  const todo = `name one of ${familyIds().join(', ')}`;
+  return [{ field: 'ID', value: id, message: 'there is no such family', todo }];
 }
 
 function languageOf(lang: string, { languages }: Content): Language | readonly Fault[] {
@@ -66,7 +65,7 @@ function drawOfCall(
 ): Pick<Content, 'practice'> & { readonly language: Language; readonly draw: Draw } {
   const [id = ''] = call.words;
   const seed = call.text('seed');
-  const content = readContent();
+  const content = readContent([id]);
   const language = languageOf(call.text('lang') ?? FIRST_LANGUAGE, content);
   const family = familyOf(id, content);
   const missing: Fault = {
@@ -220,7 +219,7 @@ const prove: Verb = {
     'Exit 0: no fault. Exit 1: faults (the answer is still ok:true).',
   ],
   run: (call): Outcome => {
-    const content = readContent();
+    const content = readContent(call.words.length > 0 ? call.words : undefined);
     const seeds = seedsOf(call);
     const ids = call.words.length > 0 ? call.words : [...content.practice.families.keys()];
     const found = ids.map((id) => familyOf(id, content));
