@@ -695,6 +695,7 @@ test('a torn file is mended on the page, and its end saved', async () => {
 test('with every part open the page is usable by anyone, and never scrolls sideways', async () => {
   const page = await desk((await twoDevices()).files, owner, 'office-2');
   await page.setViewportSize({ width: 360, height: 740 });
+  await page.locator('[id^="drill-"] > summary').first().waitFor();
   for (const summary of await page.locator('[id^="drill-"] > summary').all()) await summary.click();
   await form(page, 'Retire a key').getByLabel('Which key').selectOption(kd.publicKey);
   await form(page, 'Retire a key').getByRole('button', { name: 'Sign the retirement' }).click();
