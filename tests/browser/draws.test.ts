@@ -17,8 +17,8 @@ import type * as InPage from './drawsInPage.ts';
 import { handOver } from './drawsInPage.ts';
 import { modulePage, moduleText } from './modules.ts';
 
-/** A short one, one of a sheet, and one with signs beyond the first plane. */
-const seeds = ['1', '4172', 'measure-and-mark/12/5', 'Año 4 · ✂ 🪚'];
+/** One of a sheet, and one with signs beyond the first plane. */
+const seeds = ['measure-and-mark/12/5', 'Año 4 · ✂ 🪚'];
 
 const { library } = readLibrary(contentFiles());
 const { families, world } = practiceOf(library);
