@@ -185,7 +185,8 @@ const LAID: readonly AskKind[] = ['place', 'faults', 'sticks', 'job'];
 const laid = [...families.values()]
   .filter((family) => kindsOf(family).some((kind) => LAID.includes(kind)))
   // Families of one model are answered alike.
-  .filter((family, k, all) => all.findIndex(({ model }) => model === family.model) === k);
+  .filter((family, k, all) => all.findIndex(({ model }) => model === family.model) === k)
+  .slice(0, 3);
 
 test.each(laid.map(({ id }) => id))(
   '%s: what the engine says is right can be given by keyboard, and holds',
