@@ -170,11 +170,7 @@ describe('a practice page', () => {
     await second.fill('7.25');
     await page.getByRole('button', { name: tell('practicePage.tape') }).click();
     // The day stands there only once the try was kept.
-    await page
-      .locator('.comes-again')
-      .getByText(/^This sheet comes again/)
-      .first()
-      .waitFor();
+    await page.locator('.comes-again', { hasText: /^This sheet comes again/ }).waitFor();
     const before = await page.locator('.comes-again').textContent();
     expect(before?.trim()).not.toBe(tell('practiceList.whatNext'));
     expect(slips).toEqual([]);

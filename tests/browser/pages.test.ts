@@ -173,7 +173,7 @@ describe('without script', () => {
 
 /** Sheets that carry training values; no other page warns, so that the warning keeps its weight. */
 const carriesTraining = (page: string) =>
-  /install\/(t\d|cut|fill|sums\/(mark|span|expansion)\/)|practice\/(?!kept)[a-z]|witness\/paper\/t|\/(set|answer|run)\/$/.test(
+  /install\/(t\d|cut|fill|sums\/(mark|span|expansion)\/)|practice\/(?!kept)[a-z]|witness\/paper\/t|\/(set|sheet|answer|run)\/$/.test(
     page,
   );
 

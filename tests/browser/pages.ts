@@ -22,17 +22,21 @@ const alike = ['en/crew/person/', 'en/crew/task/', 'en/witness/paper/', 'en/prac
 /** Not made as the others beside it. */
 const apart = ['en/practice/kept/'];
 
-/**
- * Pages to be walked in a browser: every page, but of those made alike the longest, the shortest and the first only.
- * What is read from the files themselves is asked of all.
- */
+/** Of those made alike the longest, the shortest and the first only. */
+function fewOf(start: string): readonly string[] {
+  const all = builtPages
+    .filter((page) => page.startsWith(start) && page !== start && !apart.includes(page))
+    .map((page) => ({ page, size: htmlOf(page).length }));
+  const [first, ...others] = all;
+  const bySize = others.sort((a, b) => a.size - b.size);
+  return [first, bySize[0], bySize.at(-1)].flatMap((one) => one?.page ?? []);
+}
+
+const few = new Map(alike.map((start) => [start, fewOf(start)]));
+
+/** Pages to be walked in a browser: every page, but of those made alike a few. What is read from the files is asked of all. */
 export const walkedPages: readonly string[] = builtPages.filter((page) => {
   if (apart.includes(page)) return true;
   const kind = alike.find((start) => page.startsWith(start) && page !== start);
-  if (kind === undefined) return true;
-  const [first, ...others] = builtPages.filter(
-    (one) => one.startsWith(kind) && one !== kind && !apart.includes(one),
-  );
-  const bySize = others.sort((a, b) => htmlOf(a).length - htmlOf(b).length);
-  return [first, bySize[0], bySize.at(-1)].includes(page);
+  return kind === undefined || few.get(kind)?.includes(page) === true;
 });

@@ -153,7 +153,7 @@ describe.each(cases)('%s', (kind, made) => {
     expect(await violations(page)).toEqual([]);
     const before = await page.locator('section.answer .huge').textContent();
     await page.reload({ waitUntil: 'networkidle' });
-    await page.getByText('first try').waitFor();
+    await page.locator('section.answer', { hasText: 'first try' }).waitFor();
     expect(await page.locator('section.answer .huge').textContent()).toBe(before);
     // Taped again as it stands, it is the same answer: nothing of it was lost.
     expect(await tape(page, keys)).toBe(before);
