@@ -25,15 +25,18 @@ export interface ActField {
   readonly start?: string;
 }
 
-/** What an act needs beside the register: grading again. */
+/** What an act needs beside the register. */
 export interface Means {
-  readonly regrade: Regrade;
+  /** Grades answers again; undefined until it is fetched, and then an act that grades has no form yet. */
+  readonly regrade: Regrade | undefined;
 }
 
 export interface Act {
   readonly id: string;
   readonly title: SiteKey;
   readonly button: SiteKey;
+  /** It grades answers again. */
+  readonly grades?: true;
   readonly done: SiteKey;
   /** Why it cannot be signed on this device now; `undefined` when it can. */
   readonly bar: (looking: Looking) => SiteKey | undefined;

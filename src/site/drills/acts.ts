@@ -1,4 +1,5 @@
 /** Every act that the register's page signs, as data. What each may and does is the register's (../../register/acts). */
+
 import { assigned, assignedFaults } from '../../register/acts/assigned.ts';
 import { correct, correctFaults } from '../../register/acts/correct.ts';
 import { erase, eraseFaults } from '../../register/acts/erase.ts';
@@ -9,6 +10,7 @@ import { takeOver, takeOverFaults } from '../../register/acts/takeOver.ts';
 import { ticket, ticketFaults } from '../../register/acts/ticket.ts';
 import { withdraw, withdrawFaults } from '../../register/acts/withdraw.ts';
 import type { Json } from '../../register/canonical.ts';
+import type { Regrade } from '../../register/checks.ts';
 import { samePerson } from '../../register/demands.ts';
 import { latest } from '../../register/order.ts';
 import { readJson } from '../../register/strictJson.ts';
@@ -17,7 +19,7 @@ import { spokenName } from '../people.ts';
 import { shortKey } from '../shortKey.ts';
 import type { SiteKey } from '../speak.ts';
 import { instantText } from '../zoned.ts';
-import { type Act, type ActField, signs, type Values } from './act.ts';
+import { type Act, type ActField, type Means, signs, type Values } from './act.ts';
 import { settleOptions } from './branches.ts';
 import { devicesOf, keysInUse } from './devices.ts';
 import { ageText, dayOf, entryOptions, entryText, signerName } from './entries.ts';
@@ -239,11 +241,18 @@ function evidenceOf(text: string): Json {
   }
 }
 
+function regradeOf({ regrade }: Means): Regrade {
+  // Its form is not there before (`grades`).
+  if (regrade === undefined) throw new Error('what grades answers is not fetched yet');
+  return regrade;
+}
+
 const correcting: Act = {
   id: 'correct',
   title: 'drills.mendEvidence',
   button: 'drills.mendNow',
   done: 'drills.mended',
+  grades: true,
   bar: needsKey,
   fields: (looking, values) => [
     personPick(looking),
@@ -261,8 +270,8 @@ const correcting: Act = {
       evidence: evidenceOf(values['evidence'] ?? ''),
       why: values['why'] ?? '',
     }),
-    (judged, given, writing, { regrade }) => correctFaults(judged, given, writing, regrade),
-    (judged, given, writing, { regrade }) => correct(judged, given, writing, regrade),
+    (judged, given, writing, means) => correctFaults(judged, given, writing, regradeOf(means)),
+    (judged, given, writing, means) => correct(judged, given, writing, regradeOf(means)),
   ),
 };
 

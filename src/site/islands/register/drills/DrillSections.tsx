@@ -30,10 +30,7 @@ export function DrillSections(props: DrillsProps) {
   const { device, map, lang, drillsPage, refresh, speak, tell } = props;
   const { opened, key, people } = device;
   const grader = useLater(loadGrader);
-  const means = useMemo(
-    (): Means | undefined => (grader === null ? undefined : { regrade: grader.regradeIn(lang) }),
-    [grader, lang],
-  );
+  const means = useMemo((): Means => ({ regrade: grader?.regradeIn(lang) }), [grader, lang]);
   const looking: Looking = useMemo(
     () => ({
       judged: opened.judged,
@@ -46,10 +43,12 @@ export function DrillSections(props: DrillsProps) {
     }),
     [opened, map, people, key, speak, tell],
   );
-  if (means === undefined) return <p role="status">{tell('drills.reading')}</p>;
-  const form = (name: keyof typeof acts) => (
-    <ActForm act={acts[name]} device={device} looking={looking} means={means} refresh={refresh} />
-  );
+  const form = (name: keyof typeof acts) =>
+    acts[name].grades === true && means.regrade === undefined ? (
+      <p role="status">{tell('drills.reading')}</p>
+    ) : (
+      <ActForm act={acts[name]} device={device} looking={looking} means={means} refresh={refresh} />
+    );
   const waiting = waitingToSettle(looking);
   const part = (title: SiteKey, line: SiteKey, drill: string, what: () => ReactNode, count = 0) => (
     <Part title={tell(title)} drill={drill} count={count}>
