@@ -1,17 +1,16 @@
 /** `trayhand practice …`: draws, their keys, grading and proofs. */
 import { paperPalette } from '../drawing/palette.ts';
 import { type Draw, drawOf } from '../practice/draw.ts';
-import { type Family, kindsOf } from '../practice/family.ts';
+import { type AuthoredFamily, kindsOf } from '../practice/family.ts';
 import { seedFault } from '../practice/generator.ts';
 import { gradeDraw } from '../practice/grade.ts';
 import { keyOf } from '../practice/key.ts';
 import { LAID_OUT_SEEDS, PROOF_SEEDS, proveFamily, seedsFor } from '../practice/prove.ts';
-import type { Practice } from '../practice/sheet.ts';
 import { showDraw } from '../practice/show.ts';
 import { type Language, textOf } from '../practice/words.ts';
 import { check } from '../schema/faults.ts';
 import { type FileFault, readLibrary } from '../schema/library.ts';
-import { practiceOf } from '../schema/practice.ts';
+import { type AuthoredPractice, practiceOf } from '../schema/practice.ts';
 import { answersInput } from '../schema/sheet.ts';
 import { FIRST_LANGUAGE, speaker } from '../schema/words.ts';
 import { type Fault, GivenError } from '../trade/given.ts';
@@ -24,7 +23,7 @@ const how = { form: 'desk', palette: paperPalette } as const;
 const MOST_SEEDS = 100_000;
 
 interface Content {
-  readonly practice: Practice;
+  readonly practice: AuthoredPractice;
   /** Every language of content/words, by its key. */
   readonly languages: ReadonlyMap<string, Language>;
   /** Faults of families that could not be read. */
@@ -41,7 +40,7 @@ function readContent(ids?: readonly string[]): Content {
   };
 }
 
-function familyOf(id: string, { practice, faults }: Content): Family | readonly Fault[] {
+function familyOf(id: string, { practice, faults }: Content): AuthoredFamily | readonly Fault[] {
   const family = practice.families.get(id);
   if (family !== undefined) return family;
   const own = faults.filter((f) => f.file === `content/scenarios/${id}.yaml`);
@@ -83,7 +82,7 @@ function drawOfCall(
   return {
     practice: content.practice,
     language: language as Language,
-    draw: drawOf(family as Family, seed ?? '', content.practice.world),
+    draw: drawOf(family as AuthoredFamily, seed ?? '', content.practice.world),
   };
 }
 
@@ -230,7 +229,7 @@ const prove: Verb = {
     ];
     if (faults.length > 0) return { json: bad(faults), exit: 2 };
     const means = { world: content.practice.world, languages: [...content.languages.values()], how };
-    const families = (found as readonly Family[]).map((family) =>
+    const families = (found as readonly AuthoredFamily[]).map((family) =>
       proveFamily(family, (seeds as number | undefined) ?? seedsFor(family, means.world), means),
     );
     return { json: plain({ families }), exit: families.every((f) => f.faults.length === 0) ? 0 : 1 };

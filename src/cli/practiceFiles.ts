@@ -14,15 +14,17 @@ export const familyIds = (): readonly string[] =>
     .flatMap(({ path }) => familyIn(path) ?? [])
     .sort();
 
-/** @param ids  families that are wanted; left out, all of them */
-export const practiceFiles = (ids?: readonly string[]): readonly ContentFile[] =>
-  contentFiles().filter(({ path }) => {
+/** @param wanted  ids of families, or those that the sheets name: all that evidence can be about; left out, all of them */
+export function practiceFiles(wanted?: readonly string[] | 'on sheets'): readonly ContentFile[] {
+  const files = contentFiles();
+  const ids = wanted === 'on sheets' ? familiesOnSheets(files) : wanted;
+  return files.filter(({ path }) => {
     const id = familyIn(path);
     return NEEDED.test(path) && (id === undefined || ids === undefined || ids.includes(id));
   });
+}
 
-/** Families that the sheets of the content name: all that evidence can be about. */
-export const familiesOnSheets = (): readonly string[] =>
-  contentFiles()
+const familiesOnSheets = (files: readonly ContentFile[]): readonly string[] =>
+  files
     .filter(({ path }) => path.startsWith('content/sheets/'))
     .flatMap(({ text }) => [...text.matchAll(/\bfamily: *['"]?([a-z0-9-]+)/g)].map(([, id = '']) => id));

@@ -198,6 +198,10 @@ export interface Family {
   readonly givens: readonly GivenLine[];
   readonly asks: readonly Ask[];
   readonly mistakes: readonly Mistake[];
+}
+
+/** A family as its author hands it in: with a seed that he has worked, which only the proofs ask for. */
+export interface AuthoredFamily extends Family {
   readonly worked: Worked;
 }
 

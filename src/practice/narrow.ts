@@ -23,13 +23,14 @@ export function sizeOf(parameter: Parameter): number {
   return range === undefined ? 1 : Math.floor((range.to - range.from) / range.step + 1e-9) + 1;
 }
 
-interface Range {
+export interface Range {
   readonly from: number;
   readonly to: number;
   readonly step: number;
 }
 
-function rangeOf(parameter: Parameter): Range | undefined {
+/** Between what and in which steps a seed chooses a number; undefined where it chooses none. */
+export function rangeOf(parameter: Parameter): Range | undefined {
   if ('length' in parameter) return parameter.length;
   if ('decimal' in parameter) return parameter.decimal;
   return 'whole' in parameter ? { ...parameter.whole, step: 1 } : undefined;

@@ -7,7 +7,7 @@ import { formatLength, inches, tryLength } from '../trade/length.ts';
 import { askedIn } from './answer.ts';
 import { answersApart } from './apart.ts';
 import { criticalIn, type Draw, drawOf } from './draw.ts';
-import type { Ask, Family, Parameter, Unit } from './family.ts';
+import type { Ask, AuthoredFamily, Family, Parameter, Unit } from './family.ts';
 import { gradeDraw } from './grade.ts';
 import { keyOf } from './key.ts';
 import { kindOf } from './kinds/index.ts';
@@ -57,7 +57,7 @@ function numbersVary(parameters: Readonly<Record<string, Parameter>>): boolean {
   });
 }
 
-export function proveFamily(family: Family, seeds: number, means: ProofMeans): Proof {
+export function proveFamily(family: AuthoredFamily, seeds: number, means: ProofMeans): Proof {
   const faults: ProofFault[] = [];
   const seen = new Set<string>();
   const made = new Set<string>();
@@ -211,7 +211,7 @@ function lengthsIn(text: string): readonly number[] {
 }
 
 /** The author's own seed: the givens he read, and his answers, hold against the program. */
-function workedFaults(family: Family, { world, languages, how }: ProofMeans): readonly ProofFault[] {
+function workedFaults(family: AuthoredFamily, { world, languages, how }: ProofMeans): readonly ProofFault[] {
   const { seed, givens, answers } = family.worked;
   const fault = (cause: string): ProofFault => ({ seed, cause: `worked by hand: ${cause}` });
   const language = languages[0];

@@ -68,6 +68,8 @@ export interface SheetPlace {
   readonly place: number;
   readonly family: string;
   readonly seed: string;
+  /** What the sheet narrows of the family there. */
+  readonly narrow?: Narrowing;
 }
 
 /** The decision (`held` of `n` draws, with the interval), and what it rests on. */
@@ -99,8 +101,13 @@ export function sheetSeed(sheet: string, bench: number, place: number): string {
 /** Every place of a sheet at a bench, in order. */
 export function sheetPlaces(sheet: Pick<Sheet, 'id' | 'families'>, bench: number): readonly SheetPlace[] {
   return sheet.families
-    .flatMap(({ family, draws }) => Array.from({ length: draws }, () => family))
-    .map((family, i) => ({ place: i + 1, family, seed: sheetSeed(sheet.id, bench, i + 1) }));
+    .flatMap((part) => Array.from({ length: part.draws }, () => part))
+    .map(({ family, narrow }, i) => ({
+      place: i + 1,
+      family,
+      seed: sheetSeed(sheet.id, bench, i + 1),
+      ...(narrow === undefined ? {} : { narrow }),
+    }));
 }
 
 /** The draws of a sheet at a bench. */
@@ -109,11 +116,10 @@ export function sheetDraws(
   bench: number,
   { families, world }: Practice,
 ): readonly (SheetPlace & { readonly draw: Draw })[] {
-  const narrow = sheet.families.flatMap((part) => Array.from({ length: part.draws }, () => part.narrow));
-  return sheetPlaces(sheet, bench).map((place, i) => {
+  return sheetPlaces(sheet, bench).map((place) => {
     const family = families.get(place.family);
     if (family === undefined) throw new Error(`${sheet.id}: no family ${place.family}`);
-    return { ...place, draw: drawOf(narrowed(family, narrow[i]), place.seed, world) };
+    return { ...place, draw: drawOf(narrowed(family, place.narrow), place.seed, world) };
   });
 }
 

@@ -1,4 +1,5 @@
 /** What the practice room takes from the library, and what must hold between families, sheets and tasks. */
+import type { AuthoredFamily } from '../practice/family.ts';
 import type { WorldData } from '../practice/model.ts';
 import { models } from '../practice/models/index.ts';
 import { narrowFaults } from '../practice/narrow.ts';
@@ -9,11 +10,16 @@ import { type Entries, idsOf, type Library, type Lost } from './shelves.ts';
 import { NOTHING_ADOPTED } from './site.ts';
 import { tradeTablesOf } from './tradeTables.ts';
 
+/** Practice with what authors hand in beside their families: what the proofs ask for. */
+export interface AuthoredPractice extends Practice {
+  readonly families: ReadonlyMap<string, AuthoredFamily>;
+}
+
 /**
  * Families, sheets and tables for drawing and grading.
  * @throws {Error} when the library lacks a table of fill; content check finds that first
  */
-export function practiceOf(library: Library): Practice {
+export function practiceOf(library: Library): AuthoredPractice {
   return {
     families: library.scenarios,
     sheets: library.sheets,

@@ -3,7 +3,7 @@
  * and knows is in src/practice/models.
  */
 import { z } from 'zod';
-import { type Family, type OrderAsk, type Parameter, PLACED, UNITS } from '../practice/family.ts';
+import { type AuthoredFamily, type OrderAsk, type Parameter, PLACED, UNITS } from '../practice/family.ts';
 import type { AnyModel, Want } from '../practice/model.ts';
 import { models } from '../practice/models/index.ts';
 import { inches } from '../trade/length.ts';
@@ -305,5 +305,5 @@ function wantText(want: Want): string {
 
 /** A family as the core takes it; the compiler holds the two against each other. */
 export type FamilyFile = z.output<typeof familyShape>;
-const asFamily = (file: FamilyFile): Family => file;
+const asFamily = (file: FamilyFile): AuthoredFamily => file;
 void asFamily;

@@ -1,9 +1,9 @@
 /** Practice families of the works, and the numbers of their sheets. */
-import type { Family } from '../practice/family.ts';
+import type { AuthoredFamily } from '../practice/family.ts';
 import type { Library } from '../schema/library.ts';
 
 /** In the order of the tasks they exercise first, then of their numbers. */
-export const familiesOf = (library: Library): readonly Family[] =>
+export const familiesOf = (library: Library): readonly AuthoredFamily[] =>
   [...library.scenarios.values()].sort((a, b) => {
     const [one = '', other = ''] = [a.tasks[0], b.tasks[0]];
     return one === other ? a.number - b.number : one < other ? -1 : 1;

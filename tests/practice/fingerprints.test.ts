@@ -3,7 +3,7 @@
  * tests/references/fingerprints.json; `npm run fingerprints` adds those of new families and changes none.
  */
 import { describe, expect, test } from 'vitest';
-import type { Family } from '../../src/practice/family.ts';
+import type { AuthoredFamily } from '../../src/practice/family.ts';
 import { GENERATOR } from '../../src/practice/generator.ts';
 import { type Fingerprint, fingerprintOf, keptFingerprints, withNew } from '../../src/setup/fingerprints.ts';
 import { families, family, language, world } from './means.ts';
@@ -36,7 +36,8 @@ test.each(all)('$id draws what it drew when it was published', (one) => {
 describe('a fingerprint tells', () => {
   const first = family('cut-with-insertion');
   const before = fingerprintOf(first, world, language);
-  const changed = (change: Partial<Family>) => fingerprintOf({ ...first, ...change }, world, language);
+  const changed = (change: Partial<AuthoredFamily>) =>
+    fingerprintOf({ ...first, ...change }, world, language);
 
   test('nothing of what no draw shows', () =>
     expect(changed({ number: first.number + 1, worked: { ...first.worked, sum: [] } })).toEqual(before));
@@ -65,7 +66,7 @@ describe('a fingerprint tells', () => {
 
 describe('taking fingerprints', () => {
   const print = (name: string): Fingerprint => ({ draws: `d-${name}`, words: `w-${name}` });
-  const some = ['a', 'b', 'c'].map((id) => ({ id }) as Family);
+  const some = ['a', 'b', 'c'].map((id) => ({ id }) as AuthoredFamily);
   const before = { v: 1, generator: GENERATOR, families: { b: print('old'), gone: print('gone') } } as const;
 
   test('adds what is new, changes nothing, forgets nothing', () =>

@@ -2,7 +2,7 @@
 import { contentFiles } from '../../src/cli/contentFiles.ts';
 import { paperPalette } from '../../src/drawing/palette.ts';
 import { type Draw, drawOf } from '../../src/practice/draw.ts';
-import type { Family } from '../../src/practice/family.ts';
+import type { AuthoredFamily } from '../../src/practice/family.ts';
 import { type Finding, gradeDraw } from '../../src/practice/grade.ts';
 import type { Answer, AnyPlan } from '../../src/practice/model.ts';
 import { models } from '../../src/practice/models/index.ts';
@@ -17,7 +17,7 @@ export const language = { lang: 'en', speak: speaker(library.words.get('en') ?? 
 export const how = { form: 'desk', palette: paperPalette } as const;
 export const means = { world, languages: [language], how };
 
-export function family(id: string): Family {
+export function family(id: string): AuthoredFamily {
   const found = families.get(id);
   if (found === undefined) throw new Error(`no family ${id}`);
   return found;

@@ -1,5 +1,5 @@
 /** A page fetches the one file of its family's model, by the model's name; so each has a file of its own, with it alone. */
-import { readdirSync, readFileSync } from 'node:fs';
+import { readdirSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { models } from '../../src/practice/models/index.ts';
 import { modelFile } from '../../src/practice/proofs.ts';
@@ -30,14 +30,4 @@ test.each([...models])('%s has a file of its own', async (name, model) => {
 test('every file is a model’s', () => {
   const named = [...models.keys()].map(modelFile).sort();
   expect(files.map(({ name }) => name).sort()).toEqual(named);
-});
-
-test('no model imports another: what is shared is in parts/', () => {
-  const between = files.flatMap(({ folder, name }) => {
-    const text = readFileSync(new URL(`${folder}/${name}`, root), 'utf8');
-    return [...text.matchAll(/from '(\.\/|\.\.\/(?!parts\/|\.\.))[^']*'/g)].map(
-      ([found]) => `${folder}/${name} ${found}`,
-    );
-  });
-  expect(between).toEqual([]);
 });

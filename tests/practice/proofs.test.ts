@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { hashesNow, readRecord } from '../../src/cli/proofHashes.ts';
-import type { Family } from '../../src/practice/family.ts';
+import type { AuthoredFamily } from '../../src/practice/family.ts';
 import {
   type ProofRecord,
   proofFaults,
@@ -35,10 +35,11 @@ describe('proofs, run for real', () => {
 
 describe('a family that is wrong is found', () => {
   const cut = family('cut-with-insertion');
-  const causes = (wrong: Family, seeds = 20) => proveFamily(wrong, seeds, means).faults.map((f) => f.cause);
-  const ask = (id: string, change: object): Family => ({
+  const causes = (wrong: AuthoredFamily, seeds = 20) =>
+    proveFamily(wrong, seeds, means).faults.map((f) => f.cause);
+  const ask = (id: string, change: object): AuthoredFamily => ({
     ...cut,
-    asks: cut.asks.map((a) => (a.id === id ? { ...a, ...change } : a)) as Family['asks'],
+    asks: cut.asks.map((a) => (a.id === id ? { ...a, ...change } : a)) as AuthoredFamily['asks'],
   });
 
   test('answers out of range', () => {
@@ -53,7 +54,7 @@ describe('a family that is wrong is found', () => {
 
   test('a text that shows the answer', () => {
     // One distance and kind of ends only, so that a text can give its answer away: 60 + 5 + 5.
-    const one: Family = {
+    const one: AuthoredFamily = {
       ...cut,
       parameters: {
         ...cut.parameters,

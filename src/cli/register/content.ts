@@ -14,7 +14,7 @@ import { isBodyPath } from '../../register/paths.ts';
 import type { TaskMap } from '../../register/taskMap.ts';
 import { speakerOver } from '../../trade/say.ts';
 import { contentFiles } from '../contentFiles.ts';
-import { familiesOnSheets, practiceFiles } from '../practiceFiles.ts';
+import { practiceFiles } from '../practiceFiles.ts';
 
 /** The site's own task map. */
 export async function siteMap(): Promise<TaskMap> {
@@ -57,7 +57,7 @@ export async function sitePractice(): Promise<() => { practice: Practice; langua
   const { practiceOf } = await import('../../schema/practice.ts');
   const { speaker } = await import('../../schema/words.ts');
   return () => {
-    const { library } = readLibrary(practiceFiles(familiesOnSheets()));
+    const { library } = readLibrary(practiceFiles('on sheets'));
     const speak = speaker(library.words.get('en') ?? new Map());
     return { practice: practiceOf(library), language: { lang: 'en', speak } };
   };

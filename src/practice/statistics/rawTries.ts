@@ -106,15 +106,14 @@ function answeredOn(name: string, file: AnswersFile, sheets: ReadonlyMap<string,
   const key = sheetKey(file);
   const sheet = sheets.get(key);
   const places = sheet === undefined ? [] : sheetPlaces(sheet, file.bench);
-  const narrows =
-    sheet?.families.flatMap((part) => Array.from({ length: part.draws }, () => part.narrow)) ?? [];
   const given = file.answers.filter(({ answers }) => Object.keys(answers).length > 0);
   return given.map(({ family, seed, answers }): RawTry => {
     const raw = { name, who: personNamed(file.person), family, seed, answers };
     if (sheet === undefined) return { ...raw, left: 'no such sheet' };
-    const place = places.find((one) => one.family === family && one.seed === seed)?.place;
-    if (place === undefined) return { ...raw, left: 'not of this sheet' };
-    return { ...raw, narrow: narrows[place - 1], on: { sheet: key, bench: file.bench, place } };
+    const found = places.find((one) => one.family === family && one.seed === seed);
+    if (found === undefined) return { ...raw, left: 'not of this sheet' };
+    const { narrow, place } = found;
+    return { ...raw, narrow, on: { sheet: key, bench: file.bench, place } };
   });
 }
 

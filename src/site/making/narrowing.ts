@@ -2,7 +2,15 @@
 import { type Draw, drawOf } from '../../practice/draw.ts';
 import type { Family, GivenLine, Parameter, Texts } from '../../practice/family.ts';
 import type { World } from '../../practice/model.ts';
-import { canNarrow, type Narrowing, narrowed, narrowFaults, sizeOf } from '../../practice/narrow.ts';
+import {
+  canNarrow,
+  type Narrowing,
+  narrowed,
+  narrowFaults,
+  type Range,
+  rangeOf,
+  sizeOf,
+} from '../../practice/narrow.ts';
 import { textsOf } from '../../practice/words.ts';
 import { TICKS_PER_INCH, ticks } from '../../trade/length.ts';
 import { fillPlaces, placesOf } from '../../trade/say.ts';
@@ -156,18 +164,6 @@ const isShown =
     const value = fact?.kind === 'length' ? fact.ticks : fact?.kind === 'number' ? fact.value : undefined;
     return value === undefined || (value >= from - 1e-9 && value <= to + 1e-9);
   };
-
-interface Range {
-  readonly from: number;
-  readonly to: number;
-  readonly step: number;
-}
-
-function rangeOf(parameter: Parameter): Range | undefined {
-  if ('length' in parameter) return parameter.length;
-  if ('decimal' in parameter) return parameter.decimal;
-  return 'whole' in parameter ? { ...parameter.whole, step: 1 } : undefined;
-}
 
 /**
  * On the family's own steps, whole feet where there are enough of them, both ends among them, and what is chosen now: a

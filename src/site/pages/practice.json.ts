@@ -12,6 +12,8 @@ export const GET = (): Response => {
   const own = practiceSays.map((key) => key.split('.')[0] ?? '');
   const groups = [...new Set([...own, ...families.flatMap(groupsSaidBy)])];
   const words = Object.fromEntries(languages.map((lang) => [lang, wordsOf(lang, groups)]));
-  const data = { families, sheets: [...library.sheets.values()], world: worldDataOf(library), words };
+  // The author's own seed is for the proofs alone.
+  const drawn = families.map(({ worked: _, ...family }) => family);
+  const data = { families: drawn, sheets: [...library.sheets.values()], world: worldDataOf(library), words };
   return new Response(writePracticeData(data), { headers: { 'content-type': 'application/json' } });
 };

@@ -4,7 +4,9 @@ import type { ResolvedRun } from '../../../run/resolved.ts';
 import type { PieceEnd } from '../../../run/straight.ts';
 import type { Direction, EndJoint, Run, RunCable } from '../../../run/types.ts';
 import { TRADE_USUAL } from '../../../run/usual.ts';
-import { inches, type Ticks, ticks } from '../../../trade/length.ts';
+import type { Step } from '../../../trade/answer.ts';
+import { formatLength, inches, type Ticks, ticks } from '../../../trade/length.ts';
+import { shortLength } from '../../../trade/shortLength.ts';
 import { sticks } from '../../../trade/sticks/sticks.ts';
 import type { World } from '../../model.ts';
 import { CABLES, type CableName, type PracticeCable } from '../../runs/cables.ts';
@@ -80,6 +82,22 @@ export const cutOf = ({ length, ends: [a, b] }: PieceToCut): Ticks =>
 /** Cuts of the three legs as a job's step names them. */
 export const cutsAnswer = (pieces: readonly PieceToCut[]): Readonly<Record<string, number>> =>
   Object.fromEntries(pieces.map((piece, i) => [`l${i + 1}`, inches(cutOf(piece))]));
+
+/** The sum of each piece, a line each: `route.cutLeg`. */
+export const cutSteps = (pieces: readonly PieceToCut[]): readonly Step[] =>
+  pieces.map((piece, i) => {
+    const [a, b] = piece.ends;
+    return {
+      say: 'route.cutLeg',
+      values: {
+        leg: `L${i + 1}`,
+        length: formatLength(piece.length),
+        off: shortLength(ticks(a.takeOut + b.takeOut)),
+        goesIn: shortLength(ticks(a.insertion + b.insertion)),
+        cut: formatLength(cutOf(piece)),
+      },
+    };
+  });
 
 /** What a person forgets of the ends; null where it changes nothing. */
 export type EndSlip = (pieces: readonly PieceToCut[]) => readonly PieceToCut[] | null;

@@ -5,7 +5,6 @@
 import { drawSection } from '../../../drawing/section.ts';
 import { weightPerFt } from '../../../run/loads.ts';
 import type { ResolvedLeg, ResolvedRun } from '../../../run/resolved.ts';
-import type { Step } from '../../../trade/answer.ts';
 import { formatLength, fromInches, inches, type Ticks, ticks } from '../../../trade/length.ts';
 import { shortLength } from '../../../trade/shortLength.ts';
 import { type Answers, type Drawn, type Facts, model, type Slip, type World } from '../../model.ts';
@@ -15,6 +14,7 @@ import { CARRIES, SPANS } from '../../runs/wants.ts';
 import { read } from '../parts/reads.ts';
 import {
   cutOf,
+  cutSteps,
   cutsAnswer,
   type EndSlip,
   endSlips,
@@ -149,21 +149,6 @@ const slips = {
 } satisfies Readonly<Record<string, JobSlip>>;
 
 const two = (value: number) => value.toFixed(2);
-const cutSteps = ({ pieces }: Plan): readonly Step[] =>
-  pieces.map((piece, i) => {
-    const [a, b] = piece.ends;
-    return {
-      say: 'route.cutLeg',
-      values: {
-        leg: `L${i + 1}`,
-        length: formatLength(piece.length),
-        off: shortLength(ticks(a.takeOut + b.takeOut)),
-        goesIn: shortLength(ticks(a.insertion + b.insertion)),
-        cut: formatLength(cutOf(piece)),
-      },
-    };
-  });
-
 export const jobDrop = model<typeof wants, Plan>({
   wants,
   plan,
@@ -200,7 +185,7 @@ export const jobDrop = model<typeof wants, Plan>({
     cuts: {
       kind: 'job',
       answer: ({ pieces }) => cutsAnswer(pieces),
-      steps: cutSteps,
+      steps: ({ pieces }) => cutSteps(pieces),
       follows: { asks: ['drop'], answer: cutsFrom },
     },
     load: {

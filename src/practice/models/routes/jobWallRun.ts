@@ -5,7 +5,6 @@
 
 import { jumperPlaces } from '../../../run/jumpers.ts';
 import type { ResolvedLeg, ResolvedRun } from '../../../run/resolved.ts';
-import type { Step } from '../../../trade/answer.ts';
 import { jumper } from '../../../trade/jumper.ts';
 import { formatLength, fromInches, inches, type Ticks, ticks } from '../../../trade/length.ts';
 import { shortLength } from '../../../trade/shortLength.ts';
@@ -23,6 +22,7 @@ import { CARRIES, SPANS } from '../../runs/wants.ts';
 import { isometricOf } from '../parts/placing.ts';
 import {
   cutOf,
+  cutSteps,
   cutsAnswer,
   type EndSlip,
   endSlips,
@@ -184,21 +184,6 @@ const slips = {
   },
 } satisfies Readonly<Record<string, JobSlip>>;
 
-const cutSteps = ({ pieces }: Plan): readonly Step[] =>
-  pieces.map((piece, i) => {
-    const [a, b] = piece.ends;
-    return {
-      say: 'route.cutLeg',
-      values: {
-        leg: `L${i + 1}`,
-        length: formatLength(piece.length),
-        off: shortLength(ticks(a.takeOut + b.takeOut)),
-        goesIn: shortLength(ticks(a.insertion + b.insertion)),
-        cut: formatLength(cutOf(piece)),
-      },
-    };
-  });
-
 export const jobWallRun = model<typeof wants, Plan>({
   wants,
   plan,
@@ -219,7 +204,11 @@ export const jobWallRun = model<typeof wants, Plan>({
     ),
   }),
   asks: {
-    cuts: { kind: 'job', answer: ({ pieces }) => cutsAnswer(pieces), steps: cutSteps },
+    cuts: {
+      kind: 'job',
+      answer: ({ pieces }) => cutsAnswer(pieces),
+      steps: ({ pieces }) => cutSteps(pieces),
+    },
     lengths: {
       kind: 'job',
       answer: ({ pieces, whole }) => lengthsAnswer(pieces.map(cutOf), whole),

@@ -5,6 +5,7 @@ import { sheetForm, sheetYaml } from '../../../practice/sheetForm.ts';
 import { saveFile } from '../../device/files.ts';
 import { type Draft, drawsOf, MOST_PRINTED } from '../../making/draft.ts';
 import type { Tell } from '../../speak.ts';
+import { wholeIn } from '../../whole.ts';
 import { Arrow } from '../Arrow.tsx';
 import { HandOut } from '../register/HandOut.tsx';
 import { TextField } from '../TextField.tsx';
@@ -19,12 +20,6 @@ interface Props {
   readonly answerPage: string;
   readonly tell: Tell;
 }
-
-/** A whole number from 1, or undefined. */
-const wholeIn = (text: string, most: number): number | undefined => {
-  const number = Number(text.trim());
-  return /^\d+$/.test(text.trim()) && number >= 1 && number <= most ? number : undefined;
-};
 
 /** Number and benches, then the ways in which a sheet leaves this device. */
 export function HandSection({ draft, sheet, taken, onDraft, onPrint, answerPage, tell }: Props) {

@@ -3,6 +3,7 @@
  * the model is: a draw needs it at once, and no page fetches the models of other families.
  */
 import type { AnyModel } from '../../../practice/model.ts';
+import { modelFile } from '../../../practice/proofs.ts';
 
 const files = import.meta.glob<Record<string, unknown>>([
   '../../../practice/models/*/*.ts',
@@ -16,14 +17,10 @@ const modelIn = (file: Record<string, unknown>) =>
     (one): one is AnyModel => typeof one === 'object' && one !== null && 'wants' in one && 'slips' in one,
   );
 
-/** `cut-with-insertion` is in `cutWithInsertion.ts`. */
-const fileName = (model: string) =>
-  `/${model.replaceAll(/-([a-z0-9])/g, (_, letter: string) => letter.toUpperCase())}.ts`;
-
 async function load(): Promise<ReadonlyMap<string, AnyModel>> {
   if (import.meta.env.SSR) return (await import('../../../practice/models/index.ts')).models;
   const name = document.querySelector<HTMLElement>('[data-model]')?.dataset['model'] ?? '';
-  const path = Object.keys(files).find((one) => one.endsWith(fileName(name)));
+  const path = Object.keys(files).find((one) => one.endsWith(`/${modelFile(name)}`));
   const model = path === undefined ? undefined : modelIn((await files[path]?.()) ?? {});
   return new Map(model === undefined ? [] : [[name, model]]);
 }

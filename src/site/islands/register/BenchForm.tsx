@@ -5,6 +5,7 @@ import { readSheetForm, sheetForm } from '../../../practice/sheetForm.ts';
 import { personId } from '../../../register/shapes.ts';
 import type { Speak, Tell } from '../../speak.ts';
 import { tried } from '../../tried.ts';
+import { wholeIn } from '../../whole.ts';
 import { Arrow } from '../Arrow.tsx';
 import { Refused } from '../Refused.tsx';
 import { TextField } from '../TextField.tsx';
@@ -37,8 +38,7 @@ export function BenchForm({ file, practice, onSet, onAway, speak, tell }: Props)
       </>
     );
   const { id: sheet, number, tasks } = read.value;
-  const bench = /^\d+$/.test(benchText.trim()) ? Number(benchText.trim()) : 0;
-  const badBench = bench < 1 || bench > MOST_BENCHES;
+  const bench = wholeIn(benchText, MOST_BENCHES);
   const badPerson = personId(person.trim()) !== undefined;
   const task = tasks.includes(chosen) ? chosen : (tasks[0] ?? '');
   // A sheet of the works is known here by its id; one made on a page goes along whole, and so does one that only bears
@@ -53,7 +53,7 @@ export function BenchForm({ file, practice, onSet, onAway, speak, tell }: Props)
       onSubmit={(event) => {
         event.preventDefault();
         setAsked(true);
-        if (badBench || badPerson) return;
+        if (bench === undefined || badPerson) return;
         void onSet({ v: 1, kind: 'set', sheet, bench, person: person.trim(), task, ...own });
       }}
     >
@@ -66,7 +66,7 @@ export function BenchForm({ file, practice, onSet, onAway, speak, tell }: Props)
         value={benchText}
         onValue={setBench}
         hint={tell('answerPage.benchHint')}
-        fault={asked && badBench ? tell('setPage.badBench') : undefined}
+        fault={asked && bench === undefined ? tell('setPage.badBench') : undefined}
         inputMode="numeric"
       />
       <TextField

@@ -9,6 +9,7 @@ import { firstDraws } from '../../setPreview.ts';
 import { fileText, setName } from '../../sheetFiles.ts';
 import { speaker, teller, type WordTable } from '../../speak.ts';
 import { tried as triedTo } from '../../tried.ts';
+import { wholeIn } from '../../whole.ts';
 import { Arrow } from '../Arrow.tsx';
 import { Fetching } from '../Fetching.tsx';
 import { DrawFigures } from '../practice/DrawFigures.tsx';
@@ -30,11 +31,6 @@ interface Props {
 
 /** Opens the register of this device, which the page itself can do without. */
 const loadUses = () => import('./BenchUses.tsx').then(({ BenchUses }) => BenchUses);
-
-const readBench = (text: string): number | undefined => {
-  const bench = Number(text.trim());
-  return /^\d+$/.test(text.trim()) && bench >= 1 && bench <= MOST_BENCHES ? bench : undefined;
-};
 
 /** Sets a sheet for a person: what is asked, by which rule, and the file, link and code to hand over. No key is needed. */
 export default function SetSheet({ lang, words, sheets, numbers, answerPage }: Props) {
@@ -61,7 +57,7 @@ export default function SetSheet({ lang, words, sheets, numbers, answerPage }: P
   }, []);
 
   const sheet = sheets.find((one) => one.id === id);
-  const bench = readBench(benchText);
+  const bench = wholeIn(benchText, MOST_BENCHES);
   const shownBench = bench ?? 1;
   const draws = useMemo(() => {
     if (sheet === undefined || practice === null) return [];
