@@ -1,18 +1,9 @@
 import { fileURLToPath } from 'node:url';
-import { defineConfig, type TestProjectInlineConfiguration } from 'vitest/config';
+import { defineConfig } from 'vitest/config';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
 
-const pure = ['trade', 'run', 'drawing', 'practice', 'schema'].map((room) => `tests/${room}/**/*.test.ts`);
-
-const unit = {
-  environment: 'node',
-  setupFiles: ['src/setup/properties.ts'],
-  // Tests of the command start a process a call; on a busy machine several of them pass 5 s.
-  testTimeout: 60_000,
-} satisfies TestProjectInlineConfiguration['test'];
-
-/** `unit` and `pure` need nothing but Node; `browser` needs the built site in dist/. */
+/** `unit` needs nothing but Node; `browser` needs the built site in dist/. */
 export default defineConfig({
   root,
   test: {
@@ -22,18 +13,15 @@ export default defineConfig({
         test: {
           name: 'unit',
           include: ['tests/**/*.test.ts'],
-          exclude: ['tests/browser/**', ...pure],
-          ...unit,
-        },
-      },
-      {
-        root,
-        test: {
-          name: 'pure',
-          include: pure,
-          // Rooms without state: what one file has loaded serves the next, which saves most of what loading takes.
+          exclude: ['tests/browser/**'],
+          environment: 'node',
+          setupFiles: ['src/setup/properties.ts'],
+          // Rooms without state: what one file has loaded serves the next. A test that changes something puts it back.
           isolate: false,
-          ...unit,
+          // Left to itself the runner keeps a processor free: half of what a small machine has.
+          maxWorkers: '100%',
+          // Tests of the command start a process a call; on a busy machine several of them pass 5 s.
+          testTimeout: 60_000,
         },
       },
       {
@@ -42,10 +30,11 @@ export default defineConfig({
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
           environment: 'node',
+          // One patience for all that is waited for, the browser's own; no test has another.
+          expect: { poll: { timeout: 30_000 } },
           testTimeout: 120_000,
           hookTimeout: 60_000,
-          fileParallelism: true,
-          maxWorkers: 2,
+          maxWorkers: '100%',
         },
       },
     ],

@@ -28,7 +28,6 @@ afterAll(async () => {
 /** A phone of its own. */
 async function phone(): Promise<{ page: Page; slips: string[] }> {
   const context = await browser.newContext({ viewport: { width: 360, height: 740 } });
-  context.setDefaultTimeout(15_000);
   const page = await context.newPage();
   const slips: string[] = [];
   page.on('pageerror', (error) => slips.push(error.message));

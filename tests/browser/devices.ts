@@ -30,7 +30,6 @@ export class Devices {
   /** A profile of its own. @param at  moment that its clock stands at; the machine's own clock when left out */
   async profile(at?: number): Promise<Profile> {
     const context = await this.browser.newContext({ acceptDownloads: true, timezoneId: 'UTC' });
-    context.setDefaultTimeout(10_000);
     const page = await context.newPage();
     if (at !== undefined) await page.clock.install({ time: at });
     page.on('console', (message) => {

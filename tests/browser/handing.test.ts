@@ -251,7 +251,7 @@ describe.each(['light', 'dark'] as const)('two phones in the %s look, pictures b
     await pass.fill(`${phrase}s`);
     await page.getByRole('button', { name: 'Sign the appointment' }).click();
     await page.locator('#appoint-pass-refused', { hasText: 'does not open this key' }).waitFor();
-    expect(await pass.evaluate((element) => element === document.activeElement)).toBe(true);
+    await expect.poll(() => pass.evaluate((element) => element === document.activeElement)).toBe(true);
     expect(await pass.inputValue()).toBe('');
     expect(await page.getByLabel('The witness’s id').inputValue()).toBe(trainer);
     await page.locator('#appoint-pass').fill(phrase);

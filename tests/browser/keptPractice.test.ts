@@ -48,7 +48,6 @@ async function device(width = 360): Promise<Device> {
     acceptDownloads: true,
     timezoneId: 'UTC',
   });
-  context.setDefaultTimeout(15_000);
   const page = await context.newPage();
   await page.clock.setFixedTime(now);
   const complaints: string[] = [];
@@ -361,6 +360,24 @@ describe('after a draw was taped', () => {
     const { attempts } = readAttemptsFile(JSON.parse(await save(page)));
     expect(attempts.map(({ seed: one, came }) => [one, came])).toEqual([[seed, 'passed']]);
     expect(complaints.filter((text) => !text.includes('ERR_INTERNET_DISCONNECTED'))).toEqual([]);
+    await context.close();
+  });
+
+  test('what is being answered comes back by itself; another draw begins empty', async () => {
+    const { context, page, complaints } = await device();
+    const entry = () => page.getByRole('textbox', { name: /in²/ });
+    await go(page, `fill-check/?draw=${seed}`);
+    await entry().fill('1.5');
+    await go(page, 'fill-check/');
+    await says(page, `Draw number ${seed}`);
+    expect(await entry().inputValue()).toBe('1.5');
+    expect(await main(page)).toContain('Nothing taped yet');
+    await page.getByRole('button', { name: 'A new draw' }).click();
+    expect(await entry().inputValue()).toBe('');
+    await page.reload();
+    await page.waitForSelector('body:not(:has(astro-island[ssr]))');
+    expect(await entry().inputValue()).toBe('');
+    expect(complaints).toEqual([]);
     await context.close();
   });
 

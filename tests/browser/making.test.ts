@@ -57,7 +57,6 @@ const phone: BrowserContextOptions = {
 
 async function device(options: BrowserContextOptions): Promise<{ context: BrowserContext; page: Page }> {
   const context = await browser.newContext({ acceptDownloads: true, ...options });
-  context.setDefaultTimeout(6_000);
   const page = await context.newPage();
   page.on('console', (message) => {
     if (message.type() === 'error') complaints.push(`${page.url()}: ${message.text()}`);
@@ -99,7 +98,6 @@ async function take(page: Page, hands: Hands, picks: Readonly<Record<string, num
   }
 }
 
-const wait = { timeout: 6000 };
 const linkOf = (page: Page) => page.getByLabel('Link', { exact: true }).inputValue();
 
 /** The sheet that a link carries, read as another device reads it. */
@@ -142,9 +140,7 @@ const sideways = (page: Page) =>
 async function print(page: Page, name: string | RegExp): Promise<void> {
   const before = await page.evaluate(() => (window as unknown as { printed: number }).printed);
   await page.getByRole('button', { name }).click();
-  await page.waitForFunction((old) => (window as unknown as { printed: number }).printed > old, before, {
-    timeout: 30_000,
-  });
+  await page.waitForFunction((old) => (window as unknown as { printed: number }).printed > old, before);
   await page.emulateMedia({ media: 'print' });
 }
 /** Prints it, after which the page is as it was. Hands back how many sheets of paper it took. */
@@ -200,7 +196,7 @@ describe('by keyboard on a desk', () => {
     expect(await answerLine(page)).toBe('Choose a task.');
     await keys.press(task(page, 'T05'));
     await keys.press(task(page, 'T13'));
-    await expect.poll(() => answerLine(page), wait).toBe('Choose exercises.');
+    await expect.poll(() => answerLine(page)).toBe('Choose exercises.');
     await take(page, keys, { 'cut-with-insertion': 3, 'fill-check': 2 });
     expect(await answerLine(page)).toBe('5 draws. All hold, or again.');
 
@@ -264,8 +260,8 @@ describe('by keyboard on a desk', () => {
       rule: { need: 5, of: 5 },
     });
     await open(page);
-    await expect.poll(() => answerLine(page), wait).toBe('5 draws. All hold, or again.');
-    await expect.poll(() => linkOf(page), wait).toBe(link);
+    await expect.poll(() => answerLine(page)).toBe('5 draws. All hold, or again.');
+    await expect.poll(() => linkOf(page)).toBe(link);
     expect(await violations(page)).toEqual([]);
     expect(await sideways(page)).toBe(0);
   });
@@ -348,7 +344,9 @@ describe('by keyboard on a desk', () => {
     const cut = exercise(page, 'cut-with-insertion');
     await cut.locator('summary').click();
     const off = async (group: string, keep: string) => {
-      for (const box of await cut.getByRole('group', { name: group }).getByRole('checkbox').all())
+      const words = cut.getByRole('group', { name: group });
+      await words.waitFor();
+      for (const box of await words.getByRole('checkbox').all())
         if (!(await said(box.locator('xpath=..'))).trim().startsWith(keep) && (await box.isChecked()))
           await box.uncheck({ force: true });
     };
@@ -406,9 +404,7 @@ test('a sheet too long for one code says so and gives its file, which opens for 
       JSON.stringify({ number: 4100, benches: 1, tasks, picks }),
     );
     await open(trainer.page);
-    await trainer.page
-      .getByText('This is too long for a code. Hand over the file.')
-      .waitFor({ timeout: 30_000 });
+    await trainer.page.getByText('This is too long for a code. Hand over the file.').waitFor();
     const { name, text } = await saved(trainer.page, 'Save the file');
     const sheet = readSheetForm((JSON.parse(text) as { of: unknown }).of, practice);
     expect(sheet.families.length).toBe(practice.families.size);

@@ -167,7 +167,7 @@ test('what cannot be read is not taped as a blank: the focus goes to it, and its
   await tape();
   await page.getByText('Not taped: one entry cannot be read yet.').waitFor();
   await untaped();
-  expect(await feet.evaluate((box) => box === document.activeElement)).toBe(true);
+  await expect.poll(() => feet.evaluate((box) => box === document.activeElement)).toBe(true);
   const entry = await page.locator('fieldset').first().textContent();
   expect(entry).toContain(`It reads 8'-5\u00a03/8"`);
   expect(entry).not.toContain('Nothing is written yet');

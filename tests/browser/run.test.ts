@@ -31,7 +31,6 @@ async function device(touch = true, width = 360): Promise<{ context: BrowserCont
     viewport: { width, height: width < 900 ? 740 : 800 },
   });
   const page = await context.newPage();
-  page.setDefaultTimeout(6000);
   page.on('console', (message) => {
     if (message.type() === 'error') complaints.push(`${page.url()}: ${message.text()}`);
   });

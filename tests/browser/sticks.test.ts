@@ -199,14 +199,14 @@ test('a hard job goes on in a worker, shows its plan and bound, is stopped, and 
   await page.getByRole('button', { name: 'Take stick 2 out' }).tap();
   await stop.tap();
   await page.getByText('You stopped the search here.').waitFor();
-  await expect.poll(() => page.workers().length, { timeout: 10_000 }).toBe(0);
+  await expect.poll(() => page.workers().length).toBe(0);
   expect(await answer(page)).toMatch(/^33 sticks/);
   expect(await page.locator('.cut-list tbody').count()).toBeGreaterThan(0);
   await page.getByRole('button', { name: 'Look on' }).tap();
   await stop.waitFor();
   // Another job ends the search for this one.
   await row(page, 'Stick 1').getByLabel('Feet', { exact: true }).fill('1');
-  await expect.poll(() => page.workers().length, { timeout: 10_000 }).toBe(0);
+  await expect.poll(() => page.workers().length).toBe(0);
   await context.close();
   expect(complaints).toEqual([]);
 });

@@ -58,7 +58,6 @@ interface Person {
 async function person(how: Parameters<Browser['newContext']>[0]): Promise<Person> {
   const context = await browser.newContext({ acceptDownloads: true, ...how });
   const page = await context.newPage();
-  page.setDefaultTimeout(20_000);
   page.on('console', (message) => {
     if (message.type() === 'error') complaints.push(`${page.url()}: ${message.text()}`);
   });
@@ -269,7 +268,7 @@ describe('a witness, a second witness, two devices', () => {
     await page
       .getByText(`seen ${dayText(tell, seenOn)}, entered ${dayText(tell, today)}, from paper.`)
       .waitFor();
-    expect(await page.evaluate(() => document.activeElement?.className)).toBe('answer');
+    await expect.poll(() => page.evaluate(() => document.activeElement?.className)).toBe('answer');
   });
 
   test('by keyboard: shown with what was measured, waiting for a second witness; carried off', async () => {

@@ -30,7 +30,7 @@ function counted() {
   const models = new Map([...world.models, [family(CUT).model, model]]);
   const once = () => {
     drawn.length = 0;
-    opensWith('a-1', 'built', [attempt('a-1', right('a-1'))], grading);
+    opensWith('a-1', 'built', { before: [attempt('a-1', right('a-1'))] }, grading);
     return drawn.length;
   };
   const grading = { family: family(CUT), world: { ...world, models }, language };
@@ -51,9 +51,44 @@ describe('the draw that the address names', () => {
   test('an older try without a seed that can be drawn opens nothing', () => {
     const { grading } = counted();
     const before = [attempt('a-1', right('a-1')), attempt('', {})];
-    expect(opensWith(null, 'built', before, grading)).toEqual({ seed: 'a-1', tries: [right('a-1')] });
-    expect(opensWith('b-2', 'built', before, grading)).toEqual({ seed: 'b-2', tries: [] });
-    expect(opensWith(null, 'built', [], grading)).toEqual({ seed: 'built', tries: [] });
+    const tried = right('a-1');
+    const back = { seed: 'a-1', tries: [tried], answers: tried };
+    expect(opensWith(null, 'built', { before }, grading)).toEqual(back);
+    expect(opensWith('b-2', 'built', { before }, grading)).toEqual({ seed: 'b-2', tries: [], answers: {} });
+    const none = { seed: 'built', tries: [], answers: {} };
+    expect(opensWith(null, 'built', { before: [] }, grading)).toEqual(none);
+  });
+});
+
+describe('answers that were being given', () => {
+  const { grading } = counted();
+  const before = [attempt('a-1', right('a-1'))];
+  const begun = { family: CUT, seed: 'a-2', generator: GENERATOR, answers: { cut: 40 } };
+
+  test('open with their draw, and stand in its entries', () => {
+    const opened = opensWith(null, 'built', { before, begun }, grading);
+    expect(opened).toEqual({ seed: 'a-2', tries: [], answers: { cut: 40 } });
+  });
+
+  test('stand over what was given before at the same draw', () => {
+    const again = { ...begun, seed: 'a-1' };
+    const opened = opensWith(null, 'built', { before, begun: again }, grading);
+    expect(opened).toEqual({ seed: 'a-1', tries: [right('a-1')], answers: { cut: 40 } });
+  });
+
+  test('wait while the address names another draw', () => {
+    const opened = opensWith('a-1', 'built', { before, begun }, grading);
+    expect(opened).toEqual({ seed: 'a-1', tries: [right('a-1')], answers: right('a-1') });
+  });
+
+  test.each([
+    ['an ask that this edition does not have', { answers: { other: 40 } }],
+    ['an answer of another kind', { answers: { cut: ['a', 'b'] } }],
+    ['another generator', { generator: 'other' }],
+    ['a seed that cannot be drawn', { seed: '' }],
+  ])('are left where they are with %s', (_, unfit) => {
+    const opened = opensWith(null, 'built', { before, begun: { ...begun, ...unfit } }, grading);
+    expect(opened).toEqual({ seed: 'a-1', tries: [right('a-1')], answers: right('a-1') });
   });
 });
 
@@ -73,7 +108,7 @@ describe('drawn once a draw', () => {
 
   test('to open with, however many tries there are', () => {
     const { grading, draws } = counted();
-    expect(opensWith('a-1', 'built', before, grading).tries).toEqual([
+    expect(opensWith('a-1', 'built', { before }, grading).tries).toEqual([
       right('a-1'),
       right('a-1'),
       { cut: 1 },

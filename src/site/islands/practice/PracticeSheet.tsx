@@ -5,6 +5,7 @@ import { gradeDraw } from '../../../practice/grade.ts';
 import { keyOf } from '../../../practice/key.ts';
 import type { WorldData } from '../../../practice/model.ts';
 import { tellDraw } from '../../../practice/show.ts';
+import { dropBegun, keepBegun } from '../../device/begunDraws.ts';
 import { fourFigures } from '../../device/edge.ts';
 import { type Given, outcomes, tryText, verdictText } from '../../practice.ts';
 import { speaker, teller, unbroken, type WordTable } from '../../speak.ts';
@@ -88,10 +89,10 @@ export default function PracticeSheet(props: Props) {
     [way, draw, world, language],
   );
 
-  const take = (next: string, before: readonly Given[]) => {
+  const take = (next: string, before: readonly Given[], entries: Given) => {
     setSeed(next);
     setTries(before);
-    setAnswers(before.at(-1) ?? {});
+    setAnswers(entries);
     setWay(false);
     setHeld(null);
     setFresh((n) => n + 1);
@@ -102,9 +103,9 @@ export default function PracticeSheet(props: Props) {
     const asked = askedSeed(location.search);
     const grading = { family, world, language };
     const open = async () => {
-      const { seed: next, tries: before, before: all } = await bringBack(asked, builtSeed, grading);
-      if (givesWay(touched.current, asked, builtSeed)) take(next, before);
-      return all;
+      const back = await bringBack(asked, builtSeed, grading);
+      if (givesWay(touched.current, asked, builtSeed)) take(back.seed, back.tries, back.answers);
+      return back.before;
     };
     open()
       .then(
@@ -113,7 +114,7 @@ export default function PracticeSheet(props: Props) {
         },
         () => {
           setKept(false);
-          if (asked !== null) take(asked, []);
+          if (asked !== null) take(asked, [], {});
         },
       )
       .catch(() => undefined);
@@ -127,6 +128,11 @@ export default function PracticeSheet(props: Props) {
       return value === undefined ? others : { ...others, [id]: value };
     });
   };
+  // Where it cannot be kept, the first taping says so.
+  useEffect(() => {
+    const begun = { family: draw.family.id, seed: draw.seed, generator: draw.generator, answers };
+    if (touched.current) keepBegun(begun).catch(() => undefined);
+  }, [draw, answers]);
   const tape = (form: HTMLFormElement) => {
     const stopped = heldBy(form) ?? (Object.keys(answers).length === 0 ? 'nothing' : null);
     setHeld(stopped);
@@ -145,7 +151,8 @@ export default function PracticeSheet(props: Props) {
     const next = String(fourFigures());
     touched.current = false;
     history.replaceState(null, '', `?draw=${next}`);
-    take(next, []);
+    take(next, [], {});
+    dropBegun(family.id).catch(() => undefined);
     requestAnimationFrame(() => verdict.current?.focus());
   };
 

@@ -2,8 +2,9 @@ import { useEffect, useMemo, useState } from 'react';
 import { createPortal } from 'react-dom';
 import { type Turns, type TurnTask, turnsOf } from '../../../practice/comingBack.ts';
 import { dayText } from '../../dates.ts';
-import { allAttempts, HeldOpen } from '../../device/attempts.ts';
+import { allAttempts } from '../../device/attempts.ts';
 import { dayHere, now } from '../../device/edge.ts';
+import { HeldOpen } from '../../device/practiceStore.ts';
 import { teller, type WordTable } from '../../speak.ts';
 import { useLater } from '../useLater.ts';
 

@@ -1,12 +1,14 @@
 /** The tries at a family on this device: brought back as far as they can be read today, and kept with what came of them. */
+import { readAnswers } from '../../../practice/answer.ts';
 import { type Attempt, type Came, cameOf } from '../../../practice/attempts.ts';
 import { type Draw, drawOf } from '../../../practice/draw.ts';
 import type { Family } from '../../../practice/family.ts';
-import { seedFault } from '../../../practice/generator.ts';
+import { GENERATOR, seedFault } from '../../../practice/generator.ts';
 import { gradeDraw } from '../../../practice/grade.ts';
 import type { World } from '../../../practice/model.ts';
 import type { Language } from '../../../practice/words.ts';
 import { attemptsOf, keepAttempt, takeAttempts } from '../../device/attempts.ts';
+import { type BegunDraw, begunAt } from '../../device/begunDraws.ts';
 import type { Given } from '../../practice.ts';
 import { tried } from '../../tried.ts';
 
@@ -43,29 +45,41 @@ interface Back {
   readonly seed: string;
   /** What was given at this draw, try by try. */
   readonly tries: readonly Given[];
+  /** What stands in its entries: what was being answered when the page was left, else what was given last. */
+  readonly answers: Given;
   /** Every try at the family. */
   readonly before: readonly Attempt[];
 }
 
 /**
- * The draw to open with, and the tries at it: the one that the address names, else the last one tried here, else the one
- * that the page is built with. No other draw is drawn.
+ * The draw to open with, and the tries at it: the one that the address names, else the one that is being answered, else
+ * the last one tried here, else the one that the page is built with. No other draw is drawn.
  */
 export async function bringBack(asked: string | null, built: string, grading: Grading): Promise<Back> {
-  const before = await attemptsOf(grading.family.id);
-  return { before, ...opensWith(asked, built, before, grading) };
+  const { id } = grading.family;
+  const [before, begun] = await Promise.all([attemptsOf(id), begunAt(id)]);
+  return { before, ...opensWith(asked, built, { before, begun }, grading) };
 }
 
 export function opensWith(
   asked: string | null,
   built: string,
-  before: readonly Attempt[],
+  { before, begun }: { readonly before: readonly Attempt[]; readonly begun?: BegunDraw | undefined },
   grading: Grading,
-): Pick<Back, 'seed' | 'tries'> {
-  const seed = asked ?? before.findLast((one) => seedFault(one.seed) === undefined)?.seed ?? built;
+): Omit<Back, 'before'> {
+  const now = begun !== undefined && canGoOn(begun, grading) ? begun : undefined;
+  const lastTried = before.findLast((one) => seedFault(one.seed) === undefined)?.seed;
+  const seed = asked ?? now?.seed ?? lastTried ?? built;
   const own = before.filter((one) => one.seed === seed);
   const came = whatCame(seed, own, grading);
-  return { seed, tries: own.filter((_, i) => came[i] !== undefined).map(({ answers }) => answers as Given) };
+  const tries = own.filter((_, i) => came[i] !== undefined).map(({ answers }) => answers as Given);
+  return { seed, tries, answers: now?.seed === seed ? (now.answers as Given) : (tries.at(-1) ?? {}) };
+}
+
+/** Whether what was begun is still what this edition of the family asks for. */
+function canGoOn({ seed, generator, answers }: BegunDraw, { family, world }: Grading): boolean {
+  if (generator !== GENERATOR || seedFault(seed) !== undefined) return false;
+  return tried(() => readAnswers(drawOf(family, seed, world), answers, world)).good;
 }
 
 /** Tries without a note of what came of them, draw by draw, with the note; a draw a step, for whoever must not stop. */
