@@ -138,6 +138,19 @@ describe('cutting plans', () => {
     const more = [{ ...first, pieces: [piece] }, { from: 'whole', pieces: others }, ...rest];
     expect(graded(more).mistake).toBe('any-open-length');
   });
+
+  it('say what cannot be cut so, and not what the plan would be', () => {
+    const of = plan.flatMap(({ pieces }) => pieces).length;
+    const [first, ...rest] = plan as [StickCut, ...StickCut[]];
+    const [piece = 0, ...others] = first.pieces;
+    const left = `Not cut from anything: 1 of ${of} pieces.`;
+    expect(graded([{ ...first, pieces: others }, ...rest]).says).toContain(left);
+    expect(graded([...plan, { from: 'whole', pieces: [piece] }]).says).toContain('nobody asked for: 1.');
+    const heaped = [{ ...first, pieces: plan.flatMap(({ pieces }) => pieces) }];
+    expect(graded(heaped).says).toBe(
+      `More is laid on 20'-0" than comes out of it, with the saw cuts between.`,
+    );
+  });
 });
 
 describe('remnants', () => {
@@ -151,6 +164,13 @@ describe('remnants', () => {
       { from: 'whole', pieces: [138, 93] },
       { from: 'whole', pieces: [78] },
     ]);
+  });
+  it('a remnant is there once', () => {
+    const plan = drawn.right['plan'] as readonly StickCut[];
+    const twice = plan.map((one) => (one.from === 'r1' ? { ...one, from: 'r2' } : one));
+    expect(finding(drawn, 'plan', twice).says).toMatch(
+      /^The remnant of [^;]+ is there once; it is used twice\.$/,
+    );
   });
   it('what is left and what is drilled', () => {
     // 240 − 93 1/2 − 93, less two cuts, one, none; ends: r1 and r3 keep one with holes, r2 none.

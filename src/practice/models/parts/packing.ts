@@ -4,7 +4,7 @@
  * count is proven by the trade's search.
  */
 import { drawSticks } from '../../../drawing/sticks/sticks.ts';
-import type { Step } from '../../../trade/answer.ts';
+import type { Say, Step } from '../../../trade/answer.ts';
 import { KERF } from '../../../trade/habits.ts';
 import { fromInches, inches, type Ticks, ticks } from '../../../trade/length.ts';
 import { shortLength } from '../../../trade/shortLength.ts';
@@ -139,12 +139,22 @@ const HAIR = 1 / 256;
 const fits = (plan: Plan, { from, pieces }: StickCut, kerf = inches(plan.kerf)): boolean =>
   sum(pieces) + (pieces.length - 1) * kerf <= lengthOf(plan, from) + HAIR;
 
+/** How many of the pieces no cut makes, and how many cuts make none of them; each piece is wanted once. */
+function unmade(plan: Plan, cuts: readonly StickCut[]): { readonly missing: number; readonly extra: number } {
+  const wanted = plan.pieces.map(inches);
+  let extra = 0;
+  for (const piece of cuts.flatMap(({ pieces }) => pieces)) {
+    const k = wanted.findIndex((one) => Math.abs(one - piece) <= HAIR);
+    if (k < 0) extra += 1;
+    else wanted.splice(k, 1);
+  }
+  return { missing: wanted.length, extra };
+}
+
 /** Pieces cut are those wanted, each once. */
 function everyPiece(plan: Plan, cuts: readonly StickCut[]): boolean {
-  const along = (numbers: readonly number[]) => [...numbers].sort((a, b) => a - b);
-  const cut = along(cuts.flatMap(({ pieces }) => pieces));
-  const wanted = along(plan.pieces.map(inches));
-  return cut.length === wanted.length && cut.every((one, i) => Math.abs(one - (wanted[i] as number)) <= HAIR);
+  const { missing, extra } = unmade(plan, cuts);
+  return missing === 0 && extra === 0;
 }
 
 /** No remnant twice. */
@@ -262,6 +272,23 @@ function blames(plan: Plan, _: World, answer: Answer): readonly string[] {
   ];
 }
 
+/** Why a plan cannot be cut, before how many lengths it takes is looked at. */
+function notes(plan: Plan, _: World, answer: Answer): readonly Say[] {
+  const cuts = given(answer);
+  const { missing, extra } = unmade(plan, cuts);
+  const over = cuts.filter((one) => !fits(plan, one));
+  const bars = [...new Set(over.map(({ from }) => shortLength(fromInches(lengthOf(plan, from)))))];
+  const twice = plan.from.filter(
+    ({ id, many }) => !many && cuts.filter(({ from }) => from === id).length > 1,
+  );
+  return [
+    ...(missing > 0 ? [{ say: 'route.notCut', values: { count: missing, of: plan.pieces.length } }] : []),
+    ...(extra > 0 ? [{ say: 'route.notWanted', values: { count: extra } }] : []),
+    ...bars.map((bar) => ({ say: 'route.overLength', values: { bar } })),
+    ...twice.map(({ length: long }) => ({ say: 'route.remnantTwice', values: { bar: shortLength(long) } })),
+  ];
+}
+
 function steps(plan: Plan): readonly Step[] {
   return plan.cuts.map(({ from, pieces }) => {
     const left = lengthOf(plan, from) - sum(pieces) - pieces.length * inches(plan.kerf);
@@ -309,6 +336,7 @@ export const packAsks = {
     sticks: ({ from, pieces, kerf }) => ({ from, pieces, kerf }),
     holds,
     blames,
+    notes,
   },
 } satisfies Pack['asks'];
 
@@ -348,5 +376,7 @@ export const packing: Omit<Pack, 'asks'> = {
     ),
   ],
   figured: ({ from }) => from.map((one) => one.length),
-  says: ['bar', 'leftOf', 'drilled'].map((key) => `route.${key}`),
+  says: ['bar', 'leftOf', 'drilled', 'notCut', 'notWanted', 'overLength', 'remnantTwice'].map(
+    (key) => `route.${key}`,
+  ),
 };
