@@ -16,6 +16,12 @@ export function tryText(tell: Tell, number: number): string {
   return key === undefined ? tell('practicePage.tryMore', { number }) : tell(key);
 }
 
+/** A draw's text: what it is about, and line by line what has to hold in it. */
+export function textParts(text: string): { readonly lead: string; readonly rules: readonly string[] } {
+  const [lead = '', ...rules] = text.split('\n');
+  return { lead, rules };
+}
+
 const countOf = (grade: Grade, verdict: Verdict): number =>
   grade.findings.filter((finding) => finding.verdict === verdict).length;
 

@@ -8,7 +8,7 @@ const work: SecondOpinion = (told) => {
   const faults: { rule: string; leg: string; at: number }[] = [];
   const add = (rule: string, leg: string, at: number) => faults.push({ rule, leg, at });
   const legOf = (label: string) => /leg (L\d+)/i.exec(label)?.[1] ?? '';
-  const most = inchesOf(/no span is over ([^.]+)\./.exec(told.text)?.[1] ?? '');
+  const most = inchesOf(/No span is over ([^.]+)\./.exec(told.text)?.[1] ?? '');
   const allowed = Number(/at most ([\d.]+) in²/.exec(told.text)?.[1]);
   const legs = rowsOf(told, 'leg').map(({ label, text }) => ({
     id: legOf(label),

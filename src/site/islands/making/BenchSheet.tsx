@@ -4,6 +4,7 @@ import type { Practice, Sheet } from '../../../practice/sheet.ts';
 import { figuresOf } from '../../../practice/show.ts';
 import type { Language } from '../../../practice/words.ts';
 import { type Tell, unbroken } from '../../speak.ts';
+import { DrawText } from '../practice/DrawText.tsx';
 import { useBenchDraws } from './benchDraws.ts';
 import { PaperAsk } from './PaperAsk.tsx';
 
@@ -45,7 +46,7 @@ export const BenchSheet = memo(function BenchSheet(props: Props) {
           <h3>
             {tell('making.paperDraw', { place })} · {shown.title}
           </h3>
-          <p>{unbroken(shown.text)}</p>
+          <DrawText text={shown.text} />
           {figuresOf(draw, practice.world, language, { form: 'paper', palette: paperPalette }).map(
             (figure) => (
               // biome-ignore lint/security/noDangerouslySetInnerHtml: src/drawing escapes every text; it is no reader's input

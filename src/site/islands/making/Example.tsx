@@ -9,6 +9,7 @@ import type { Language } from '../../../practice/words.ts';
 import { drawable } from '../../making/draft.ts';
 import { type Tell, unbroken } from '../../speak.ts';
 import { DrawFigures } from '../practice/DrawFigures.tsx';
+import { DrawText } from '../practice/DrawText.tsx';
 
 interface Props {
   readonly family: Family;
@@ -46,7 +47,7 @@ export function Example({ family, narrow, sheetId, place, brief, world, language
       {shown !== undefined && (
         <div>
           <p className="label">{tell('making.bench', { bench })}</p>
-          <p>{unbroken(shown.text)}</p>
+          <DrawText text={shown.text} />
           {shown.givens.length > 0 && (
             <ul className="lines">
               {shown.givens.map((given) => (

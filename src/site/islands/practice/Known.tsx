@@ -1,16 +1,18 @@
 import type { Shown } from '../../../practice/show.ts';
 import { sortLimits } from '../../limits.ts';
+import { textParts } from '../../practice.ts';
 import { type Tell, unbroken } from '../../speak.ts';
+import { Rules } from './DrawText.tsx';
 
 interface Props {
-  readonly givens: Shown['givens'];
+  readonly shown: Shown;
   readonly heading: 'h2' | 'h3';
   readonly tell: Tell;
 }
 
-/** What is known beside the figures of a draw. */
-export function Known({ givens, heading: Heading, tell }: Props) {
-  const { others, tables, limits } = sortLimits(givens);
+/** What is known beside the figures of a draw, and what has to hold in it. */
+export function Known({ shown, heading: Heading, tell }: Props) {
+  const { others, tables, limits } = sortLimits(shown.givens);
   return (
     <>
       <Heading className="view-title">{tell('practicePage.known')}</Heading>
@@ -52,6 +54,12 @@ export function Known({ givens, heading: Heading, tell }: Props) {
             ))}
           </tbody>
         </table>
+      )}
+      {textParts(shown.text).rules.length > 0 && (
+        <>
+          <Heading className="view-title">{tell('practicePage.rules')}</Heading>
+          <Rules text={shown.text} />
+        </>
       )}
     </>
   );

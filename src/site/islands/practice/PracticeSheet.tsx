@@ -7,7 +7,7 @@ import type { WorldData } from '../../../practice/model.ts';
 import { tellDraw } from '../../../practice/show.ts';
 import { dropBegun, keepBegun } from '../../device/begunDraws.ts';
 import { fourFigures } from '../../device/edge.ts';
-import { type Given, outcomes, tryText, verdictText } from '../../practice.ts';
+import { type Given, outcomes, textParts, tryText, verdictText } from '../../practice.ts';
 import { speaker, teller, unbroken, type WordTable } from '../../speak.ts';
 import { tapedOf } from '../../taped.ts';
 import { Arrow } from '../Arrow.tsx';
@@ -158,7 +158,7 @@ export default function PracticeSheet(props: Props) {
 
   return (
     <>
-      <p className="lead">{unbroken(shown.text)}</p>
+      <p className="lead">{unbroken(textParts(shown.text).lead)}</p>
       <section className="answer" role="status" ref={verdict} tabIndex={-1}>
         <p className="label">
           {tries.length === 0
@@ -192,7 +192,7 @@ export default function PracticeSheet(props: Props) {
         </div>
         <div>
           <Holds outcomes={found} tell={tell} />
-          <Known givens={shown.givens} heading="h2" tell={tell} />
+          <Known shown={shown} heading="h2" tell={tell} />
         </div>
         <div>
           <form

@@ -3,7 +3,7 @@ import type { Draw } from '../../../practice/draw.ts';
 import type { World } from '../../../practice/model.ts';
 import { tellDraw } from '../../../practice/show.ts';
 import type { Language } from '../../../practice/words.ts';
-import type { Given } from '../../practice.ts';
+import { type Given, textParts } from '../../practice.ts';
 import { type Speak, type Tell, unbroken, type Values } from '../../speak.ts';
 import { Arrow } from '../Arrow.tsx';
 import { AskEntry } from '../practice/asks/AskEntry.tsx';
@@ -45,13 +45,13 @@ export function AnswerDraw(props: Props) {
       <h2 ref={top} tabIndex={-1}>
         {tell('answerPage.place', { place, draws: about.draws })}
       </h2>
-      <p className="lead">{unbroken(shown.text)}</p>
+      <p className="lead">{unbroken(textParts(shown.text).lead)}</p>
       <div className="columns draw">
         <div>
           <DrawFigures draw={draw} world={world} language={language} />
         </div>
         <div>
-          <Known givens={shown.givens} heading="h3" tell={tell} />
+          <Known shown={shown} heading="h3" tell={tell} />
         </div>
         <form
           className="asks"
