@@ -4,7 +4,7 @@ import type { Answer, FaultAt, PlacedAt, StickCut } from '../practice/model.ts';
 import type { ShownAsk } from '../practice/show.ts';
 import { formatLength, fromInches } from '../trade/length.ts';
 import { shortLength } from '../trade/shortLength.ts';
-import type { SiteKey, Tell } from './speak.ts';
+import { type SiteKey, type Tell, unbroken } from './speak.ts';
 
 /** Answers as the engine takes them: a number in the ask's unit, an option's id, items in order. A blank is left out. */
 export type Given = Readonly<Record<string, Answer>>;
@@ -21,6 +21,9 @@ export function textParts(text: string): { readonly lead: string; readonly rules
   const [lead = '', ...rules] = text.split('\n');
   return { lead, rules };
 }
+
+/** What is asked, without where to measure from: that is for whoever answers in writing, not on the figure. */
+export const question = ({ prompt }: Pick<ShownAsk, 'prompt'>): string => unbroken(textParts(prompt).lead);
 
 const countOf = (grade: Grade, verdict: Verdict): number =>
   grade.findings.filter((finding) => finding.verdict === verdict).length;
@@ -58,7 +61,7 @@ export function answerText(tell: Tell, ask: ShownAsk, answer: Given[string] | un
   return (ask.parts ?? [])
     .flatMap((part) => {
       const text = answerText(tell, part, (answer as Given)[part.id]);
-      return text === '' ? [] : [tell('asks.part', { prompt: part.prompt, answer: text })];
+      return text === '' ? [] : [tell('asks.part', { prompt: question(part), answer: text })];
     })
     .join(' ');
 }
@@ -115,7 +118,7 @@ export function outcomes(
         answer: answerText(tell, ask, given[ask.id]),
         parts: (ask.parts ?? []).map((part) => ({
           id: part.id,
-          prompt: part.prompt,
+          prompt: question(part),
           answer: answerText(tell, part, (given[ask.id] as Given | undefined)?.[part.id]),
           holds: finding.parts?.[part.id] ?? false,
         })),

@@ -1,7 +1,7 @@
 import { numberedTriangle } from '../../../drawing/marks.ts';
 import { pagePalette } from '../../../drawing/palette.ts';
 import { brokenRows } from '../../brokenRows.ts';
-import type { Outcome } from '../../practice.ts';
+import { type Outcome, question } from '../../practice.ts';
 import { type Speak, type Tell, unbroken } from '../../speak.ts';
 import { Drawn, Marked } from './Marked.tsx';
 
@@ -31,7 +31,7 @@ export function Rework({ outcomes, critical, tell, speak }: Props) {
               <Drawn svg={numberedTriangle(outcome.note, 'note', pagePalette)} />
             )}
             <div>
-              <h3>{unbroken(outcome.ask.prompt)}</h3>
+              <h3>{question(outcome.ask)}</h3>
               <div className="marked">
                 <Marked outcome={outcome} tell={tell} />
               </div>
@@ -72,7 +72,7 @@ export function Holds({ outcomes, tell }: Omit<Props, 'critical' | 'speak'>) {
       <ul className="holding">
         {held.map((outcome) => (
           <li key={outcome.ask.id}>
-            <span>{unbroken(outcome.ask.prompt)}</span>
+            <span>{question(outcome.ask)}</span>
             <Marked outcome={outcome} tell={tell} />
           </li>
         ))}

@@ -21,7 +21,7 @@ export function Marked({ outcome: { finding, answer, parts }, tell }: { outcome:
       <ul className="marked-parts">
         {parts.map((part) => (
           <li key={part.id}>
-            <span>{unbroken(part.prompt)}</span>
+            <span>{part.prompt}</span>
             <Mark answer={part.answer} holds={part.holds} tell={tell} />
           </li>
         ))}

@@ -12,7 +12,7 @@ import { tellDraw } from '../../../practice/show.ts';
 import type { Language } from '../../../practice/words.ts';
 import type { Judged } from '../../../register/judged.ts';
 import type { TaskMap } from '../../../register/taskMap.ts';
-import { answerText, type Given, type Outcome, outcomes } from '../../practice.ts';
+import { answerText, type Given, type Outcome, outcomes, question } from '../../practice.ts';
 import type { Tell } from '../../speak.ts';
 import { Marked } from '../practice/Marked.tsx';
 import { UsedBench } from './UsedBench.tsx';
@@ -89,7 +89,7 @@ export function Graded({ sheet, file, grade, practice, language, judged, map, te
               </tr>
               <tr className="says-row">
                 <td colSpan={3}>
-                  <strong>{outcome.ask.prompt}</strong>
+                  <strong>{question(outcome.ask)}</strong>
                   {outcome.finding.verdict !== 'blank' && ` ${outcome.finding.says}`}
                 </td>
               </tr>
@@ -105,7 +105,7 @@ export function Graded({ sheet, file, grade, practice, language, judged, map, te
           <ul className="holding">
             {held.map(({ place, outcome }) => (
               <li key={`${place}-${outcome.ask.id}`}>
-                <span>{tell('witness.asks', { place, prompt: outcome.ask.prompt })}</span>
+                <span>{tell('witness.asks', { place, prompt: question(outcome.ask) })}</span>
                 <Marked outcome={outcome} tell={tell} />
               </li>
             ))}

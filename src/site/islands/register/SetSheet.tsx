@@ -5,6 +5,7 @@ import { personId } from '../../../register/shapes.ts';
 import { fourFigures } from '../../device/edge.ts';
 import { saveFile } from '../../device/files.ts';
 import { loadPractice } from '../../device/practice.ts';
+import { question } from '../../practice.ts';
 import { firstDraws } from '../../setPreview.ts';
 import { fileText, setName } from '../../sheetFiles.ts';
 import { speaker, teller, type WordTable } from '../../speak.ts';
@@ -139,9 +140,9 @@ export default function SetSheet({ lang, words, sheets, numbers, answerPage }: P
                     <p className="label">{tell(countKey(part.draws, shown.asks.length), values)}</p>
                     {shown.asks
                       .filter((ask) => family.critical.includes(ask.id))
-                      .map(({ id: ask, prompt }) => (
-                        <p className="note" key={ask}>
-                          {tell('setPage.critical', { prompt })}
+                      .map((ask) => (
+                        <p className="note" key={ask.id}>
+                          {tell('setPage.critical', { prompt: question(ask) })}
                         </p>
                       ))}
                   </div>

@@ -1,6 +1,7 @@
 import { useMemo } from 'react';
 import { tallies } from '../../../practice/statistics/tally.ts';
 import { saysOfMistakes, saysOfShare } from '../../../practice/statistics/words.ts';
+import { question } from '../../practice.ts';
 import type { Speak, Tell } from '../../speak.ts';
 import type { Graded } from './useTries.ts';
 
@@ -44,7 +45,7 @@ export function FamilyTallies({ graded, numbers, lang, speak, tell }: Props) {
             </p>
             {asks.map((ask) => (
               <div className="tally-ask" key={ask.ask}>
-                <h3>{ask.prompt}</h3>
+                <h3>{question(ask)}</h3>
                 <p>
                   {tell(ask.share.held === 1 ? 'answersPage.holdsOne' : 'answersPage.holds', {
                     held: ask.share.held,

@@ -3,7 +3,7 @@ import type { TapPlace } from '../../../../drawing/tap/given.ts';
 import type { FaultAt } from '../../../../practice/model.ts';
 import { fromInches } from '../../../../trade/length.ts';
 import { shortLength } from '../../../../trade/shortLength.ts';
-import { unbroken } from '../../../speak.ts';
+import { question } from '../../../practice.ts';
 import { Fetching } from '../../Fetching.tsx';
 import { useFetched } from '../../useLater.ts';
 import type { EntryProps } from './entry.ts';
@@ -67,7 +67,7 @@ export function FaultsEntry(props: EntryProps<readonly FaultAt[]>) {
   const tap = useMemo(() => ({ kind: 'faults' }) as const, []);
   return (
     <fieldset ref={whole} tabIndex={-1}>
-      <legend>{unbroken(ask.prompt)}</legend>
+      <legend>{question(ask)}</legend>
       {Figure === null ? (
         <Fetching later={later} tell={tell} />
       ) : (

@@ -3,7 +3,7 @@ import type { PlaceWhat } from '../../../../drawing/tap/given.ts';
 import type { PlacedAt } from '../../../../practice/model.ts';
 import { fromInches, inches } from '../../../../trade/length.ts';
 import { shortLength } from '../../../../trade/shortLength.ts';
-import { unbroken } from '../../../speak.ts';
+import { question } from '../../../practice.ts';
 import { Fetching } from '../../Fetching.tsx';
 import { useFetched } from '../../useLater.ts';
 import { ByMeasure } from './ByMeasure.tsx';
@@ -65,7 +65,7 @@ export function PlaceEntry(props: EntryProps<readonly PlacedAt[]>) {
   const movable = what !== 'jumper' && what !== 'anchor';
   return (
     <fieldset ref={whole} tabIndex={-1}>
-      <legend>{unbroken(ask.prompt)}</legend>
+      <legend>{question(ask)}</legend>
       {whats.length > 1 && (
         <fieldset className="whats">
           <legend>{tell('asks.what')}</legend>
