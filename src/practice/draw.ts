@@ -2,7 +2,7 @@
 import { GivenError } from '../trade/given.ts';
 import { inches } from '../trade/length.ts';
 import { answersApart } from './apart.ts';
-import type { Family, Mistake } from './family.ts';
+import type { Family, Mistake, NumberAsk } from './family.ts';
 import { GENERATOR, Generator } from './generator.ts';
 import type { Answer, Answers, AnyModel, AnyPlan, Fact, Facts, ModelAsk, World } from './model.ts';
 import { drawValues } from './parameters.ts';
@@ -112,16 +112,34 @@ function wrongHolds({ family, model, plan, wrong }: Draw, world: World): boolean
 export const criticalIn = ({ family, model, plan }: Draw, world: World): readonly string[] =>
   family.critical.filter((id) => askOf(model, id).critical?.(plan, world) ?? true);
 
+interface NumberAsked {
+  /** `cut`, or of a job `cuts.l1`. */
+  readonly at: string;
+  readonly ask: NumberAsk;
+  readonly right: number;
+}
+
+/** The numbers that a draw asks for, the parts of a job among them. */
+export const numbersAsked = ({ family, right }: Pick<Draw, 'family' | 'right'>): readonly NumberAsked[] =>
+  family.asks.flatMap((ask): readonly NumberAsked[] => {
+    if (ask.kind === 'number') return [{ at: ask.id, ask, right: right[ask.id] as number }];
+    if (ask.kind !== 'job') return [];
+    return ask.parts.flatMap((part) =>
+      part.kind === 'number'
+        ? [{ at: `${ask.id}.${part.id}`, ask: part, right: (right[ask.id] as Answers)[part.id] as number }]
+        : [],
+    );
+  });
+
 /** Whether a given shows a right number as it stands. */
-function answerGiven({ family, facts, right }: Draw): boolean {
-  return family.asks.some((ask) => {
-    if (ask.kind !== 'number') return false;
+function answerGiven(draw: Draw): boolean {
+  const { family, facts } = draw;
+  return numbersAsked(draw).some(({ ask, right }) => {
     // A count is a small number that any other may happen to be.
     if (ask.unit === 'count') return false;
     return family.givens.some((given) =>
       numbersOf(facts[given.each ?? given.fact], given.fact, given.unit).some(
-        ({ value, unit }) =>
-          unit === ask.unit && Math.abs(value - (right[ask.id] as number)) <= ask.tolerance + 1e-9,
+        ({ value, unit }) => unit === ask.unit && Math.abs(value - right) <= ask.tolerance + 1e-9,
       ),
     );
   });

@@ -6,7 +6,7 @@ import type { How } from '../drawing/types.ts';
 import { formatLength, inches, tryLength } from '../trade/length.ts';
 import { askedIn } from './answer.ts';
 import { answersApart } from './apart.ts';
-import { criticalIn, type Draw, drawOf } from './draw.ts';
+import { criticalIn, type Draw, drawOf, numbersAsked } from './draw.ts';
 import type { Ask, AuthoredFamily, Family, Parameter, Unit } from './family.ts';
 import { gradeDraw } from './grade.ts';
 import { keyOf } from './key.ts';
@@ -185,10 +185,10 @@ function shownAnswers(draw: Draw, shown: Shown): readonly string[] {
     ...shown.asks.flatMap((a) => [
       a.prompt,
       ...[...(a.options ?? []), ...(a.items ?? [])].map((p) => p.text),
+      ...(a.parts ?? []).map((part) => part.prompt),
     ]),
   ].join('\n');
-  return draw.family.asks.flatMap((ask) => {
-    if (ask.kind !== 'number') return [];
+  return numbersAsked(draw).flatMap(({ at, ask, right }) => {
     const sign = NUMBERS[ask.unit];
     const numbers =
       ask.unit === 'in'
@@ -196,9 +196,8 @@ function shownAnswers(draw: Draw, shown: Shown): readonly string[] {
         : sign === undefined
           ? []
           : [...visible.matchAll(sign)].map(([n]) => Number(n));
-    const right = draw.right[ask.id] as number;
     return numbers.some((n) => Math.abs(n - right) <= ask.tolerance + 1e-9)
-      ? [`${ask.id}: the draw shows its answer ${right}`]
+      ? [`${at}: the draw shows its answer ${right}`]
       : [];
   });
 }
