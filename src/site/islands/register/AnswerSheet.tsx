@@ -1,22 +1,9 @@
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { useMemo, useRef, useState } from 'react';
 import { type SetFile, type Sheet, sheetDraws, sheetPlaces } from '../../../practice/sheet.ts';
-import type { OpenSheetFile } from '../../../practice/sheetFiles.ts';
 import { readSheetForm } from '../../../practice/sheetForm.ts';
 import { saveFile } from '../../device/files.ts';
-import { deviceOfOwn } from '../../device/keys.ts';
 import { loadPractice } from '../../device/practice.ts';
-import {
-  asSaved,
-  asTakenUp,
-  beginSheet,
-  isSameSet,
-  type KeptSheet,
-  keepAnswers,
-  keepWaiting,
-  ownSheet,
-  putSheetAway,
-  waitingSheets,
-} from '../../device/sheets.ts';
+import { asSaved, asTakenUp } from '../../device/sheets.ts';
 import type { Given } from '../../practice.ts';
 import { answersFile, answersName, fileText, readSetOrSheet } from '../../sheetFiles.ts';
 import { speaker, teller, type WordTable } from '../../speak.ts';
@@ -33,6 +20,7 @@ import { HandedOver } from './HandedOver.tsx';
 import { LookOver } from './LookOver.tsx';
 import { ReadySheet } from './ReadySheet.tsx';
 import { useDrawer } from './useCodes.ts';
+import { useOwnSheets } from './useOwnSheets.ts';
 
 interface Props {
   readonly sheets: readonly Sheet[];
@@ -45,58 +33,12 @@ interface Props {
 export default function AnswerSheet({ lang, words, sheets, witnessPage }: Props) {
   const speak = useMemo(() => speaker(words), [words]);
   const tell = useMemo(() => teller(words), [words]);
-  const [kept, setKept] = useState<KeptSheet | null>(null);
-  // What was kept last, for a stroke and a step that come before the page is drawn anew.
-  const latest = useRef<KeptSheet | null>(null);
-  const hold = (next: KeptSheet | null) => {
-    latest.current = next;
-    setKept(next);
-  };
-  const [set, setSet] = useState<SetFile | null>(null);
-  const [waiting, setWaiting] = useState<readonly SetFile[]>([]);
-  const waits = useRef(waiting);
-  /** One for whoever has it: it wants a bench and a person first. */
-  const [unset, setUnset] = useState<OpenSheetFile | null>(null);
-  const [device, setDevice] = useState('');
-  const [stays, setStays] = useState(true);
+  const own = useOwnSheets();
+  const { kept, asked, waiting, unset, device, stays, came, change, away } = own;
   // How the answers leave this device, as far as this visit of the page knows.
   const [how, setHow] = useState<'file' | 'code'>();
   const top = useRef<HTMLHeadingElement>(null);
   useDrawer();
-  const back = useRef<Promise<void>>(undefined);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: once, when script takes the page over
-  useEffect(() => {
-    const bringBack = async () => {
-      const own = (await ownSheet()) ?? null;
-      hold(own);
-      const others = await waitingSheets();
-      waits.current = others;
-      setWaiting(others);
-      if (own === null) setSet((came) => came ?? others[0] ?? null);
-      setDevice((await deviceOfOwn()) ?? '');
-    };
-    back.current = bringBack().catch(() => setStays(false));
-  }, []);
-  const wait = (sheets: readonly SetFile[]) => {
-    waits.current = sheets;
-    setWaiting(sheets);
-    keepWaiting(sheets).catch(() => setStays(false));
-  };
-  /** A sheet that came by file, code or link: it opens, or waits until the one that lies here is put away. */
-  const came = async (next: SetFile | OpenSheetFile) => {
-    if (next.kind === 'sheet') {
-      setUnset(next);
-      return;
-    }
-    setUnset(null);
-    // What lies here is known only once it was read: a link is taken before that.
-    await back.current;
-    const lies = latest.current?.set;
-    if (lies === undefined) setSet(next);
-    else if (![lies, ...waits.current].some((one) => isSameSet(one, next))) wait([...waits.current, next]);
-  };
-
-  const asked = kept?.set ?? set;
   const later = useFetched(loadPractice);
   const practice = later.part;
   const language = useLanguage(lang, words, practice);
@@ -116,29 +58,14 @@ export default function AnswerSheet({ lang, words, sheets, witnessPage }: Props)
   );
   const draws = drawn?.good ? drawn.value : [];
 
-  const change = (part: Partial<KeptSheet>) => {
-    if (latest.current === null) return;
-    const next = { ...latest.current, ...part };
-    hold(next);
-    keepAnswers(next).catch(() => setStays(false));
-  };
   const place = kept?.place ?? 1;
   const go = (to: number) => {
-    change({ place: to });
+    change(() => ({ place: to }));
     requestAnimationFrame(() => {
       top.current?.focus();
       top.current?.scrollIntoView();
     });
   };
-  const away = () => {
-    const gone = asked;
-    const others = waiting.filter((one) => gone === null || !isSameSet(one, gone));
-    hold(null);
-    setSet(others[0] ?? null);
-    wait(others);
-    putSheetAway().catch(() => setStays(false));
-  };
-
   if (unset !== null) {
     return practice === null ? (
       <Fetching later={later} text={tell('answerPage.fetching')} tell={tell} />
@@ -147,7 +74,7 @@ export default function AnswerSheet({ lang, words, sheets, witnessPage }: Props)
         file={unset}
         practice={practice}
         onSet={came}
-        onAway={() => setUnset(null)}
+        onAway={own.leaveUnset}
         speak={speak}
         tell={tell}
       />
@@ -214,13 +141,6 @@ export default function AnswerSheet({ lang, words, sheets, witnessPage }: Props)
     );
   }
   if (kept === null) {
-    const start = () => {
-      wait(waiting.filter((one) => !isSameSet(one, asked)));
-      void beginSheet(asked, device.trim()).then(hold, () => {
-        setStays(false);
-        hold({ set: asked, device: device.trim(), answers: {}, begun: '', handed: null });
-      });
-    };
     return (
       <>
         {others}
@@ -228,8 +148,8 @@ export default function AnswerSheet({ lang, words, sheets, witnessPage }: Props)
           about={about}
           task={taskName}
           device={device}
-          onDevice={setDevice}
-          onBegin={start}
+          onDevice={own.setDevice}
+          onBegin={() => own.begin(asked)}
           onAway={away}
           tell={tell}
         />
@@ -241,11 +161,11 @@ export default function AnswerSheet({ lang, words, sheets, witnessPage }: Props)
   const handOver = (how: 'file' | 'code') => {
     if (how === 'file') saveFile(answersName(file), fileText(file));
     setHow(how);
-    change(asSaved(kept));
+    change(asSaved);
     requestAnimationFrame(() => top.current?.focus());
   };
   const look = () => {
-    change(asTakenUp(kept));
+    change(asTakenUp);
     go(draws.length + 1);
   };
   if (kept.handed !== null) {
@@ -295,7 +215,7 @@ export default function AnswerSheet({ lang, words, sheets, witnessPage }: Props)
           language={language}
           given={kept.answers[shown.place] ?? {}}
           onGiven={(given: Given) =>
-            change({ answers: { ...(latest.current?.answers ?? {}), [shown.place]: given } })
+            change(({ answers }) => ({ answers: { ...answers, [shown.place]: given } }))
           }
           onPlace={go}
           top={top}
