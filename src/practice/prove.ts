@@ -209,7 +209,11 @@ function lengthsIn(text: string): readonly number[] {
   });
 }
 
-/** The author's own seed: the givens he read, and his answers, hold against the program. */
+/** What an ask, or a part of one, asks: of scenes, what the author read stands there. */
+const askedAs = ({ asks }: Shown, id: string): string | undefined =>
+  asks.flatMap((ask) => [ask, ...(ask.parts ?? [])]).find((one) => one.id === id)?.prompt;
+
+/** The author's own seed: the givens and words he read, and his answers, hold against the program. */
 function workedFaults(family: AuthoredFamily, { world, languages, how }: ProofMeans): readonly ProofFault[] {
   const { seed, givens, answers } = family.worked;
   const fault = (cause: string): ProofFault => ({ seed, cause: `worked by hand: ${cause}` });
@@ -222,6 +226,9 @@ function workedFaults(family: AuthoredFamily, { world, languages, how }: ProofMe
     return [
       ...Object.entries(givens).flatMap(([id, worked]) => {
         const given = shown.givens.find((g) => g.id === id);
+        const asked = given === undefined ? askedAs(shown, id) : undefined;
+        if (asked !== undefined)
+          return asked.includes(String(worked)) ? [] : [fault(`${id} asks “${asked}”, not “${worked}”`)];
         const length = given?.unit === 'in' && typeof worked === 'string' ? tryLength(worked) : undefined;
         const value = typeof length === 'number' ? inches(length) : worked;
         return given !== undefined && (given.value === value || given.text === worked)
