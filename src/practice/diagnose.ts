@@ -2,16 +2,20 @@
 import { askOf, type Draw, slip } from './draw.ts';
 import type { Ask, Mistake, Precedence } from './family.ts';
 import { kindOf } from './kinds/index.ts';
+import { isNumber } from './kinds/number.ts';
 import type { Answer, World } from './model.ts';
 
 /** Mistakes that together give this answer: one, or two that were made at once. Empty when none is recognised. */
 export type Cause = readonly Mistake[];
 
-/** The mistake whose answer this is, inside the tolerance; else the one that the model blames for it. */
-export function oneMistake(draw: Draw, ask: Ask, given: Answer, world: World): Cause {
+/** The mistake whose answer this is, inside the tolerance. */
+export function mistakeOf(draw: Draw, ask: Ask, given: Answer): Cause {
   if (ask.kind === 'order') return earlyStep(draw, ask, given as readonly string[]);
-  const [whole] = explaining(draw, ask, given, 'whole');
-  if (whole !== undefined) return [whole];
+  return explaining(draw, ask, given, 'whole').slice(0, 1);
+}
+
+/** The mistake that the model blames for an answer which is no mistake's own. */
+export function blamedFor(draw: Draw, ask: Ask, given: Answer, world: World): Cause {
   const blamed = askOf(draw.model, ask.id).blames?.(draw.plan, world, given, ask) ?? [];
   const blame = draw.family.mistakes.find(
     ({ slip: name, asks }) => asks.includes(ask.id) && typeof name === 'string' && blamed.includes(name),
@@ -33,20 +37,37 @@ function explaining(draw: Draw, ask: Ask, given: Answer, how: 'whole' | 'part'):
 /** Kinds of answers on which two mistakes can be put together and looked for as one answer. */
 const PAIRED: ReadonlySet<Ask['kind']> = new Set(['number', 'choice', 'reading', 'stop', 'job']);
 
-/** Two mistakes made at once, in the order of the family's file; the first pair that fits. */
+/** Where more than one number in so many fits some pair, naming one would be a guess. */
+const ONE_IN = 20;
+
+/**
+ * Two mistakes made at once, in the order of the family's file, where they alone of all pairs fit. Pairs that trainers meet
+ * often are mistakes of their own in the family's file; this finds the others.
+ */
 export function twoMistakes(draw: Draw, ask: Ask, given: Answer, world: World): Cause {
-  // Of a count nearly every number is some pair of slips; naming one would be a guess.
+  // Of a count nearly every number is some pair of slips.
   if (!PAIRED.has(ask.kind) || ('unit' in ask && ask.unit === 'count')) return [];
-  const here = draw.family.mistakes.filter((m) => m.asks.includes(ask.id));
+  const pairs = pairsOn(draw, ask, world);
+  if (isNumber(ask) && pairs.length * 2 * ask.tolerance * ONE_IN > ask.range.to - ask.range.from) return [];
   const right = draw.right[ask.id] as Answer;
-  for (const [i, first] of here.entries()) {
-    for (const second of here.slice(i + 1)) {
+  const fitting = pairs.filter(({ answer }) => kindOf(ask).explains(ask, given, answer, right) === 'whole');
+  return fitting.length === 1 ? (fitting[0]?.cause ?? []) : [];
+}
+
+interface Pair {
+  readonly cause: Cause;
+  readonly answer: Answer;
+}
+
+/** Every two mistakes of an ask that can be made at once, and where they lead. */
+function pairsOn(draw: Draw, ask: Ask, world: World): readonly Pair[] {
+  const here = draw.family.mistakes.filter((m) => m.asks.includes(ask.id));
+  return here.flatMap((first, i) =>
+    here.slice(i + 1).flatMap((second): Pair[] => {
       const answer = both(draw, ask, first, second, world) ?? both(draw, ask, second, first, world);
-      if (answer !== null && kindOf(ask).explains(ask, given, answer, right) === 'whole')
-        return [first, second];
-    }
-  }
-  return [];
+      return answer === null ? [] : [{ cause: [first, second], answer }];
+    }),
+  );
 }
 
 function both(draw: Draw, ask: Ask, first: Mistake, second: Mistake, world: World): Answer | null {

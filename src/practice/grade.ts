@@ -1,6 +1,14 @@
 /** Grades answers to a draw: a verdict an ask, with the mistake that explains it. Same draw, same answers, same grade. */
 import { readAnswers } from './answer.ts';
-import { brokenBy, type Cause, leftOutOf, oneMistake, partMistakes, twoMistakes } from './diagnose.ts';
+import {
+  blamedFor,
+  brokenBy,
+  type Cause,
+  leftOutOf,
+  mistakeOf,
+  partMistakes,
+  twoMistakes,
+} from './diagnose.ts';
 import { askOf, criticalIn, type Draw } from './draw.ts';
 import type { Ask, PartAsk } from './family.ts';
 import { type Found, said, type Verdict } from './gradeWords.ts';
@@ -73,12 +81,16 @@ function judge(
   const found = (verdict: Verdict, cause: Cause = []): Found => ({ verdict, cause });
   if (given === undefined) return found('blank');
   if (holds(draw, ask, given, world)) return found('holds');
-  if (holdsFromThere(draw, ask, answers, earlier, world)) return found('holds from there');
-  const one = oneMistake(draw, ask, given, world);
-  if (one.length > 0) return found('rework', one);
+  const followed = follows(draw, ask, answers, earlier, world);
+  if (followed !== null) return found(followed);
+  const own = mistakeOf(draw, ask, given);
+  if (own.length > 0) return found('rework', own);
   if (kindOf(ask).near(ask, given, draw.right[ask.id] as Answer)) return found('near');
-  const parts = partMistakes(draw, ask, given);
-  return found('rework', parts.length > 0 ? parts : twoMistakes(draw, ask, given, world));
+  for (const look of [blamedFor, partMistakes, twoMistakes]) {
+    const cause = look(draw, ask, given, world);
+    if (cause.length > 0) return found('rework', cause);
+  }
+  return found('rework');
 }
 
 function holds(draw: Draw, ask: Ask, given: Answer, world: World): boolean {
@@ -86,24 +98,27 @@ function holds(draw: Draw, ask: Ask, given: Answer, world: World): boolean {
     const order = given as readonly string[];
     return leftOutOf(draw, ask, order).length === 0 && brokenBy(draw, ask, order).length === 0;
   }
-  const own = askOf(draw.model, ask.id).holds;
-  if (own !== undefined) return own(draw.plan, world, given, ask);
-  return kindOf(ask).same(ask, given, draw.right[ask.id] as Answer);
+  // What lies within the tolerance of the right one holds, whatever else a model lets hold.
+  if (kindOf(ask).same(ask, given, draw.right[ask.id] as Answer)) return true;
+  return askOf(draw.model, ask.id).holds?.(draw.plan, world, given, ask) ?? false;
 }
 
-/** Right for what was answered before, where that did not hold. */
-function holdsFromThere(
+/**
+ * Right for what was answered before: it holds where that held, each inside its tolerance, and else holds from there.
+ * `null`: it does not follow.
+ */
+function follows(
   draw: Draw,
   ask: Ask,
   answers: Answers,
   earlier: ReadonlyMap<string, Found>,
   world: World,
-): boolean {
-  const { follows } = askOf(draw.model, ask.id);
-  if (follows === undefined || follows.asks.some((id) => answers[id] === undefined)) return false;
-  if (follows.asks.every((id) => earlier.get(id)?.verdict === 'holds')) return false;
-  const wanted = follows.answer(draw.plan, world, answers);
-  return wanted !== null && kindOf(ask).same(ask, answers[ask.id] as Answer, wanted);
+): 'holds' | 'holds from there' | null {
+  const { follows: from } = askOf(draw.model, ask.id);
+  if (from === undefined || from.asks.some((id) => answers[id] === undefined)) return null;
+  const wanted = from.answer(draw.plan, world, answers);
+  if (wanted === null || !kindOf(ask).same(ask, answers[ask.id] as Answer, wanted)) return null;
+  return from.asks.every((id) => earlier.get(id)?.verdict === 'holds') ? 'holds' : 'holds from there';
 }
 
 function finding(

@@ -1,4 +1,7 @@
-/** What is said of an answer: what it means that it is out, the mistake, what a model notes. It never gives the right one away. */
+/**
+ * What is said of an answer: what it means that it is out and by how much, the mistake, what a model notes. Of what is chosen,
+ * ordered or laid out it never gives the right one away; of a number the amount is said, as a tape would show it.
+ */
 import type { Say } from '../trade/answer.ts';
 import { fromInches } from '../trade/length.ts';
 import { shortLength } from '../trade/shortLength.ts';

@@ -55,9 +55,15 @@ describe('verdicts of a number', () => {
   });
 
   test('a recognised mistake wins over near', () => {
-    // Saw cut taken off, 1/8 under; 1/32 towards the right answer is 3/32 from it: no longer near, and recognised.
-    expect(finding(cut, 'cut', CUT - 3 / 32)).toMatchObject({ verdict: 'rework', mistake: 'kerf-taken-off' });
     expect(finding(cut, 'cut', CUT - 1 / 16)).toMatchObject({ verdict: 'near', mistake: null });
+    // With 0.05 in of tolerance the saw cut taken off, 1/8 under, is 2 1/2 tolerances out: 0.09 under is near, and that.
+    const asks = cut.family.asks.map((ask) => ('tolerance' in ask ? { ...ask, tolerance: 0.05 } : ask));
+    const wider = { ...cut, family: { ...cut.family, asks } };
+    expect(finding(wider, 'cut', CUT + 0.09)).toMatchObject({ verdict: 'near', mistake: null });
+    expect(finding(wider, 'cut', CUT - 0.09)).toMatchObject({
+      verdict: 'rework',
+      mistake: 'kerf-taken-off',
+    });
   });
 
   test('two mistakes at once are tried before it is given up', () => {
@@ -73,6 +79,18 @@ describe('verdicts of a number', () => {
     const none = finding(cut, 'cut', 77.7);
     expect(none).toMatchObject({ verdict: 'rework', mistake: null, direction: 'short' });
     expect(none.says).toContain('No slip that we know');
+  });
+
+  test('two mistakes are not named where another two fit as well, or nearly any number would be some two', () => {
+    const share = (made: number) => {
+      const drawn = draw('gap-twice', '1');
+      const right = drawn.right['noon'] as number;
+      const named = Array.from({ length: made }, (_, k) => right + (k - made / 2) / made).filter(
+        (answer) => finding(drawn, 'noon', answer).mistake?.includes('+') === true,
+      );
+      return named.length / made;
+    };
+    expect(share(400)).toBeLessThanOrEqual(1 / 20);
   });
 
   test('blank where nothing is entered', () => {
@@ -98,7 +116,17 @@ describe('holds from there', () => {
     expect([score, passed]).toEqual([50, false]);
   });
 
-  test('not when the earlier answer holds, is blank, or leads nowhere', () => {
+  test('it holds where the earlier answer does, inside its tolerance', () => {
+    // A piece 1/32 long, and the length less that piece: both are as good as the tape.
+    const off = 1 / 32;
+    for (const by of [-off, off]) {
+      const { score, findings } = grade(cut, { cut: CUT + by, left: LEFT - by - by / 2 });
+      expect(findings.map((f) => f.verdict)).toEqual(['holds', 'holds']);
+      expect(score).toBe(100);
+    }
+  });
+
+  test('not when it does not follow, or the earlier answer is blank or leads nowhere', () => {
     expect(grade(cut, { cut: CUT, left: 136.125 }).findings[1]?.verdict).toBe('rework');
     expect(grade(cut, { left: 136.125 }).findings[1]?.verdict).toBe('rework');
     // Longer than the length it is cut from.

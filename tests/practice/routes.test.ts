@@ -136,7 +136,8 @@ describe('cutting plans', () => {
     expect(graded([...plan, { from: 'whole', pieces: [piece] }]).verdict).toBe('rework');
     expect(graded([{ ...first, pieces: [piece - 1, ...others] }, ...rest]).verdict).toBe('rework');
     const more = [{ ...first, pieces: [piece] }, { from: 'whole', pieces: others }, ...rest];
-    expect(graded(more).mistake).toBe('any-open-length');
+    expect(graded(more)).toMatchObject({ verdict: 'rework', mistake: null });
+    expect(graded(more).says).toBe(`It opens whole lengths: ${more.length}. Fewer will do.`);
   });
 
   it('say what cannot be cut so, and not what the plan would be', () => {

@@ -267,12 +267,10 @@ function blames(plan: Plan, _: World, answer: Answer): readonly string[] {
     ...(rack(plan).length > 0 && cuts.every(({ from }) => from === WHOLE) ? ['remnantsLeft'] : []),
     ...(cuts.every(({ pieces }) => pieces.length === 1) ? ['lengthEach'] : []),
     ...(refused ? ['tightRefused'] : []),
-    'anyOpen',
-    'smallestFirst',
   ];
 }
 
-/** Why a plan cannot be cut, before how many lengths it takes is looked at. */
+/** What is wrong with a plan, without a better one. */
 function notes(plan: Plan, _: World, answer: Answer): readonly Say[] {
   const cuts = given(answer);
   const { missing, extra } = unmade(plan, cuts);
@@ -286,6 +284,9 @@ function notes(plan: Plan, _: World, answer: Answer): readonly Say[] {
     ...(extra > 0 ? [{ say: 'route.notWanted', values: { count: extra } }] : []),
     ...bars.map((bar) => ({ say: 'route.overLength', values: { bar } })),
     ...twice.map(({ length: long }) => ({ say: 'route.remnantTwice', values: { bar: shortLength(long) } })),
+    ...(wholes(cuts) > wholes(plan.cuts)
+      ? [{ say: 'route.moreLengths', values: { count: wholes(cuts) } }]
+      : []),
   ];
 }
 
@@ -376,7 +377,7 @@ export const packing: Omit<Pack, 'asks'> = {
     ),
   ],
   figured: ({ from }) => from.map((one) => one.length),
-  says: ['bar', 'leftOf', 'drilled', 'notCut', 'notWanted', 'overLength', 'remnantTwice'].map(
+  says: ['bar', 'leftOf', 'drilled', 'notCut', 'notWanted', 'overLength', 'remnantTwice', 'moreLengths'].map(
     (key) => `route.${key}`,
   ),
 };

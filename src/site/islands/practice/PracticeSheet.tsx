@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
-import { drawOf } from '../../../practice/draw.ts';
+import { criticalIn, drawOf } from '../../../practice/draw.ts';
 import type { Family } from '../../../practice/family.ts';
 import { gradeDraw } from '../../../practice/grade.ts';
 import { keyOf } from '../../../practice/key.ts';
@@ -61,6 +61,7 @@ export default function PracticeSheet(props: Props) {
 
   const draw = useMemo(() => drawOf(family, seed, world), [family, seed, world]);
   const shown = useMemo(() => tellDraw(draw, world, language), [draw, world, language]);
+  const critical = useMemo(() => criticalIn(draw, world), [draw, world]);
   const last = tries.at(-1);
   const grade = useMemo(
     () => (last === undefined ? undefined : gradeDraw(draw, last, world, language)),
@@ -174,7 +175,7 @@ export default function PracticeSheet(props: Props) {
       <div className="columns draw">
         <div>
           <DrawFigures draw={draw} world={world} language={language} />
-          <Rework outcomes={found} critical={family.critical} tell={tell} speak={speak} />
+          <Rework outcomes={found} critical={critical} tell={tell} speak={speak} />
           {tries.length >= 2 && (
             <div className="way">
               <button type="button" className="as-link" aria-expanded={way} onClick={() => setWay(!way)}>

@@ -1,4 +1,5 @@
 import { type FormEvent, useEffect, useMemo, useRef, useState } from 'react';
+import { criticalIn } from '../../../practice/draw.ts';
 import { MOST_BENCHES, type SetFile, type Sheet, sheetPlaces } from '../../../practice/sheet.ts';
 import { tellDraw } from '../../../practice/show.ts';
 import { personId } from '../../../register/shapes.ts';
@@ -139,7 +140,7 @@ export default function SetSheet({ lang, words, sheets, numbers, answerPage }: P
                     <h3>{shown.title}</h3>
                     <p className="label">{tell(countKey(part.draws, shown.asks.length), values)}</p>
                     {shown.asks
-                      .filter((ask) => family.critical.includes(ask.id))
+                      .filter((ask) => criticalIn(draw, world).includes(ask.id))
                       .map((ask) => (
                         <p className="note" key={ask.id}>
                           {tell('setPage.critical', { prompt: question(ask) })}
