@@ -8,7 +8,7 @@ import { LONGEST_SHEET_ID, PLAIN_ID, TASK_ID } from '../trade/ids.ts';
 import { formatLength, type Ticks, tryLength } from '../trade/length.ts';
 import type { Parameter } from './family.ts';
 import { faultsIn, hasOnly, isRecord, textOf, type Wants } from './fileFields.ts';
-import { narrowFaults } from './narrow.ts';
+import { type Narrowing, narrowFaults } from './narrow.ts';
 import { passRuleOf, ruleFaults, type SheetRule } from './passRule/rule.ts';
 import type { Practice, Sheet, SheetFamily } from './sheet.ts';
 
@@ -23,6 +23,10 @@ function parameterForm(parameter: Parameter): unknown {
   return { length: { from: length(from), to: length(to), step: length(step) } };
 }
 
+/** A narrowing as it is written, lengths as texts. */
+export const narrowForm = (narrow: Narrowing): SheetForm =>
+  Object.fromEntries(Object.entries(narrow).map(([name, parameter]) => [name, parameterForm(parameter)]));
+
 export function sheetForm({ id, number, title, tasks, families, rule }: Sheet): SheetForm {
   return {
     id,
@@ -32,13 +36,7 @@ export function sheetForm({ id, number, title, tasks, families, rule }: Sheet): 
     families: families.map(({ family, draws, narrow }) => ({
       family,
       draws,
-      ...(narrow === undefined
-        ? {}
-        : {
-            narrow: Object.fromEntries(
-              Object.entries(narrow).map(([name, parameter]) => [name, parameterForm(parameter)]),
-            ),
-          }),
+      ...(narrow === undefined ? {} : { narrow: narrowForm(narrow) }),
     })),
     rule,
   };

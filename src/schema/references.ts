@@ -3,6 +3,7 @@ import { demoRunFaults } from './demoRunChecks.ts';
 import { practiceFaults } from './practice.ts';
 import { procedureFaults, runFaults } from './procedureChecks.ts';
 import { ruleFaults } from './ruleChecks.ts';
+import { sheetFaults } from './sheetChecks.ts';
 import type { Entry, FileFault } from './shelf.ts';
 import { type Entries, type Lost, prose } from './shelves.ts';
 import { siteFaults } from './siteChecks.ts';
@@ -24,6 +25,7 @@ const proseFaults: Check = (entries) =>
 
 const checks: readonly Check[] = [
   practiceFaults,
+  sheetFaults,
   taskFaults,
   ticketFaults,
   ruleFaults,

@@ -359,6 +359,39 @@ describe('by keyboard on a desk', () => {
     await cut.getByRole('button', { name: 'As the exercise draws it' }).click();
     await page.getByRole('button', { name: 'Print 3 sheets' }).waitFor();
   });
+
+  test('narrowed until benches get the same numbers, it says so in both places and is handed out all the same', async () => {
+    const fill = exercise(page, 'fill-check');
+    const cut = exercise(page, 'cut-with-insertion');
+    await cut.locator('#draws-cut-with-insertion').selectOption('1');
+    const alike = cut.getByText('So narrow, benches get the same numbers.');
+    expect(await alike.count()).toBe(0);
+    expect(await said(page.locator('.answer'))).toContain('benches 1 to 3, each its own numbers');
+    const only = async (group: string, keep: string) => {
+      const words = cut.getByRole('group', { name: group });
+      await words.waitFor();
+      for (const box of await words.getByRole('checkbox').all())
+        if (!(await said(box.locator('xpath=..'))).trim().startsWith(keep) && (await box.isChecked()))
+          await box.uncheck({ force: true });
+    };
+    await only('Width', '4 in');
+    await only('Held', 'to the edge');
+    await only('First end', 'a sleeve');
+    await only('Second end', 'a sleeve');
+    const distance = cut.getByRole('group', { name: 'The tape shows' });
+    await distance.getByLabel('From').selectOption({ label: `6'-0"` });
+    await distance.getByLabel('To').selectOption({ label: `6'-0"` });
+    await alike.waitFor();
+    expect(await fill.getByText('So narrow').count()).toBe(0);
+    const answer = await said(page.locator('.answer'));
+    expect(answer).toContain('benches 1 to 3, some with the same numbers');
+    expect(answer).toContain('narrowed so far that benches get the same numbers');
+    expect(answer).not.toContain('each its own numbers');
+    expect(await violations(page)).toEqual([]);
+    await page.getByRole('button', { name: 'Print 3 sheets' }).waitFor();
+    await cut.getByRole('button', { name: 'As the exercise draws it' }).click();
+    await alike.waitFor({ state: 'detached' });
+  });
 });
 
 describe('by thumb on a phone', () => {

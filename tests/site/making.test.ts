@@ -1,7 +1,9 @@
 /** What a trainer has chosen, and the sheet that it comes to; what can be narrowed, and in which words. */
 import { describe, expect, test } from 'vitest';
 import type { Family } from '../../src/practice/family.ts';
-import { sheetDraws } from '../../src/practice/sheet.ts';
+import type { Narrowing } from '../../src/practice/narrow.ts';
+import { narrowTroubles } from '../../src/practice/narrowTried.ts';
+import { type Sheet, sheetDraws } from '../../src/practice/sheet.ts';
 import { readSheetForm, sheetForm } from '../../src/practice/sheetForm.ts';
 import {
   type Draft,
@@ -10,7 +12,6 @@ import {
   newDraft,
   rulesFor,
   sheetOf,
-  undrawable,
   withPick,
   withTask,
 } from '../../src/site/making/draft.ts';
@@ -30,6 +31,10 @@ const made = (draft: Draft) => {
   if (!('sheet' in one)) throw new Error(one.lacks);
   return one.sheet;
 };
+const undrawable = (sheet: Pick<Sheet, 'id' | 'families'>) =>
+  narrowTroubles(sheet, practice).flatMap(({ trouble, family: id }) =>
+    trouble === 'undrawable' ? [id] : [],
+  );
 const start = tasks(newDraft(7), 'T05', 'T13');
 
 describe('the sheet of a draft', () => {
@@ -154,7 +159,74 @@ test('an exercise of which one reading alone is left cannot be drawn, whichever 
     { family: 'fill-check', draws: 3 },
     { family: 'read-tape', draws: 2, narrow },
   ];
-  expect(undrawable({ id: 'sheet-7', families: parts }, practice)).toEqual(['read-tape']);
+  expect(undrawable({ id: 'sheet-7', families: parts })).toEqual(['read-tape']);
+});
+
+describe('benches that get the same of a narrowed exercise', () => {
+  // One distance, one width, two sleeves: nothing that is told differs any more.
+  const sixteenth = readLength('1/16');
+  const at = (from: string, to: string) => ({
+    length: { from: readLength(from), to: readLength(to), step: sixteenth },
+  });
+  const sleeves = {
+    width: { choice: ['card-4'] },
+    measured: { choice: ['edges'] },
+    first: { choice: ['sleeve'] },
+    second: { choice: ['sleeve'] },
+  };
+  const sheetOfOne = (distance: object, draws: number) => ({
+    id: 'sheet-7',
+    families: [
+      { family: 'fill-check', draws: 2 },
+      { family: 'cut-with-insertion', draws, narrow: { ...sleeves, distance } as Narrowing },
+    ],
+  });
+  const one = sheetOfOne(at(`6'`, `6'`), 2);
+
+  test('are found, whichever the place of the exercise', () => {
+    const told = [1, 2].map((bench) =>
+      sheetDraws({ ...made(picks(start, { 'fill-check': 1 })), ...one }, bench, practice).map(
+        ({ draw }) => draw.facts['distance'],
+      ),
+    );
+    expect(told[0]).toEqual(told[1]);
+    expect(narrowTroubles(one, practice)).toEqual([
+      { at: 1, family: 'cut-with-insertion', trouble: 'alike', benches: [1, 2] },
+    ]);
+  });
+
+  test('one bench is like no other, two are', () => {
+    expect(narrowTroubles(one, practice, 1)).toEqual([]);
+    expect(narrowTroubles(one, practice, 2)).toHaveLength(1);
+  });
+
+  test('six feet of sixteenths are enough', () => {
+    expect(narrowTroubles(sheetOfOne(at(`6'`, `12'`), 1), practice)).toEqual([]);
+  });
+
+  test('benches are alike only when every place of the exercise is', () => {
+    // Three distances: of five benches two get the same first draw, and each another row of eight.
+    const [first, row] = [1, 8].map((draws) =>
+      narrowTroubles(sheetOfOne(at(`6'`, `6'-0 1/8"`), draws), practice),
+    );
+    expect(first).toMatchObject([{ trouble: 'alike' }]);
+    expect(row).toEqual([]);
+  });
+
+  test('an exercise as it is drawn is not tried', () => {
+    const whole = { id: 'sheet-7', families: [{ family: 'splice-fasteners', draws: 1 }] };
+    expect(narrowTroubles(whole, practice)).toEqual([]);
+  });
+
+  test('what the content lacks is told apart from what narrowing does', () => {
+    const { width } = sleeves;
+    const bare = { families, world: { ...practice.world, catalogue: new Map() } };
+    const sheet = {
+      id: 'sheet-7',
+      families: [{ family: 'cut-with-insertion', draws: 1, narrow: { width } }],
+    };
+    expect(narrowTroubles(sheet, bare)).toMatchObject([{ trouble: 'undrawable', bench: 1, none: 'content' }]);
+  });
 });
 
 const means = {
@@ -242,7 +314,7 @@ describe('narrowing', () => {
   test('every draw of the sheet keeps to it', () => {
     const narrow = withNarrow(cut, {}, 'distance', feet(`6'`, `7'`));
     const sheet = made(withPick(start, cut.id, { draws: 3, narrow }));
-    expect(undrawable(sheet, practice)).toEqual([]);
+    expect(undrawable(sheet)).toEqual([]);
     for (let bench = 1; bench <= 10; bench++)
       for (const { draw } of sheetDraws(sheet, bench, practice)) {
         const fact = draw.facts['distance'];
@@ -260,6 +332,6 @@ describe('narrowing', () => {
       second: { choice: ['free'] },
     };
     const sheet = made(withPick(start, cut.id, { draws: 1, narrow }));
-    expect(undrawable(sheet, practice)).toEqual([cut.id]);
+    expect(undrawable(sheet)).toEqual([cut.id]);
   });
 });

@@ -1,10 +1,8 @@
 /** What a trainer has chosen for a sheet, and the sheet that it comes to. Pure. */
-import { drawOf } from '../../practice/draw.ts';
 import type { Family } from '../../practice/family.ts';
-import type { World } from '../../practice/model.ts';
-import { type Narrowing, narrowed } from '../../practice/narrow.ts';
+import type { Narrowing } from '../../practice/narrow.ts';
 import { FEWEST_TRIALS, type SheetRule } from '../../practice/passRule/rule.ts';
-import { type Practice, type Sheet, sheetSeed } from '../../practice/sheet.ts';
+import type { Sheet } from '../../practice/sheet.ts';
 import { MOST_OF_FAMILY, tooMany } from '../../practice/sheetForm.ts';
 import { TASK_ID } from '../../trade/ids.ts';
 
@@ -110,37 +108,6 @@ export function sheetOf(
 
 export const drawsOf = ({ families }: Pick<Sheet, 'families'>): number =>
   families.reduce((sum, { draws }) => sum + draws, 0);
-
-/** Benches at which the first and the last place of a narrowed family are tried before a sheet is handed out. */
-const TRIED = 3;
-
-/** Families of a sheet that are narrowed so far that nothing can be drawn of them any more. */
-export function undrawable(
-  { id, families }: Pick<Sheet, 'id' | 'families'>,
-  { families: known, world }: Practice,
-): readonly string[] {
-  let next = 1;
-  return families.flatMap(({ family: name, draws, narrow }) => {
-    const first = next;
-    next += draws;
-    const family = known.get(name);
-    if (family === undefined || narrow === undefined) return [];
-    const less = narrowed(family, narrow);
-    for (let bench = 1; bench <= TRIED; bench++)
-      for (const place of new Set([first, first + draws - 1]))
-        if (!drawable(less, sheetSeed(id, bench, place), world)) return [name];
-    return [];
-  });
-}
-
-export function drawable(family: Family, seed: string, world: World): boolean {
-  try {
-    drawOf(family, seed, world);
-    return true;
-  } catch {
-    return false;
-  }
-}
 
 /** Takes a task on or off; what was picked of a family that no task asks for any more is taken off too. */
 export function withTask(draft: Draft, task: string, families: Iterable<Family>): Draft {

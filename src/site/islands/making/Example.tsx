@@ -1,12 +1,11 @@
 import { useMemo, useState } from 'react';
-import { drawOf } from '../../../practice/draw.ts';
 import type { Family } from '../../../practice/family.ts';
 import type { World } from '../../../practice/model.ts';
 import { type Narrowing, narrowed } from '../../../practice/narrow.ts';
+import { tryDraw } from '../../../practice/narrowTried.ts';
 import { sheetSeed } from '../../../practice/sheet.ts';
 import { tellDraw } from '../../../practice/show.ts';
 import type { Language } from '../../../practice/words.ts';
-import { drawable } from '../../making/draft.ts';
 import { type Tell, unbroken } from '../../speak.ts';
 import { DrawFigures } from '../practice/DrawFigures.tsx';
 import { DrawText } from '../practice/DrawText.tsx';
@@ -27,9 +26,8 @@ interface Props {
 export function Example({ family, narrow, sheetId, place, brief, world, language, tell }: Props) {
   const [bench, setBench] = useState(1);
   const draw = useMemo(() => {
-    const less = narrowed(family, narrow);
-    const seed = sheetSeed(sheetId, bench, place);
-    return drawable(less, seed, world) ? drawOf(less, seed, world) : undefined;
+    const drawn = tryDraw(narrowed(family, narrow), sheetSeed(sheetId, bench, place), world);
+    return 'draw' in drawn ? drawn.draw : undefined;
   }, [family, narrow, sheetId, bench, place, world]);
   const shown = useMemo(
     () => (draw === undefined || brief ? undefined : tellDraw(draw, world, language)),

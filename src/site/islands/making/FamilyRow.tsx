@@ -14,6 +14,8 @@ interface Props {
   readonly pick: Picked;
   readonly sheetId: string;
   readonly place: number;
+  /** Narrowed so far that benches get the same of it. */
+  readonly alike: boolean;
   readonly practice: Practice;
   readonly number: string;
   readonly onPick: (family: string, pick: Partial<Picked>) => void;
@@ -23,7 +25,7 @@ interface Props {
 
 /** An exercise: taken or left, a draw of it, how many, and what is narrowed. Nothing is drawn before it is asked for. */
 export function FamilyRow(props: Props) {
-  const { family, pick, sheetId, place, practice, number, onPick, language, tell } = props;
+  const { family, pick, sheetId, place, alike, practice, number, onPick, language, tell } = props;
   const [open, setOpen] = useState(false);
   const [row, seen] = useSeen<HTMLLIElement>();
   const title = family.title[language.lang] ?? family.title['en'] ?? family.id;
@@ -80,6 +82,11 @@ export function FamilyRow(props: Props) {
             />
           )}
         </div>
+      )}
+      {on && alike && (
+        <p className="message" role="status">
+          {tell('making.alike')}
+        </p>
       )}
       {(open || (on && seen)) && (
         <Example

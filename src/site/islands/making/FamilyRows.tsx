@@ -1,5 +1,6 @@
 import { Fragment } from 'react';
 import type { Family } from '../../../practice/family.ts';
+import type { NarrowTrouble } from '../../../practice/narrowTried.ts';
 import { type Practice, type Sheet, sheetPlaces } from '../../../practice/sheet.ts';
 import type { Language } from '../../../practice/words.ts';
 import { type Draft, familiesOf, type Picked, sheetIdOf } from '../../making/draft.ts';
@@ -9,6 +10,8 @@ import { FamilyRow } from './FamilyRow.tsx';
 interface Props {
   readonly draft: Draft;
   readonly sheet: Sheet | undefined;
+  /** What narrowing has done, by family. */
+  readonly troubles: ReadonlyMap<string, NarrowTrouble['trouble']>;
   readonly practice: Practice;
   readonly numbers: Readonly<Record<string, string>>;
   readonly onPick: (family: string, pick: Partial<Picked>) => void;
@@ -21,7 +24,7 @@ const nothing: Picked = { draws: 0, narrow: {} };
 
 /** Exercises of the chosen tasks, under the first of these that each is about. */
 export function FamilyRows(props: Props) {
-  const { draft, sheet, practice, numbers, onPick, language, speak, tell } = props;
+  const { draft, sheet, troubles, practice, numbers, onPick, language, speak, tell } = props;
   const families = familiesOf(draft, practice.families.values());
   const taskOf = ({ tasks }: Family) => tasks.find((task) => draft.tasks.includes(task));
   // Where an exercise stands on the sheet, so that its example is what that bench gets.
@@ -44,6 +47,7 @@ export function FamilyRows(props: Props) {
                   pick={draft.picks[family.id] ?? nothing}
                   sheetId={sheetIdOf(draft.number)}
                   place={places.find((one) => one.family === family.id)?.place ?? 1}
+                  alike={troubles.get(family.id) === 'alike'}
                   practice={practice}
                   number={numbers[family.id] ?? ''}
                   onPick={onPick}

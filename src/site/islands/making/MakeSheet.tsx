@@ -1,15 +1,8 @@
 import { useCallback, useEffect, useMemo, useState } from 'react';
+import { BENCHES_TRIED, type NarrowTrouble, narrowTroubles } from '../../../practice/narrowTried.ts';
 import { fourFigures } from '../../device/edge.ts';
 import { loadPractice } from '../../device/practice.ts';
-import {
-  type Draft,
-  drawsOf,
-  newDraft,
-  sheetOf,
-  undrawable,
-  withPick,
-  withTask,
-} from '../../making/draft.ts';
+import { type Draft, drawsOf, newDraft, sheetOf, withPick, withTask } from '../../making/draft.ts';
 import { fitted, keepDraft, keptDraft } from '../../making/kept.ts';
 import { speaker, type Tell, teller, type WordTable } from '../../speak.ts';
 import { Fetching } from '../Fetching.tsx';
@@ -58,22 +51,27 @@ export default function MakeSheet({ lang, words, tasks, numbers, taken, answerPa
     [draft, families, tell],
   );
   const sheet = 'sheet' in made ? made.sheet : undefined;
-  // Tried again only when something on it is narrowed otherwise, or stands at another place.
+  // Tried again only when something on it is narrowed otherwise, stands at another place, or is for other benches.
   const narrowed =
     sheet?.families.some(({ narrow }) => narrow !== undefined) === true &&
-    JSON.stringify([sheet.number, sheet.families]);
+    JSON.stringify([sheet.number, sheet.families, Math.min(draft.benches, BENCHES_TRIED)]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: what it depends on is in `narrowed`
-  const drawn = useMemo(
-    () => sheet !== undefined && practice !== null && undrawable(sheet, practice).length === 0,
+  const troubles = useMemo(
+    () =>
+      sheet === undefined || practice === null
+        ? nothing
+        : new Map(narrowTroubles(sheet, practice, draft.benches).map((one) => [one.family, one.trouble])),
     [narrowed, practice, sheet === undefined],
   );
+  const has = (trouble: Trouble) => [...troubles.values()].includes(trouble);
+  const drawn = practice !== null && !has('undrawable');
   const onPrinted = useCallback(() => setPrinted(null), []);
   return (
     <>
       <div className="making">
         <section className="answer" role="status">
           <p className="label">
-            {tell(draft.benches === 1 ? 'making.labelOne' : 'making.label', {
+            {tell(labelOf(draft.benches, has('alike')), {
               tasks: tasksText(draft.tasks.length, tell),
               benches: draft.benches,
             })}
@@ -81,11 +79,12 @@ export default function MakeSheet({ lang, words, tasks, numbers, taken, answerPa
           <p className="huge">
             {answerLine(practice === null && draft.tasks.length > 0 ? null : made, tell)}
           </p>
-          {'sheet' in made && practice !== null && !drawn && (
+          {has('undrawable') && (
             <p className="message">
               <strong>{tell('making.undrawableSheet')}</strong>
             </p>
           )}
+          {has('alike') && <p className="message">{tell('making.alikeSheet')}</p>}
         </section>
         <div className="columns">
           <div>
@@ -103,6 +102,7 @@ export default function MakeSheet({ lang, words, tasks, numbers, taken, answerPa
                 <FamilyRows
                   draft={draft}
                   sheet={sheet}
+                  troubles={troubles}
                   practice={practice}
                   numbers={numbers}
                   onPick={(family, pick) => change(withPick(draft, family, pick))}
@@ -142,6 +142,14 @@ export default function MakeSheet({ lang, words, tasks, numbers, taken, answerPa
       )}
     </>
   );
+}
+
+type Trouble = NarrowTrouble['trouble'];
+const nothing: ReadonlyMap<string, Trouble> = new Map();
+
+function labelOf(benches: number, alike: boolean) {
+  if (benches === 1) return 'making.labelOne';
+  return alike ? 'making.labelAlike' : 'making.label';
 }
 
 function tasksText(count: number, tell: Tell): string {
