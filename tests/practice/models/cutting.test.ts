@@ -207,6 +207,8 @@ describe('short piece', () => {
     expect([made.answer('what'), made.answer('begin')]).toEqual(['new', 'support']);
     expect(piece('bench').answer('begin')).toBe('log');
     expect(piece('loaded').answer('begin')).toBe('ask');
+    expect(piece('supported').answer('begin')).toBe('open');
+    expect(piece('supported').slipped('supportedTwice', 'begin')).toBe('support');
   });
   slips(made, [
     ['atTwoJoints', 'share', 0.625],

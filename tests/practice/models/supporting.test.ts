@@ -232,9 +232,13 @@ describe('a box of 24 lb at the middle of 6 ft, 6.4 lb/ft along it', () => {
     expect(made.slipped('nextRow', 'longest')).toBe('ft-8');
   });
   test('no row carries a heavy box', () => {
-    expect(job('point-load', { width: 'card-4', span: '6', box: 70, cables: 5.2 }).answer('longest')).toBe(
+    const heavy = job('point-load', { width: 'card-4', span: '6', weight: 'over', over: 100, cables: 5.2 });
+    expect(heavy.answer('longest')).toBe('ask'); // 4 ft: 50 + 6.4, over 34
+    expect(heavy.slipped('beyondTable', 'longest')).toBe('ft-4');
+    expect([heavy.slipped('askedAnyway', 'longest'), made.slipped('askedAnyway', 'longest')]).toEqual([
+      null,
       'ask',
-    ); // 4 ft: 41.4
+    ]);
   });
 });
 

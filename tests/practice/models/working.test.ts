@@ -399,6 +399,16 @@ describe('splice fasteners', () => {
   ]);
   test('all as they must be', () =>
     expect(job('splice-fasteners', { ...values, state: 'sound' }).answer('verdict')).toBe('accept'));
+  test('of a kind that the sheet does not name: asked', () => {
+    const other = job('splice-fasteners', { ...values, state: 'other', other: 2 });
+    expect(['good', 'verdict'].map(other.answer)).toEqual([18, 'ask']);
+    expect([other.slipped('otherCounted', 'good'), other.slipped('otherCounted', 'verdict')]).toEqual([
+      20,
+      'accept',
+    ]);
+    expect(other.slipped('otherTakenOut', 'verdict')).toBe('rework');
+    expect(made.slipped('askedAnyway', 'verdict')).toBe('ask');
+  });
   test.each([
     ['large', 'largeCounted', 19],
     ['proud', 'proudCounted', 17],

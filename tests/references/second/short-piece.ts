@@ -5,7 +5,13 @@ const work: SecondOpinion = (told) => {
   const missing = lengthOf(told, 'wanted') - lengthOf(told, 'measured');
   const share = Math.round((missing / numberIn(given(told, 'joints').text)) * 32) / 32;
   const found = given(told, 'found').text;
-  const begin = found.includes('bench') ? 'log' : found.includes('no cables') ? 'support' : 'ask';
+  const begin = found.includes('bench')
+    ? 'log'
+    : found.includes('trestles')
+      ? 'open'
+      : found.includes('no cables')
+        ? 'support'
+        : 'ask';
   if (missing <= lengthOf(told, 'widest')) return { share, what: 'stand', begin: 'leave' };
   return { share, what: 'new', begin };
 };

@@ -7,7 +7,7 @@ import { shortLength } from '../../../trade/shortLength.ts';
 import { type Drawn, model, type Slip } from '../../model.ts';
 
 const wants = {
-  found: ['bench', 'fitted', 'loaded'],
+  found: ['bench', 'fitted', 'supported', 'loaded'],
   /** How far a butt joint may stand open: as nothing else is said, or as the maker of the splice states it. */
   widest: 'length',
   /** Whether the joint at its end may take what is missing. */
@@ -27,8 +27,13 @@ interface Plan {
   readonly does: 'stand' | 'new' | 'spread' | 'slide' | 'borrow';
   readonly begins: 'leave' | 'log' | 'ask' | 'support' | 'open';
 }
-const FIRST = { bench: 'log', fitted: 'support', loaded: 'ask' } as const;
-const SAYS = { bench: 'cutting.logIt', fitted: 'cutting.supportIt', loaded: 'cutting.askFirst' } as const;
+const FIRST = { bench: 'log', fitted: 'support', supported: 'open', loaded: 'ask' } as const;
+const SAYS = {
+  bench: 'cutting.logIt',
+  fitted: 'cutting.supportIt',
+  supported: 'cutting.openIt',
+  loaded: 'cutting.askFirst',
+} as const;
 
 function plan(drawn: Drawn<typeof wants>): Plan | null {
   const { widest, joints: among } = drawn;
@@ -128,7 +133,7 @@ export const shortPiece = model<typeof wants, Plan>({
     spreadForNothing: does('spread', (made) => !tooShort(made)),
     slide: does('slide'),
     borrow: does('borrow'),
-    leftAsItIs: begins(['bench', 'fitted', 'loaded'], 'leave'),
+    leftAsItIs: begins(['bench', 'fitted', 'supported', 'loaded'], 'leave'),
     openedForNothing: disturbs('open'),
     supportedForNothing: disturbs('support'),
     loggedForNothing: disturbs('log'),
@@ -136,12 +141,14 @@ export const shortPiece = model<typeof wants, Plan>({
     openedUnsupported: begins(['fitted'], 'open'),
     openedLoaded: begins(['loaded'], 'open'),
     supportedLoaded: begins(['loaded'], 'support'),
-    loggedOnly: begins(['fitted', 'loaded'], 'log'),
+    supportedTwice: begins(['supported'], 'support'),
+    askedOfNone: begins(['fitted', 'supported'], 'ask'),
+    loggedOnly: begins(['fitted', 'supported', 'loaded'], 'log'),
     supportedNothing: begins(['bench'], 'support'),
   },
   figures: () => [],
   figured: () => [],
-  says: ['share', 'newPiece', 'jointTakes', 'logIt', 'supportIt', 'askFirst', 'leaveIt'].map(
+  says: ['share', 'newPiece', 'jointTakes', 'logIt', 'supportIt', 'openIt', 'askFirst', 'leaveIt'].map(
     (key) => `cutting.${key}`,
   ),
 });

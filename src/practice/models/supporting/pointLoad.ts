@@ -13,7 +13,10 @@ import { keysOf, lineOf, numberFact, tradeSteps, wordFact } from '../parts/told.
 const wants = {
   width: ['card-2', 'card-4', 'card-6'],
   span: ['4', '5', '6', '8'],
+  weight: ['usual', 'over'],
   box: 'whole',
+  /** A box that most tables bear at no span. */
+  over: 'whole',
   cables: 'decimal',
 } as const;
 
@@ -29,7 +32,7 @@ interface Job {
   /** The box put on the load a foot as it is, in pounds. */
   readonly whole: boolean;
   /** Which row is taken; or the total of the span at hand held against every row. */
-  readonly reads: 'row' | 'next row' | 'one total';
+  readonly reads: 'row' | 'next row' | 'one total' | 'beyond' | 'asks';
 }
 
 const along = ({ cables, tray }: Job) => cables + tray;
@@ -43,8 +46,10 @@ function longest(job: Job): number | null {
   const { table, box, share, whole, reads } = job;
   if (reads === 'one total') return spanByTable(table, total(job));
   const listed = whole ? spanByTable(table, along(job) + box) : spanByTable(table, along(job), box * share);
-  if (reads === 'row') return listed;
-  const longer = table.map(({ spanFt }) => spanFt).filter((ft) => ft > (listed ?? 0));
+  if (reads === 'asks') return null;
+  if (reads === 'beyond') return listed ?? Math.min(...table.map(({ spanFt }) => spanFt));
+  if (reads === 'row' || listed === null) return listed;
+  const longer = table.map(({ spanFt }) => spanFt).filter((ft) => ft > listed);
   return longer.length === 0 ? listed : Math.min(...longer);
 }
 /** A load within so much of a listed figure makes the answer hang on a digit. */
@@ -53,8 +58,9 @@ const say = lineOf('supporting');
 
 export const pointLoad = slippingModel<typeof wants, Job>({
   wants,
-  plan: ({ width, span, box, cables }: Drawn<typeof wants>, world) => {
+  plan: ({ width, span, weight, box: usual, over, cables }: Drawn<typeof wants>, world) => {
     const tray = read(world, width, 'tray');
+    const box = weight === 'over' ? over : usual;
     const job: Job = {
       width,
       table: tray.loadTable,
@@ -104,6 +110,8 @@ export const pointLoad = slippingModel<typeof wants, Job>({
     once: (job) => ({ ...job, share: 0.5 }),
     addedWhole: (job) => ({ ...job, whole: true }),
     trayLeftOut: (job) => ({ ...job, tray: 0 }),
+    beyondTable: (job) => (longest(job) === null ? { ...job, reads: 'beyond' } : null),
+    askedAnyway: (job) => (longest(job) === null ? null : { ...job, reads: 'asks' }),
   },
   figures: () => [],
   figured: () => [],

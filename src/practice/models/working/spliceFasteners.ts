@@ -8,15 +8,16 @@ import { read } from '../parts/reads.ts';
 import { slippingModel } from '../parts/slipping.ts';
 import { keysOf, lengthFact, lineOf, numberFact, wordFact } from '../parts/told.ts';
 
-const STATES = ['sound', 'large', 'proud', 'empty', 'all'] as const;
+const STATES = ['sound', 'large', 'proud', 'empty', 'all', 'other'] as const;
 const wants = {
   width: ['card-2', 'card-4', 'card-6'],
   lengths: 'whole',
-  /** What is not as it must be: nothing, one thing alone, or all three. */
+  /** What is not as it must be: nothing, one thing alone, or the first three; `other`: kinds that the sheet does not name. */
   state: STATES,
   large: 'whole',
   proud: 'whole',
   empty: 'whole',
+  other: 'whole',
 } as const;
 
 interface Job {
@@ -26,12 +27,16 @@ interface Job {
   readonly large: number;
   readonly proud: number;
   readonly empty: number;
+  readonly other: number;
   readonly does: 'by count' | 'accept' | 'rework' | 'ask';
 }
 
 const wanted = ({ splices, each }: Job) => splices * each;
+/** To be put right by whoever works there. */
 const again = ({ large, proud, empty }: Job) => large + proud + empty;
-const good = (job: Job) => wanted(job) - again(job);
+const good = (job: Job) => wanted(job) - again(job) - job.other;
+/** What the maker names no word of is neither let pass nor taken out before it is asked. */
+const verdict = (job: Job) => (again(job) > 0 ? 'rework' : job.other > 0 ? 'ask' : 'accept');
 
 /** One splice as it must be. */
 function spliceDrawn(width: string, world: World, how: How): readonly Drawing[] {
@@ -52,6 +57,7 @@ export const spliceFasteners = slippingModel<typeof wants, Job>({
     const sleeve = read(world, read(world, drawn.width, 'tray').own.socketed, 'sleeve');
     const { lengths, state } = drawn;
     const is = (one: 'large' | 'proud' | 'empty') => (state === one || state === 'all' ? drawn[one] : 0);
+    const other = state === 'other' ? drawn.other : 0;
     const job: Job = {
       drawn,
       splices: lengths - 1,
@@ -59,11 +65,12 @@ export const spliceFasteners = slippingModel<typeof wants, Job>({
       large: is('large'),
       proud: is('proud'),
       empty: is('empty'),
+      other,
       does: 'by count',
     };
-    return again(job) > job.splices ? null : job;
+    return again(job) + other > job.splices ? null : job;
   },
-  facts: ({ drawn, each, large, proud, empty }, world) => ({
+  facts: ({ drawn, each, large, proud, empty, other }, world) => ({
     width: wordFact(drawn.width),
     lengths: numberFact(drawn.lengths),
     each: numberFact(each),
@@ -71,6 +78,7 @@ export const spliceFasteners = slippingModel<typeof wants, Job>({
     large: numberFact(large),
     proud: numberFact(proud),
     empty: numberFact(empty),
+    other: numberFact(other),
     hole: lengthFact(read(world, 'splice-fastener', 'fastening').hole.width),
     rule: wordFact('rule'),
   }),
@@ -88,7 +96,7 @@ export const spliceFasteners = slippingModel<typeof wants, Job>({
       steps: (job) => [
         say(
           'fastenersGood',
-          { wanted: wanted(job), large: job.large, proud: job.proud, empty: job.empty },
+          { wanted: wanted(job), large: job.large, proud: job.proud, empty: job.empty, other: job.other },
           good(job),
           'count',
         ),
@@ -96,9 +104,9 @@ export const spliceFasteners = slippingModel<typeof wants, Job>({
     },
     verdict: {
       kind: 'choice',
-      answer: (job) => (job.does !== 'by count' ? job.does : again(job) === 0 ? 'accept' : 'rework'),
+      answer: (job) => (job.does === 'by count' ? verdict(job) : job.does),
       // A line sent back or asked about that is sound harms nobody.
-      critical: (job) => again(job) > 0,
+      critical: (job) => verdict(job) !== 'accept',
       steps: () => [],
     },
   },
@@ -110,11 +118,20 @@ export const spliceFasteners = slippingModel<typeof wants, Job>({
     largeCounted: (job) => (job.large === 0 ? null : { ...job, large: 0 }),
     proudCounted: (job) => (job.proud === 0 ? null : { ...job, proud: 0 }),
     emptyOverlooked: (job) => (job.empty === 0 ? null : { ...job, empty: 0 }),
+    otherCounted: (job) => (job.other === 0 ? null : { ...job, other: 0 }),
+    otherTakenOut: (job) => (verdict(job) === 'ask' ? { ...job, does: 'rework' } : null),
     mostAreIn: (job) => (again(job) === 0 ? null : { ...job, does: 'accept' }),
-    sentBackSound: (job) => (again(job) === 0 ? { ...job, does: 'rework' } : null),
-    askedAnyway: (job) => ({ ...job, does: 'ask' }),
+    sentBackSound: (job) => (verdict(job) === 'accept' ? { ...job, does: 'rework' } : null),
+    askedAnyway: (job) => (verdict(job) === 'ask' ? null : { ...job, does: 'ask' }),
   },
   figures: ({ drawn }, world, how) => spliceDrawn(drawn.width, world, how),
-  figured: () => [],
+  figured: ({ drawn, each }, world) => {
+    const { width, own } = read(world, drawn.width, 'tray');
+    const { insertion } = read(world, own.socketed, 'sleeve');
+    return [
+      { kind: 'sizes', ticks: [width, insertion, insertion] },
+      { kind: 'count', value: 2 * each },
+    ];
+  },
   says: keysOf('working', ['fastenersWanted', 'fastenersGood']),
 });
