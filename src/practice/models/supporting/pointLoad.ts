@@ -106,11 +106,11 @@ export const pointLoad = slippingModel<typeof wants, Job>({
   slips: {
     oneTotal: (job) => ({ ...job, reads: 'one total' }),
     nextRow: (job) => ({ ...job, reads: 'next row' }),
+    beyondTable: (job) => (longest(job) === null ? { ...job, reads: 'beyond' } : null),
     ignored: (job) => ({ ...job, share: 0 }),
     once: (job) => ({ ...job, share: 0.5 }),
     addedWhole: (job) => ({ ...job, whole: true }),
     trayLeftOut: (job) => ({ ...job, tray: 0 }),
-    beyondTable: (job) => (longest(job) === null ? { ...job, reads: 'beyond' } : null),
     askedAnyway: (job) => (longest(job) === null ? null : { ...job, reads: 'asks' }),
   },
   figures: () => [],
