@@ -10,6 +10,7 @@ import type practising from '../../content/words/en/practising.json';
 import type rates from '../../content/words/en/rates.json';
 import type site from '../../content/words/en/site.json';
 import type sticks from '../../content/words/en/sticks.json';
+import type units from '../../content/words/en/unit.json';
 import type witnessing from '../../content/words/en/witnessing.json';
 import type yourRun from '../../content/words/en/yourrun.json';
 import { type Speak, speakerOver } from '../trade/say.ts';
@@ -29,6 +30,7 @@ type Site = typeof site &
   typeof calculators &
   typeof yourRun &
   typeof sticks &
+  typeof units &
   typeof handing &
   typeof practising &
   typeof witnessing;

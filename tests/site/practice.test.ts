@@ -1,11 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import words from '../../content/words/en/site.json' with { type: 'json' };
+import site from '../../content/words/en/site.json' with { type: 'json' };
+import units from '../../content/words/en/unit.json' with { type: 'json' };
 import type { Grade, Verdict } from '../../src/practice/grade.ts';
 import type { ShownAsk } from '../../src/practice/show.ts';
 import { answerText, outcomes, readNumber, tryText, verdictText } from '../../src/site/practice.ts';
 import { teller } from '../../src/site/speak.ts';
 
-const tell = teller(words);
+const tell = teller({ ...site, ...units });
 const grade = (...verdicts: Verdict[]): Grade => ({
   score: 0,
   passed: false,
