@@ -2,6 +2,7 @@
 import { paperPalette } from '../drawing/palette.ts';
 import { type Draw, drawOf } from '../practice/draw.ts';
 import { type AuthoredFamily, kindsOf } from '../practice/family.ts';
+import { isRecord } from '../practice/fileFields.ts';
 import { seedFault } from '../practice/generator.ts';
 import { gradeDraw } from '../practice/grade.ts';
 import { keyOf } from '../practice/key.ts';
@@ -40,49 +41,67 @@ function readContent(ids?: readonly string[]): Content {
   };
 }
 
-function familyOf(id: string, { practice, faults }: Content): AuthoredFamily | readonly Fault[] {
-  const family = practice.families.get(id);
-  if (family !== undefined) return family;
-  const own = faults.filter((f) => f.file === `content/scenarios/${id}.yaml`);
-  if (own.length > 0) return own;
-  const todo = `name one of ${familyIds().join(', ')}`;
-  return [{ field: 'ID', value: id, message: 'there is no such family', todo }];
+/** What was made of a part of the call, or every fault of it. */
+type Made<T> = { readonly made: T } | { readonly faults: readonly Fault[] };
+const faultsIn = (made: Made<unknown>): readonly Fault[] => ('faults' in made ? made.faults : []);
+
+function gatherFaults<T>(work: () => T): Made<T> {
+  try {
+    return { made: work() };
+  } catch (cause) {
+    if (cause instanceof GivenError) return { faults: cause.faults };
+    throw cause;
+  }
 }
 
-function languageOf(lang: string, { languages }: Content): Language | readonly Fault[] {
+function familyOf(id: string, { practice, faults }: Content): Made<AuthoredFamily> {
+  const family = practice.families.get(id);
+  if (family !== undefined) return { made: family };
+  const own = faults.filter((f) => f.file === `content/scenarios/${id}.yaml`);
+  if (own.length > 0) return { faults: own };
+  const todo = `name one of ${familyIds().join(', ')}`;
+  return { faults: [{ field: 'ID', value: id, message: 'there is no such family', todo }] };
+}
+
+function languageOf(lang: string, { languages }: Content): Made<Language> {
+  const language = languages.get(lang);
+  if (language !== undefined) return { made: language };
   const todo = `write --lang ${[...languages.keys()].sort().join(' or ')}`;
-  return (
-    languages.get(lang) ?? [
-      { field: '--lang', value: lang, message: 'there are no texts in this language', todo },
-    ]
-  );
+  const message = 'there are no texts in this language';
+  return { faults: [{ field: '--lang', value: lang, message, todo }] };
+}
+
+function seedOf(call: Call): Made<string> {
+  const field = '--seed';
+  const seed = call.text('seed');
+  if (seed === undefined)
+    return {
+      faults: [{ field, message: 'the seed is missing', todo: 'write --seed and a text of 1 to 64 signs' }],
+    };
+  const wrong = seedFault(seed);
+  return wrong === undefined ? { made: seed } : { faults: [{ ...wrong, field }] };
+}
+
+interface CalledDraw {
+  readonly practice: AuthoredPractice;
+  readonly language: Language;
+  readonly draw: Draw;
 }
 
 /** The draw that a call names. @throws {GivenError} every fault of family, seed and language */
-function drawOfCall(
-  call: Call,
-): Pick<Content, 'practice'> & { readonly language: Language; readonly draw: Draw } {
+function drawOfCall(call: Call): CalledDraw {
   const [id = ''] = call.words;
-  const seed = call.text('seed');
   const content = readContent([id]);
-  const language = languageOf(call.text('lang') ?? FIRST_LANGUAGE, content);
   const family = familyOf(id, content);
-  const missing: Fault = {
-    field: '--seed',
-    message: 'the seed is missing',
-    todo: 'write --seed and a text of 1 to 64 signs',
-  };
-  const wrongSeed = seed === undefined ? missing : seedFault(seed);
-  const faults = [
-    ...(Array.isArray(family) ? (family as readonly Fault[]) : []),
-    ...(wrongSeed === undefined ? [] : [{ ...wrongSeed, field: '--seed' }]),
-    ...(Array.isArray(language) ? (language as readonly Fault[]) : []),
-  ];
-  if (faults.length > 0) throw new GivenError(faults);
+  const seed = seedOf(call);
+  const language = languageOf(call.text('lang') ?? FIRST_LANGUAGE, content);
+  if ('faults' in family || 'faults' in seed || 'faults' in language)
+    throw new GivenError([family, seed, language].flatMap(faultsIn));
+  const { practice } = content;
   return {
-    practice: content.practice,
-    language: language as Language,
-    draw: drawOf(family as AuthoredFamily, seed ?? '', content.practice.world),
+    practice,
+    language: language.made,
+    draw: drawOf(family.made, seed.made, practice.world),
   };
 }
 
@@ -157,10 +176,9 @@ const grade: Verb = {
     const { draw: drawn, practice, language } = drawOfCall(call);
     const given = await call.input();
     const form = check(answersInput, given);
-    const around = 'faults' in form ? form.faults : [];
     // Answers are read as they came, so that their faults are said beside those of the fields around them.
     const graded = gatherFaults(() => gradeDraw(drawn, answersIn(given), practice.world, language));
-    const faults = [...around, ...('faults' in graded ? graded.faults : [])];
+    const faults = [...('faults' in form ? form.faults : []), ...faultsIn(graded)];
     if ('faults' in graded || faults.length > 0) return { json: bad(faults), exit: 2 };
     // Which critical asks are missed stands in their findings.
     const { criticalMissed: _, ...made } = graded.made;
@@ -170,37 +188,18 @@ const grade: Verb = {
 
 /** The answers of an input, whatever else is wrong with it. */
 function answersIn(given: unknown): Readonly<Record<string, unknown>> {
-  const answers = isObject(given) ? given['answers'] : undefined;
-  return isObject(answers) ? answers : {};
-}
-
-const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
-
-function gatherFaults<T>(work: () => T): { readonly made: T } | { readonly faults: readonly Fault[] } {
-  try {
-    return { made: work() };
-  } catch (cause) {
-    if (cause instanceof GivenError) return { faults: cause.faults };
-    throw cause;
-  }
+  const answers = isRecord(given) ? given['answers'] : undefined;
+  return isRecord(answers) ? answers : {};
 }
 
 /** How many seeds were asked for; `undefined`: as many as the family wants. */
-function seedsOf(call: Call): number | undefined | readonly Fault[] {
-  const text = call.text('seeds');
-  if (text === undefined) return undefined;
-  const seeds = Number(text);
-  return /^\d+$/.test(text) && seeds >= 1 && seeds <= MOST_SEEDS
-    ? seeds
-    : [
-        {
-          field: '--seeds',
-          value: text,
-          message: 'this is no number of seeds',
-          todo: `write a whole number from 1 to ${MOST_SEEDS}`,
-        },
-      ];
+function seedsOf(call: Call): Made<number | undefined> {
+  const value = call.text('seeds');
+  if (value === undefined) return { made: undefined };
+  const seeds = Number(value);
+  if (/^\d+$/.test(value) && seeds >= 1 && seeds <= MOST_SEEDS) return { made: seeds };
+  const todo = `write a whole number from 1 to ${MOST_SEEDS}`;
+  return { faults: [{ field: '--seeds', value, message: 'this is no number of seeds', todo }] };
 }
 
 const prove: Verb = {
@@ -222,16 +221,13 @@ const prove: Verb = {
     const seeds = seedsOf(call);
     const ids = call.words.length > 0 ? call.words : [...content.practice.families.keys()];
     const found = ids.map((id) => familyOf(id, content));
-    const faults = [
-      ...found.flatMap((f) => (Array.isArray(f) ? (f as readonly Fault[]) : [])),
-      ...(Array.isArray(seeds) ? (seeds as readonly Fault[]) : []),
-      ...(call.words.length > 0 ? [] : content.faults),
-    ];
-    if (faults.length > 0) return { json: bad(faults), exit: 2 };
+    const others = call.words.length > 0 ? [] : content.faults;
+    const faults = [...found.flatMap(faultsIn), ...faultsIn(seeds), ...others];
+    if ('faults' in seeds || faults.length > 0) return { json: bad(faults), exit: 2 };
     const means = { world: content.practice.world, languages: [...content.languages.values()], how };
-    const families = (found as readonly AuthoredFamily[]).map((family) =>
-      proveFamily(family, (seeds as number | undefined) ?? seedsFor(family, means.world), means),
-    );
+    const families = found
+      .flatMap((one) => ('made' in one ? [one.made] : []))
+      .map((family) => proveFamily(family, seeds.made ?? seedsFor(family, means.world), means));
     return { json: plain({ families }), exit: families.every((f) => f.faults.length === 0) ? 0 : 1 };
   },
 };

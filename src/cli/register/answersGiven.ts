@@ -3,14 +3,12 @@
  * draw's answers under its place. Or a list, one entry a draw in the order of the places; or the list that an answers
  * file carries, `[{"family"?,"seed","answers"}]`. Any of them may stand under `"answers"`.
  */
+import { isRecord } from '../../practice/fileFields.ts';
 import type { AnswersFile, SheetPlace } from '../../practice/sheet.ts';
 import { type Fault, GivenError } from '../../trade/given.ts';
 
 type Entry = AnswersFile['answers'][number];
 type Fields = Readonly<Record<string, unknown>>;
-
-const isRecord = (value: unknown): value is Fields =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /**
  * Every place of the sheet with what was answered there; a place that is left out is blank. Whether the answers can be
