@@ -17,6 +17,7 @@ import type { MarkingRule } from '../trade/marking.ts';
 import type { SeparationRule } from '../trade/separation.ts';
 import type { OpenGapRule } from '../trade/transition.ts';
 import type { Ask, AskKind, Family, Precedence } from './family.ts';
+import type { Figured } from './figured.ts';
 
 /** The trade's tables that a model may need beside those a run is judged by. */
 export interface PracticeTables extends RunTables {
@@ -153,8 +154,8 @@ export interface Model<W extends Wants, Plan> {
   readonly asks: Readonly<Record<string, ModelAsk<Plan>>>;
   readonly slips: Readonly<Record<string, Slip<Plan>>>;
   readonly figures: (plan: Plan, world: World, how: How) => readonly Drawing[];
-  /** Lengths that the figures give in words, for the proof that figure and givens agree. */
-  readonly figured: (plan: Plan) => readonly Ticks[];
+  /** What the figures show of the plan, for the proof that they agree; empty only where there are none. */
+  readonly figured: (plan: Plan, world: World) => readonly Figured[];
   /** A run is laid out for each draw: proven over fewer seeds, for what that takes. */
   readonly laidOut?: boolean;
   /** Sentences that the model's steps and notes may say. */

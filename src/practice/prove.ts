@@ -7,7 +7,9 @@ import { formatLength, inches, tryLength } from '../trade/length.ts';
 import { askedIn } from './answer.ts';
 import { answersApart } from './apart.ts';
 import { criticalIn, type Draw, drawOf, numbersAsked } from './draw.ts';
-import type { Ask, AuthoredFamily, Family, Parameter, Unit } from './family.ts';
+import type { Ask, AuthoredFamily, Family, Parameter } from './family.ts';
+import { givenBy, notFigured } from './figures/faults.ts';
+import { numbersIn, textIn } from './figures/texts.ts';
 import { gradeDraw } from './grade.ts';
 import { keyOf } from './key.ts';
 import { kindOf } from './kinds/index.ts';
@@ -101,14 +103,20 @@ function tryDraw(
 }
 
 function drawFaults(draw: Draw, means: ProofMeans): readonly string[] {
-  const shown = means.languages.map((language) => showDraw(draw, means.world, language, means.how));
+  const shown = means.languages.map((language) => ({
+    language,
+    one: showDraw(draw, means.world, language, means.how),
+  }));
   return [
     ...draw.family.asks.flatMap((ask) => answerFaults(draw, ask, means)),
     ...(answersApart(draw)
       ? []
       : ['right and wrong answers are not all apart by more than twice the tolerance']),
     ...gradeFaults(draw, means),
-    ...shown.flatMap((one) => [...figureFaults(draw, one), ...shownAnswers(draw, one)]),
+    ...shown.flatMap(({ language: { speak }, one }) => [
+      ...figureFaults(draw, one, { world: means.world, speak }),
+      ...shownAnswers(draw, one),
+    ]),
     ...means.languages.flatMap((language) =>
       keyOf(draw, means.world, language).working.length === 0 ? ['there is no working'] : [],
     ),
@@ -146,35 +154,28 @@ function gradeFaults(draw: Draw, { world, languages }: ProofMeans): readonly str
   return faults;
 }
 
-/** What is drawn has its words; each length it is drawn to is read back out of it, and stands among the givens. */
-function figureFaults(draw: Draw, { figures, givens }: Shown): readonly string[] {
+/** What is drawn has its words, and shows what the model says of it; what it letters as a given is one. */
+export function figureFaults(
+  draw: Draw,
+  { figures, givens }: Pick<Shown, 'figures' | 'givens'>,
+  { world, speak }: Pick<ProofMeans, 'world'> & Pick<Language, 'speak'>,
+): readonly string[] {
   const empty = figures.some((f) => !f.svg.startsWith('<svg') || f.words.trim() === '');
-  const faults = empty ? ['a figure is empty'] : [];
-  const drawn = new Set(figures.flatMap(({ svg }) => lengthsIn(textIn(svg))));
-  for (const length of draw.model.figured(draw.plan)) {
-    const text = formatLength(length);
-    if (!drawn.has(inches(length))) faults.push(`no figure says ${text}`);
-    if (!givens.some((g) => g.unit === 'in' && g.value === inches(length)))
-      faults.push(`no given says ${text}`);
-  }
-  return faults;
+  const figured = draw.model.figured(draw.plan, world);
+  return [
+    ...(empty ? ['a figure is empty'] : []),
+    ...(figures.length > 0 && figured.length === 0 ? ['nothing is said of what its figures show'] : []),
+    ...notFigured(
+      figured,
+      figures.map(({ svg }) => svg),
+      speak,
+    ),
+    ...figured
+      .flatMap(givenBy)
+      .filter((length) => !givens.some((g) => g.unit === 'in' && g.value === inches(length)))
+      .map((length) => `no given says ${formatLength(length)}`),
+  ];
 }
-
-/** The texts of a figure, a line each. */
-const textIn = (svg: string) =>
-  svg
-    .replaceAll(/<[^>]*>/g, '\n')
-    .replaceAll('&quot;', '"')
-    .replaceAll('&#39;', "'");
-
-const LENGTHS =
-  /\d+ ft \d+(?: \d+\/\d+)? in\b(?!²)|\d+'(?:-\d+(?: \d+\/\d+)?")?|\d+(?: \d+\/\d+|\.\d+)?(?= in\b(?!²)|")/g;
-const NUMBERS: Partial<Record<Unit, RegExp>> = {
-  in2: /\d+(?:\.\d+)?(?= in²)/g,
-  lb: /\d+(?:\.\d+)?(?= lb\b(?!\/))/g,
-  lbPerFt: /\d+(?:\.\d+)?(?= lb\/ft)/g,
-  deg: /\d+(?:\.\d+)?(?=°(?![FC])| degrees)/g,
-};
 
 /** Numbers in anything shown that are a right answer. */
 function shownAnswers(draw: Draw, shown: Shown): readonly string[] {
@@ -188,25 +189,11 @@ function shownAnswers(draw: Draw, shown: Shown): readonly string[] {
       ...(a.parts ?? []).map((part) => part.prompt),
     ]),
   ].join('\n');
-  return numbersAsked(draw).flatMap(({ at, ask, right }) => {
-    const sign = NUMBERS[ask.unit];
-    const numbers =
-      ask.unit === 'in'
-        ? lengthsIn(visible)
-        : sign === undefined
-          ? []
-          : [...visible.matchAll(sign)].map(([n]) => Number(n));
-    return numbers.some((n) => Math.abs(n - right) <= ask.tolerance + 1e-9)
+  return numbersAsked(draw).flatMap(({ at, ask, right }) =>
+    numbersIn(visible, ask.unit).some((n) => Math.abs(n - right) <= ask.tolerance + 1e-9)
       ? [`${at}: the draw shows its answer ${right}`]
-      : [];
-  });
-}
-
-function lengthsIn(text: string): readonly number[] {
-  return [...text.matchAll(LENGTHS)].flatMap(([found]) => {
-    const length = tryLength(found);
-    return typeof length === 'number' ? [inches(length)] : [];
-  });
+      : [],
+  );
 }
 
 /** What an ask, or a part of one, asks: of scenes, what the author read stands there. */

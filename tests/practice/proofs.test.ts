@@ -1,7 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { hashesNow, readRecord } from '../../src/cli/proofHashes.ts';
+import type { Drawing } from '../../src/drawing/types.ts';
+import type { Draw } from '../../src/practice/draw.ts';
 import type { AuthoredFamily } from '../../src/practice/family.ts';
+import type { AnyModel } from '../../src/practice/model.ts';
 import {
   type ProofRecord,
   proofFaults,
@@ -10,7 +13,7 @@ import {
   touchesProofs,
 } from '../../src/practice/proofs.ts';
 import { proveFamily, seedsFor } from '../../src/practice/prove.ts';
-import { families, family, means } from './means.ts';
+import { draw, families, family, how, language, means, world } from './means.ts';
 
 describe('proofs, run for real', () => {
   const hashes = hashesNow();
@@ -89,6 +92,52 @@ describe('a family that is wrong is found', () => {
     const order = family('order-of-cutting');
     const again = order.mistakes.map((m) => ({ ...m, id: `${m.id}-again` }));
     expect(causes({ ...order, mistakes: [...order.mistakes, ...again] }, 5).length).toBeGreaterThan(0);
+  });
+});
+
+describe('a draw with the figures of another draw is found', () => {
+  const SEEDS = ['1', '2', '3', '4'];
+  /** Of every family with figures, the first seeds with what their figures show. */
+  const figured = [...families.values()].flatMap((one) => {
+    const draws = SEEDS.map((seed) => draw(one.id, seed));
+    const { model } = draws[0] as Draw;
+    const shows = draws.map(({ plan }) => JSON.stringify(model.figured(plan, world)));
+    const drawn = draws.map(({ plan }) => model.figures(plan, world, { ...how, speak: language.speak }));
+    return drawn.some((figures) => figures.length > 0) ? [{ family: one, model, drawn, shows }] : [];
+  });
+  /** What is found when every draw of the family is shown these figures. */
+  const foundWith = (of: AuthoredFamily, model: AnyModel, figures: readonly Drawing[]) => {
+    const models = new Map([...world.models, [of.model, { ...model, figures: () => figures }]]);
+    return proveFamily(of, 1, { ...means, world: { ...world, models } }).faults;
+  };
+
+  test.each(figured)('$family.id', ({ family: of, model, drawn, shows }) => {
+    expect(foundWith(of, model, drawn[0] ?? [])).toEqual([]);
+    const others = drawn.filter((_, i) => shows[i] !== shows[0]);
+    for (const figures of others)
+      expect(foundWith(of, model, figures)).toContainEqual({
+        seed: '1',
+        cause: expect.stringMatching(/^no figure shows /),
+      });
+    // One picture for all draws, and the same number in every one.
+    if (of.id === 'pack-lengths') expect(new Set(drawn.map(([one]) => one?.svg)).size).toBe(1);
+    else expect(others).not.toEqual([]);
+  });
+
+  test('figures of which nothing is said, and figures that are not there', () => {
+    const {
+      model,
+      drawn,
+      family: of,
+    } = figured.find((one) => one.family.id === 'read-tape') as (typeof figured)[0];
+    const causes = (change: Partial<AnyModel>) =>
+      proveFamily(of, 1, {
+        ...means,
+        world: { ...world, models: new Map([...world.models, [of.model, { ...model, ...change }]]) },
+      }).faults.map(({ cause }) => cause);
+    expect(drawn[0]).toHaveLength(1);
+    expect(causes({ figured: () => [] })).toEqual(['nothing is said of what its figures show']);
+    expect(causes({ figures: () => [] })).toEqual(['no figure shows tape']);
   });
 });
 

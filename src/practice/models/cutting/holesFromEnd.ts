@@ -82,6 +82,10 @@ export const holesFromEnd = model<typeof wants, Plan>({
       how,
     ),
   ],
-  figured: ({ length }) => [length],
+  figured: ({ kept, length, holes }) => [
+    { kind: 'lengths', ticks: [length] },
+    { kind: 'said', ticks: [length, ...holes] },
+    { kind: 'holes', end: kept === 'end-a' ? 'left' : 'right', count: holes.length },
+  ],
   says: ['cutting.hole', ...holesSays],
 });

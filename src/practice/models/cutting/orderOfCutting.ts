@@ -63,6 +63,6 @@ export const orderOfCutting = model<typeof wants, Plan>({
   asks: { order: orderAsk() },
   slips: { tooLate: tooLate() },
   figures: ({ leg }, _, how) => [drawPiece({ leg, piece: 2 }, how)],
-  figured: ({ clear }) => [clear],
+  figured: ({ clear }) => [{ kind: 'lengths', ticks: [clear] }],
   says: [],
 });

@@ -2,7 +2,7 @@
 import { formatLength, inches, type Ticks, ticks } from '../../../trade/length.ts';
 import { shortLength } from '../../../trade/shortLength.ts';
 import { type Drawn, model, type Slip, type World } from '../../model.ts';
-import { drawMark, markSays } from '../parts/markedLength.ts';
+import { drawMark, markedCut, markSays } from '../parts/markedLength.ts';
 import { read } from '../parts/reads.ts';
 
 const wants = {
@@ -102,7 +102,7 @@ export const wasteSide = model<typeof wants, Plan>({
     restGrows: (taken) => ({ ...taken, restHalves: -taken.halves }),
   },
   figures: ({ drawn: { piece: side, ran } }, _, how) => [drawMark({ piece: side, ran }, how)],
-  figured: () => [],
+  figured: ({ drawn: { piece: side, ran } }) => [{ kind: 'cut', ...markedCut(side, ran) }],
   says: [
     ...['leftIsPiece', 'rightIsPiece', 'pieceGot', 'restGot'].map((key) => `cutting.${key}`),
     ...markSays,

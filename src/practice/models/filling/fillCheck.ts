@@ -252,7 +252,7 @@ export const fillCheck = model<typeof wants, Plan>({
       how,
     ),
   ],
-  figured: () => [],
+  figured: ({ drawn, cables }) => [{ kind: 'cables', widthIn: Number(drawn.width), cables }],
   says: [],
 });
 

@@ -125,6 +125,6 @@ export const oneMoreCable = model<typeof wants, Plan>({
       how,
     ),
   ],
-  figured: () => [],
+  figured: ({ widthIn, count, od }) => [{ kind: 'cables', widthIn, cables: [{ odIn: od, count }] }],
   says: ['filling.withNew', 'filling.against'],
 });

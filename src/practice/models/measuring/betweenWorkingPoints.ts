@@ -115,6 +115,9 @@ export const betweenWorkingPoints = model<typeof wants, Plan>({
       world,
       how,
     ),
-  figured: ({ distance }) => [distance],
+  figured: ({ distance }) => [
+    { kind: 'lengths', ticks: [distance] },
+    { kind: 'said', ticks: [BESIDE, distance, BESIDE] },
+  ],
   says: [...endSays, 'measuring.faces', 'measuring.facesToCut'],
 });

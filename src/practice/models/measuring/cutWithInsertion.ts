@@ -268,6 +268,6 @@ export const cutWithInsertion = model<typeof wants, Plan>({
     twoKerfs: (plan) => ({ ...plan, kerfs: 2 }),
   },
   figures: ({ leg, piece, measured }, _, how) => [drawPiece({ leg, piece: piece.number, measured }, how)],
-  figured: ({ distance }) => [distance],
+  figured: ({ distance }) => [{ kind: 'lengths', ticks: [distance] }],
   says: ['measured', 'takeOut', 'insertion', 'nothing', 'cut', 'left'].map((key) => `practice.${key}`),
 });

@@ -81,6 +81,6 @@ export const faceToFace = model<typeof wants, Plan>({
   asks: { ends: endsAsk, cut: cutAsk },
   slips: endSlips,
   figures: ({ leg }, _, how) => [drawPiece({ leg, piece: 1, insertion: 'hidden' }, how)],
-  figured: ({ distance }) => [distance],
+  figured: ({ distance }) => [{ kind: 'lengths', ticks: [distance] }],
   says: endSays,
 });

@@ -227,6 +227,6 @@ export const readFeetInch = model<typeof wants, Plan>({
     decimalsAsPart,
   },
   figures: ({ given }, _, how) => [drawTape({ reading: given.reading, printed: false }, how)],
-  figured: () => [],
+  figured: ({ given }) => [{ kind: 'tape', ticks: given.reading }],
   says: ['tapeFromHook', 'tapeFromInch', 'sum', 'drop', 'metric'].map((key) => `practice.${key}`),
 });

@@ -98,6 +98,6 @@ export const readTape = model<typeof wants, Plan>({
   },
   slips,
   figures: ({ drawn }, _, how) => [drawTape({ reading: drawn.reading, printed: false }, how)],
-  figured: () => [],
+  figured: ({ drawn }) => [{ kind: 'tape', ticks: drawn.reading }],
   says: ['practice.tapeFromHook', 'practice.tapeFromInch', 'measuring.inFeet'],
 });

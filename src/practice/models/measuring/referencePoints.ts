@@ -6,7 +6,7 @@
 import { SOCKET } from '../../../trade/habits.ts';
 import type { Ticks } from '../../../trade/length.ts';
 import { type Drawn, model, type Slip, type World } from '../../model.ts';
-import { drawEnds, drawnEndsSays } from '../parts/drawnEnds.ts';
+import { drawEnds, drawnEndsSays, endNames } from '../parts/drawnEnds.ts';
 import type { Pair } from '../parts/pieceEnds.ts';
 import { read } from '../parts/reads.ts';
 
@@ -105,6 +105,6 @@ export const referencePoints = model<typeof wants, Plan>({
     addedAtFree: at(['free'], { joint: 'goes-in' }),
   },
   figures: ({ kinds, width }, world, how) => [drawEnds(kinds, width, world, how)],
-  figured: () => [],
+  figured: ({ kinds }) => [{ kind: 'names', says: endNames(kinds) }],
   says: [...ENDS.flatMap((kind) => [keyOf('point', kind), keyOf('joint', kind)]), ...drawnEndsSays],
 });

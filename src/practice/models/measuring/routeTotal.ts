@@ -122,6 +122,9 @@ export const routeTotal = model<typeof wants, Plan>({
       world,
       how,
     ),
-  figured: ({ drawn: { one, two, three } }) => [one, two, three],
+  figured: ({ drawn: { one, two, three } }) => [
+    { kind: 'lengths', ticks: [one, two, three] },
+    { kind: 'said', ticks: [one, two, three] },
+  ],
   says: ['measuring.leg', 'measuring.total'],
 });

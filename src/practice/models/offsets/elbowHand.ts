@@ -120,6 +120,6 @@ export const elbowHand = slippingModel<typeof wants, Job>({
     oneInsertion: (job) => withEnds(job, (end, i) => (i === 0 ? end : { ...end, insertion: NONE })),
   },
   figures: (job, world, how) => isometricOf(job, world, how),
-  figured: ({ between }) => [between],
+  figured: ({ between }) => [{ kind: 'lengths', ticks: [between] }],
   says: keysOf('offsets', ['elbow-flat', 'elbow-inside', 'elbow-outside', 'elbowCut', 'anElbow']),
 });

@@ -138,6 +138,9 @@ export const hingeAngle = model<typeof wants, Plan>({
   figures: ({ rise, run }, _, how) => [
     offsetSketch({ angleDeg: 27, angle: 'asked', offset: rise, run }, how),
   ],
-  figured: ({ rise, run }) => [rise, run],
+  figured: ({ rise, run }) => [
+    { kind: 'lengths', ticks: [rise, run] },
+    { kind: 'said', ticks: [rise, run] },
+  ],
   says: [...keysOf('offsets', [...SAYS, 'slopeWords']), ...sketchSays],
 });

@@ -22,6 +22,9 @@ export const offsetStraight = model<typeof wants, OffsetPlan>({
   asks: offsetAsks,
   slips: offsetSlips,
   figures: ({ angleDeg, offset }, _, how) => [offsetSketch({ angleDeg, angle: 'given', offset }, how)],
-  figured: ({ offset }) => [offset],
+  figured: ({ angleDeg, offset }) => [
+    { kind: 'lengths', ticks: [offset] },
+    { kind: 'slope', deg: angleDeg },
+  ],
   says: [...offsetSays, ...sketchSays, 'offsets.sketchWords'],
 });

@@ -10,6 +10,7 @@ import { resolveRun } from '../../../run/resolve.ts';
 import type { StraightLeg } from '../../../run/straight.ts';
 import type { EndJoint, Joint } from '../../../run/types.ts';
 import { TRADE_USUAL } from '../../../run/usual.ts';
+import type { Say } from '../../../trade/answer.ts';
 import { fromInches, type Ticks, ticks } from '../../../trade/length.ts';
 import type { World } from '../../model.ts';
 import type { Pair } from './pieceEnds.ts';
@@ -93,4 +94,20 @@ export function drawEnds(kinds: Pair<EndKind>, width: string, world: World, how:
   const frame = frameOf(form, wide, height);
   return render({ view: 'piece', width: wide, height, frame, plan, words, zones: {} }, how);
 }
+
+/** What the two ends are called on such a drawing: splices by their names, the others by what they meet. */
+export function endNames(kinds: Pair<EndKind>): readonly Say[] {
+  const splice = (i: number) => kinds.slice(0, i + 1).filter(isSplice).length;
+  return kinds.map((kind, i) => ({
+    say: END_SAYS[kind],
+    values: isSplice(kind) ? { name: `S${splice(i)}` } : {},
+  }));
+}
+const END_SAYS: Readonly<Record<EndKind, Say['say']>> = {
+  sleeve: 'drawing.endSleeve',
+  plate: 'drawing.endPlate',
+  socket: 'drawing.end-socketed-tray',
+  butt: 'drawing.end-butt-tray',
+  free: 'drawing.endFree',
+};
 export const drawnEndsSays = ['measuring.endsWords'];

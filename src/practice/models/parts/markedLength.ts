@@ -33,6 +33,12 @@ const CUT = {
   on: { left: [-1 / 2, 1 / 2], right: [-1 / 2, 1 / 2] },
 } as const;
 
+/** What such a drawing shows of the mark and the saw cut, for its model's `figured`. */
+export function markedCut(piece: 'left' | 'right', ran: 'wrong' | 'on') {
+  const into = piece === 'left' ? -1 / 2 : 1 / 2;
+  return { waste: piece === 'left' ? 'right' : 'left', off: ran === 'on' ? 0 : into } as const;
+}
+
 /** @param given  on which side of the mark the piece lies, and where the blade ran */
 export function drawMark(
   given: { readonly piece: 'left' | 'right'; readonly ran: 'wrong' | 'on' },

@@ -376,7 +376,13 @@ export const packing: Omit<Pack, 'asks'> = {
       how,
     ),
   ],
-  figured: ({ from }) => from.map((one) => one.length),
+  figured: ({ from }) => {
+    const ticks = from.map((one) => one.length);
+    return [
+      { kind: 'lengths', ticks },
+      { kind: 'bars', ticks },
+    ];
+  },
   says: ['bar', 'leftOf', 'drilled', 'notCut', 'notWanted', 'overLength', 'remnantTwice', 'moreLengths'].map(
     (key) => `route.${key}`,
   ),

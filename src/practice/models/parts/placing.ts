@@ -1,5 +1,6 @@
 /** What the families share in which things are put on a drawn run: from runs to answers and back. */
 
+import { jointNames } from '../../../drawing/runNames.ts';
 import type { Drawing, How } from '../../../drawing/types.ts';
 import { drawRun } from '../../../drawing/views.ts';
 import type { Finding, RuleId } from '../../../run/inspect/inspect.ts';
@@ -9,6 +10,7 @@ import type { Say } from '../../../trade/answer.ts';
 import { fromInches, inches } from '../../../trade/length.ts';
 import { shortLength } from '../../../trade/shortLength.ts';
 import type { Ask } from '../../family.ts';
+import type { FiguredOf } from '../../figured.ts';
 import type { Answer, PlacedAt, World } from '../../model.ts';
 import { findingsIn, resolvedOf } from '../../runs/sound.ts';
 
@@ -55,6 +57,17 @@ export const lookAt = ({ leg, at }: Finding): Say => ({
 export function stripOf(resolved: ResolvedRun, world: World, how: How): readonly Drawing[] {
   const { tables, catalogue } = world;
   return drawRun(resolved, { tables, catalogue, views: ['strip'] }, how);
+}
+
+/** What such a drawing shows, for its model's `figured`. */
+export function strippedLegs(resolved: ResolvedRun): FiguredOf<'legs'> {
+  const names = jointNames(resolved);
+  const legs = resolved.legs.map(({ length, supports, joints }) => ({
+    length,
+    supports,
+    joints: joints.map((joint) => ({ name: names.get(joint) ?? joint.name, at: joint.at })),
+  }));
+  return { kind: 'legs', legs };
 }
 
 /** The legs in space, by working points: no piece and no cut is told. */

@@ -100,7 +100,7 @@ export function slippingModel<const W extends Wants, Job>(made: Made<W, Job>): A
     asks: Object.fromEntries(asks),
     slips: Object.fromEntries(slips),
     figures: ({ right }, world, how) => made.figures(right, world, how),
-    figured: ({ right }) => made.figured(right),
+    figured: ({ right }, world) => made.figured(right, world),
   });
 }
 

@@ -23,7 +23,7 @@ import { DAMAGE_KINDS, type Damaged, type DamageKind, damagedSome } from '../../
 import { isSplice, length, number, rows, runFacts, word } from '../../runs/facts.ts';
 import { soundRun } from '../../runs/sound.ts';
 import { CARRIES, PAINTED, ROUTE, SPANS, SPLICES, WARMTH } from '../../runs/wants.ts';
-import { meantWithin, stripOf } from '../parts/placing.ts';
+import { meantWithin, stripOf, strippedLegs } from '../parts/placing.ts';
 import { read } from '../parts/reads.ts';
 
 const wants = {
@@ -254,6 +254,6 @@ export const findFaults = model<typeof wants, Plan>({
     longestSpan,
   },
   figures: ({ resolved }, world, how) => stripOf(resolved, world, how),
-  figured: () => [],
+  figured: ({ resolved }) => [strippedLegs(resolved)],
   says: inspectSays,
 });

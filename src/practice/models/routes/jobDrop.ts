@@ -149,6 +149,11 @@ const slips = {
 } satisfies Readonly<Record<string, JobSlip>>;
 
 const two = (value: number) => value.toFixed(2);
+const cablesOf = ({ cables }: Given) =>
+  cables.map(({ cable, count }) => {
+    const { odIn }: PracticeCable = CABLES[cable];
+    return { odIn, count };
+  });
 export const jobDrop = model<typeof wants, Plan>({
   wants,
   plan,
@@ -237,14 +242,13 @@ export const jobDrop = model<typeof wants, Plan>({
     drawSection(
       {
         tray: read(world, drawn.width, 'tray'),
-        cables: drawn.cables.map(({ cable, count }) => {
-          const { odIn }: PracticeCable = CABLES[cable];
-          return { odIn, count };
-        }),
+        cables: cablesOf(drawn),
       },
       how,
     ),
   ],
-  figured: () => [],
+  figured: ({ drawn }, world) => [
+    { kind: 'cables', widthIn: inches(read(world, drawn.width, 'tray').width), cables: cablesOf(drawn) },
+  ],
   says: ['height', 'cutLeg', 'dropLoad', 'brackets'].map((key) => `route.${key}`),
 });

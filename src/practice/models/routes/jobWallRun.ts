@@ -244,6 +244,12 @@ export const jobWallRun = model<typeof wants, Plan>({
   },
   slips,
   figures: ({ resolved }, world, how) => isometricOf(resolved, world, how),
-  figured: () => [],
+  figured: ({ resolved }) => {
+    const ticks = resolved.legs.map((leg) => leg.length);
+    return [
+      { kind: 'lengths', ticks },
+      { kind: 'said', ticks },
+    ];
+  },
   says: ['cutLeg', 'lengths', 'spacing', 'startAndEnd'].map((key) => `route.${key}`),
 });

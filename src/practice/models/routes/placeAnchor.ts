@@ -12,7 +12,7 @@ import { type Answer, type Drawn, model, type PlacedAt, type Slip, type World } 
 import { runFacts } from '../../runs/facts.ts';
 import { soundRun } from '../../runs/sound.ts';
 import { ROUTE, SPANS, WARMTH } from '../../runs/wants.ts';
-import { mustResolve, placed, stripOf, toleranceOf } from '../parts/placing.ts';
+import { mustResolve, placed, stripOf, strippedLegs, toleranceOf } from '../parts/placing.ts';
 
 const wants = { ...ROUTE, ...SPANS, ...WARMTH } as const;
 
@@ -141,6 +141,6 @@ export const placeAnchor = model<typeof wants, Plan>({
   },
   slips,
   figures: ({ resolved }, world, how) => stripOf(resolved, world, how),
-  figured: () => [],
+  figured: ({ resolved }) => [strippedLegs(resolved)],
   says: ['route.sectionMiddle', 'route.anchorAt'],
 });

@@ -10,7 +10,7 @@ import { type Answer, type Drawn, model, type PlacedAt, type Slip, type World } 
 import { runFacts } from '../../runs/facts.ts';
 import { soundRun } from '../../runs/sound.ts';
 import { CARRIES, PAINTED, ROUTE, SPANS, SPLICES, WARMTH } from '../../runs/wants.ts';
-import { meantWithin, mustResolve, placed, stripOf } from '../parts/placing.ts';
+import { meantWithin, mustResolve, placed, stripOf, strippedLegs } from '../parts/placing.ts';
 
 const wants = { ...ROUTE, ...CARRIES, ...SPANS, ...WARMTH, ...SPLICES, ...PAINTED } as const;
 
@@ -110,7 +110,7 @@ export const placeJumpers = model<typeof wants, Plan>({
   },
   slips,
   figures: ({ resolved }, world, how) => stripOf(resolved, world, how),
-  figured: () => [],
+  figured: ({ resolved }) => [strippedLegs(resolved)],
   says: ['start', 'end', 'hinged', 'expansion', 'gap', 'not-identified', 'not-bare'].map(
     (reason) => `route.jumper-${reason}`,
   ),

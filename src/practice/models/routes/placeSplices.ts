@@ -22,7 +22,7 @@ import {
 import { isSplice, length, number, runFacts } from '../../runs/facts.ts';
 import { resolvedOf, soundRun } from '../../runs/sound.ts';
 import { ROUTE, SPANS } from '../../runs/wants.ts';
-import { foundIn, LOOK_AT, lookAt, mustResolve, placed, stripOf } from '../parts/placing.ts';
+import { foundIn, LOOK_AT, lookAt, mustResolve, placed, stripOf, strippedLegs } from '../parts/placing.ts';
 import { read } from '../parts/reads.ts';
 
 const wants = { ...ROUTE, ...SPANS } as const;
@@ -227,6 +227,6 @@ export const placeSplices = model<typeof wants, Plan>({
   },
   slips: { midSpan, overStrut, lastSpan, wholeLengths, oneTooFew },
   figures: ({ bare }, world, how) => stripOf(mustResolve(bare, world), world, how),
-  figured: () => [],
+  figured: ({ bare }, world) => [strippedLegs(mustResolve(bare, world))],
   says: ['route.spliceAt', LOOK_AT],
 });

@@ -30,6 +30,7 @@ import {
   mustResolve,
   placed,
   stripOf,
+  strippedLegs,
   supportsPlaced,
   withPlaced,
 } from '../parts/placing.ts';
@@ -202,6 +203,6 @@ export const placeSupports = model<typeof wants, Plan>({
   },
   slips: { cablesOnly, evenPattern, oneSideOnly, forgotOne, twiceAsMany },
   figures: ({ bare }, world, how) => stripOf(mustResolve(bare, world), world, how),
-  figured: () => [],
+  figured: ({ bare }, world) => [strippedLegs(mustResolve(bare, world))],
   says: ['route.loadPerFt', 'route.spanByTable', 'route.supportAt', LOOK_AT],
 });

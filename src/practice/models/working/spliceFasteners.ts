@@ -130,7 +130,7 @@ export const spliceFasteners = slippingModel<typeof wants, Job>({
     const { insertion } = read(world, own.socketed, 'sleeve');
     return [
       { kind: 'sizes', ticks: [width, insertion, insertion] },
-      { kind: 'count', value: 2 * each },
+      { kind: 'count', value: each },
     ];
   },
   says: keysOf('working', ['fastenersWanted', 'fastenersGood']),

@@ -1,0 +1,120 @@
+/** A drawing's SVG taken apart again: straight lines, boxes, circles, triangles, arrowheads and letters, in its order. Px. */
+import { lettersOf } from './texts.ts';
+
+export interface DrawnLine {
+  readonly x1: number;
+  readonly y1: number;
+  readonly x2: number;
+  readonly y2: number;
+  readonly dash: string;
+}
+export interface DrawnBox {
+  readonly x: number;
+  readonly y: number;
+  readonly w: number;
+  readonly h: number;
+  /** Only filled, where it has no outline. */
+  readonly outlined: boolean;
+  readonly dash: string;
+}
+export interface DrawnCircle {
+  readonly x: number;
+  readonly y: number;
+  readonly r: number;
+}
+export interface DrawnLetters {
+  readonly x: number;
+  readonly y: number;
+  readonly text: string;
+}
+/** A dimension along the sheet, from arrowhead to arrowhead. */
+export interface DrawnSpan {
+  readonly x1: number;
+  readonly x2: number;
+  readonly y: number;
+}
+
+export type DrawnShape =
+  | ({ readonly kind: 'line' } & DrawnLine)
+  | ({ readonly kind: 'box' } & DrawnBox)
+  | ({ readonly kind: 'circle' } & DrawnCircle)
+  | ({ readonly kind: 'letters' } & DrawnLetters)
+  | ({ readonly kind: 'span' } & DrawnSpan)
+  /** A line of more than two corners that does not close: where something is broken off. */
+  | { readonly kind: 'break' }
+  /** A closed triangle, by its corners. */
+  | { readonly kind: 'triangle'; readonly corners: readonly (readonly [number, number])[] };
+
+export interface DrawnFigure {
+  readonly shapes: readonly DrawnShape[];
+  /** What is said of it to someone who cannot see its lines. */
+  readonly words: string;
+}
+
+type Attributes = (name: string) => string;
+const ELEMENT = /<(path|rect|circle|text)\s([^>]*?)(?:\/>|>([^<]*)<\/text>)/g;
+const NUMBER = /-?\d+(?:\.\d+)?/g;
+
+export function readSvg(svg: string): DrawnFigure {
+  const shapes: DrawnShape[] = [];
+  /** A left arrowhead whose right one has not come yet. */
+  let left: DrawnSpan | undefined;
+  for (const [, name = '', written = '', text = ''] of svg.matchAll(ELEMENT)) {
+    const at: Attributes = (attribute) =>
+      new RegExp(`(?:^|\\s)${attribute}="([^"]*)"`).exec(written)?.[1] ?? '';
+    const head = name === 'path' ? arrowhead(at) : undefined;
+    if (head !== undefined) {
+      if (left !== undefined && head.turn === 0 && head.y === left.y)
+        shapes.push({ kind: 'span', x1: left.x1, x2: head.x, y: head.y });
+      left = head.turn === 180 ? { x1: head.x, x2: head.x, y: head.y } : undefined;
+      continue;
+    }
+    const shape = READ[name]?.(at, text);
+    if (shape !== undefined) shapes.push(shape);
+  }
+  return { shapes, words: lettersOf(/aria-label="([^"]*)"/.exec(svg)?.[1] ?? '') };
+}
+
+const READ: Readonly<Record<string, (at: Attributes, text: string) => DrawnShape | undefined>> = {
+  path: (at) => {
+    const d = at('d');
+    const numbers = [...d.matchAll(NUMBER)].map(([n]) => Number(n));
+    const corners = numbers.flatMap((x, i) => (i % 2 === 0 ? [[x, numbers[i + 1] ?? 0] as const] : []));
+    const [from, to] = corners;
+    if (corners.length === 3 && d.endsWith('Z')) return { kind: 'triangle', corners };
+    if (corners.length > 2 && !d.endsWith('Z')) return { kind: 'break' };
+    if (corners.length !== 2 || from === undefined || to === undefined) return undefined;
+    const dash = at('stroke-dasharray');
+    return { kind: 'line', x1: from[0], y1: from[1], x2: to[0], y2: to[1], dash };
+  },
+  rect: (at) => ({
+    kind: 'box',
+    x: Number(at('x')),
+    y: Number(at('y')),
+    w: Number(at('width')),
+    h: Number(at('height')),
+    outlined: at('stroke') !== '',
+    dash: at('stroke-dasharray'),
+  }),
+  circle: (at) => ({ kind: 'circle', x: Number(at('cx')), y: Number(at('cy')), r: Number(at('r')) }),
+  text: (at, text) => ({ kind: 'letters', x: Number(at('x')), y: Number(at('y')), text: lettersOf(text) }),
+};
+
+/** An arrowhead's tip and its turn in degrees: 0 points to the right, 180 to the left. */
+function arrowhead(
+  at: Attributes,
+): { readonly x: number; readonly y: number; readonly turn: number } | undefined {
+  const moved = /^translate\((\S+) (\S+)\) rotate\((\S+)\)$/.exec(at('transform'));
+  return moved === null ? undefined : { x: Number(moved[1]), y: Number(moved[2]), turn: Number(moved[3]) };
+}
+
+/** The shapes of one kind, in the drawing's order. */
+export const allOf = <K extends DrawnShape['kind']>(
+  { shapes }: DrawnFigure,
+  kind: K,
+): readonly Extract<DrawnShape, { readonly kind: K }>[] =>
+  shapes.filter((one): one is Extract<DrawnShape, { readonly kind: K }> => one.kind === kind);
+
+export const isUpright = ({ x1, x2, y1, y2 }: DrawnLine): boolean => x1 === x2 && y1 !== y2;
+/** A long dash and a short one: a centre line. */
+export const isCentre = ({ dash }: DrawnLine): boolean => /^\S+ \S+ \S+ \S+$/.test(dash);
