@@ -44,6 +44,8 @@ describe('a family’s file', () => {
     ['a critical ask that is not there', ['critical: [cut]', 'critical: [cat]'], ['critical[0]']],
     ['an unknown field', ['mark: 80', 'mark: 80\nmarks: 80'], ['marks']],
     ['a mark above 100', ['mark: 80', 'mark: 101'], ['mark']],
+    ['a mark below 80', ['mark: 80', 'mark: 79'], ['mark']],
+    ['a mark between two whole numbers', ['mark: 80', 'mark: 80.5'], ['mark']],
     ['a tolerance of 0', ['tolerance: 1/32', 'tolerance: 0'], ['asks[0].tolerance']],
     ['a tolerance that is no length', ['tolerance: 1/32', 'tolerance: small'], ['asks[0].tolerance']],
     ['a text without English', ['title: { en:', 'title: { de:'], ['title']],
@@ -64,6 +66,25 @@ describe('a family’s file', () => {
     ['no answer worked by hand', [`cut: "9'-2 1/4\\"", `, ''], ['worked.answers.cut']],
   ] as const)('%s', (_, change, wanted) => {
     expect(fields(cut, change)).toEqual(wanted);
+  });
+
+  test('80 and 100 are marks', () => {
+    expect(fields(cut, ['mark: 80', 'mark: 100'])).toEqual([]);
+    expect(text(cut)).toContain('mark: 80');
+  });
+
+  test('no mistake at all', () => {
+    const read = readYaml(text(cut)).data as { mistakes: unknown[] };
+    read.mistakes = [];
+    const checked = check(familyShape, read);
+    expect('faults' in checked ? checked.faults : []).toEqual([
+      {
+        field: 'mistakes',
+        value: [],
+        message: 'the family knows no mistake, so it can say of no wrong answer what went wrong',
+        todo: 'add the mistakes that people make here, each with its slip and what it says',
+      },
+    ]);
   });
 
   test('a mistake without what it says', () => {
