@@ -10,6 +10,7 @@ export type View =
   | 'splice'
   | 'piece'
   | 'tape'
+  | 'extract'
   | 'section'
   | 'sum'
   | 'tap'

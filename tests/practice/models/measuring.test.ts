@@ -117,6 +117,56 @@ describe('decimal elevations', () => {
   });
 });
 
+describe('read a drawing', () => {
+  const drawn = {
+    sheet: 300,
+    last: 3,
+    newest: 'top',
+    state: 'for-comment',
+    register: 'earlier',
+    first: at(`8'-3"`),
+    second: at(`10'-6"`),
+    third: at(`6'-0 1/2"`),
+    bay: 2,
+    steel: 112.5,
+    over: 1.25,
+    down: 7.6,
+    level: 'channel',
+  };
+  const made = job('read-drawing', drawn);
+  // D is for comment, so C is in hand; the register knows B.
+  test('right', () => {
+    expect(['revision', 'next', 'dimension'].map(made.answer)).toEqual(['c', 'ask', 126]);
+    expect(made.answer('elevation')).toBe(113.75);
+  });
+  slips(made, [
+    ['notIssued', 'revision', 'd'],
+    ['otherEnd', 'revision', 'b'],
+    ['workedAhead', 'next', 'work'],
+    ['registerTrusted', 'next', 'newer'],
+    ['workedByOld', 'next', null],
+    ['nextBay', 'dimension', 72.5],
+    ['overall', 'dimension', 297.5], // 99 + 126 + 72.5
+    ['scaled', 'dimension', 99.1875], // a third of 297.5, on a tape
+    ['markBelow', 'elevation', 112.5],
+    ['markAbove', 'elevation', null],
+    ['pointForInches', 'elevation', 113.625], // 113 ft 7.5 in
+  ]);
+  test.each([
+    ['same', 'c', 'work'],
+    ['later', 'c', 'newer'],
+  ])('the register the %s', (register, revision, next) => {
+    const other = job('read-drawing', { ...drawn, register });
+    expect(['revision', 'next'].map(other.answer)).toEqual([revision, next]);
+  });
+  test('all issued, the last is in hand; the other marks', () => {
+    const issued = job('read-drawing', { ...drawn, state: 'issued', level: 'stand', newest: 'bottom' });
+    expect(['revision', 'elevation'].map(issued.answer)).toEqual(['d', 104.9]);
+    expect(issued.slipped('markAbove', 'elevation')).toBe(112.5);
+    expect(job('read-drawing', { ...drawn, level: 'steel' }).slipped('markAbove', 'elevation')).toBe(113.75);
+  });
+});
+
 describe('metric drawing', () => {
   // 1 in = 25.4 mm: International yard and pound agreement, 1959.
   const made = job('metric-drawing', { metric: 2350, length: at(`7'-3 5/8"`) });

@@ -7,6 +7,7 @@ import { faceToFace } from './faceToFace.ts';
 import { fromLadderRail } from './fromLadderRail.ts';
 import { lastPiece } from './lastPiece.ts';
 import { metricDrawing } from './metricDrawing.ts';
+import { readDrawing } from './readDrawing.ts';
 import { readFeetInch } from './readFeetInch.ts';
 import { readTape } from './readTape.ts';
 import { reducerRun } from './reducerRun.ts';
@@ -25,6 +26,7 @@ export const measuring = {
   'from-ladder-rail': fromLadderRail,
   'last-piece': lastPiece,
   'metric-drawing': metricDrawing,
+  'read-drawing': readDrawing,
   'read-feet-inch': readFeetInch,
   'read-tape': readTape,
   'reducer-run': reducerRun,

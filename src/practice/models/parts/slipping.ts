@@ -28,8 +28,10 @@ type Made<W extends Wants, Job> = Omit<Model<W, Job>, 'asks'> & {
   readonly asks: Readonly<Record<string, JobAsk<Job>>>;
 };
 
-/** Kinds of which every answer is one of a few. */
+/** Kinds of which every answer is one of a few; a reading is where an option is read. */
 const FEW: ReadonlySet<string> = new Set(['choice', 'stop']);
+const isFew = (kind: string, answer: Answer) =>
+  FEW.has(kind) || (kind === 'reading' && typeof answer === 'string');
 const HAIR = 1e-9;
 const same = (one: Answer, other: Answer) =>
   typeof one === 'number' && typeof other === 'number'
@@ -46,7 +48,7 @@ export function slippingModel<const W extends Wants, Job>(made: Made<W, Job>): A
   const touches = (ask: JobAsk<Job>, plan: P, world: World): boolean => {
     const answer = ask.answer(plan.taken, world);
     if (same(answer, ask.answer(plan.right, world))) return false;
-    if (!FEW.has(ask.kind) || plan.by === null) return true;
+    if (!isFew(ask.kind, answer) || plan.by === null) return true;
     const graver = Object.keys(made.slips);
     return graver.slice(0, graver.indexOf(plan.by)).every((name) => {
       const other = led(name, ask, plan, world);
