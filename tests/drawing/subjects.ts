@@ -1,5 +1,6 @@
 /** Drawings of every view and form, on easy and on awkward subjects. */
 
+import { layExtract } from '../../src/drawing/extract.ts';
 import { paperPalette } from '../../src/drawing/palette.ts';
 import { layPiece } from '../../src/drawing/piece.ts';
 import { laySection } from '../../src/drawing/section.ts';
@@ -195,6 +196,20 @@ export const subjects: Readonly<Record<string, (how: How) => Sheet>> = {
   'tape just short of a foot': tape(`7'-11 15/16"`, true),
   'tape near its hook': tape(`0'-0 13/16"`, true),
   'tape at a sixteenth': tape(`0'-0 1/16"`, false),
+  'extract of a drawing': (h) =>
+    layExtract(
+      {
+        sheet: 960,
+        bays: [L(`13'-11 1/2"`), L(`10'-10 1/2"`), L(`12'-11 1/2"`)],
+        elevations: { channel: '120.35', steel: '117.95', stand: '109.00' },
+        revisions: [
+          { id: 'F', change: 'lowered', issued: false },
+          { id: 'E', change: 'support', issued: true },
+          { id: 'D', change: 'width', issued: true },
+        ],
+      },
+      h,
+    ),
   'section of nine cables': (h) =>
     laySection(
       {
