@@ -34,7 +34,7 @@ export const NEVER_RIGHT: readonly NeverRight[] = [
   {
     family: 'decimal-elevations',
     ask: 'unit',
-    options: ['inches', 'metres'],
+    options: ['inches'],
     why: 'No drawing that gives its elevations with a point writes feet and inches so.',
   },
   {

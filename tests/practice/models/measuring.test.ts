@@ -115,6 +115,17 @@ describe('decimal elevations', () => {
     expect(silent.answer('unit')).toBe('ask');
     expect(silent.slipped('assumed', 'unit')).toBe('decimal');
   });
+  test('in metres, where the title block says so', () => {
+    const metric = job('decimal-elevations', { title: 'metres', upper: 112.5, lower: 104.75 });
+    expect([metric.answer('unit'), metric.answer('drop')]).toEqual(['metres', 305.125]); // 7750 / 25.4 = 305.118
+    expect([metric.slipped('feetForMetres', 'unit'), metric.slipped('feetForMetres', 'drop')]).toEqual([
+      'decimal',
+      93,
+    ]);
+    expect(metric.slipped('roughMetre', 'drop')).toBe(306.875); // 7.75 × 3.3 = 25.575 ft, 306.9 in
+    expect(metric.slipped('tenthsAsInches', 'drop')).toBeNull();
+    expect(made.slipped('roughMetre', 'drop')).toBeNull();
+  });
 });
 
 describe('read a drawing', () => {

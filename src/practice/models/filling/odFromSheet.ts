@@ -132,7 +132,7 @@ export const odFromSheet = model<typeof wants, Plan>({
     ),
   }),
   asks: {
-    column: choiceAsk(({ column }) => column),
+    column: { ...choiceAsk<Plan>(({ column }) => column), kind: 'reading' },
     area: numberAsk(
       area,
       (one, world) => [
