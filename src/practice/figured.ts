@@ -1,4 +1,5 @@
 /** What the figures of a draw show, said by its model in a form that the proofs can find again in their lines and letters. */
+import type { Vec } from '../run/vector.ts';
 import type { Say } from '../trade/answer.ts';
 import type { Ticks } from '../trade/length.ts';
 
@@ -11,6 +12,11 @@ export interface FiguredLeg {
   readonly length: Ticks;
   readonly supports: readonly FiguredPlace[];
   readonly joints: readonly FiguredPlace[];
+}
+/** A leg as it goes in space: east, north, up. */
+export interface FiguredCourse {
+  readonly length: Ticks;
+  readonly along: Vec;
 }
 
 interface Kinds {
@@ -30,6 +36,8 @@ interface Kinds {
   readonly slope: { readonly deg: number };
   /** All legs of a run drawn unfolded to one scale, with everything that stands on them; the lengths are givens. */
   readonly legs: { readonly legs: readonly FiguredLeg[] };
+  /** All legs of a run drawn in space, in their order: lettered, said, dimensioned to one scale. */
+  readonly courses: { readonly courses: readonly FiguredCourse[] };
   /** Uncut bars to one scale, in their order. */
   readonly bars: { readonly ticks: readonly Ticks[] };
   /** Everything that lies in a channel drawn across, in the order of its legend. */

@@ -4,6 +4,7 @@ import { hashesNow, readRecord } from '../../src/cli/proofHashes.ts';
 import type { Drawing } from '../../src/drawing/types.ts';
 import type { Draw } from '../../src/practice/draw.ts';
 import type { AuthoredFamily } from '../../src/practice/family.ts';
+import { notFigured } from '../../src/practice/figures/faults.ts';
 import type { AnyModel } from '../../src/practice/model.ts';
 import {
   type ProofRecord,
@@ -100,10 +101,12 @@ describe('a draw with the figures of another draw is found', () => {
   /** Of every family with figures, the first seeds with what their figures show. */
   const figured = [...families.values()].flatMap((one) => {
     const draws = SEEDS.map((seed) => draw(one.id, seed));
-    const { model } = draws[0] as Draw;
+    const { model, plan: first } = draws[0] as Draw;
     const shows = draws.map(({ plan }) => JSON.stringify(model.figured(plan, world)));
     const drawn = draws.map(({ plan }) => model.figures(plan, world, { ...how, speak: language.speak }));
-    return drawn.some((figures) => figures.length > 0) ? [{ family: one, model, drawn, shows }] : [];
+    return drawn.some((figures) => figures.length > 0)
+      ? [{ family: one, model, drawn, shows, wanted: model.figured(first, world) }]
+      : [];
   });
   /** What is found when every draw of the family is shown these figures. */
   const foundWith = (of: AuthoredFamily, model: AnyModel, figures: readonly Drawing[]) => {
@@ -111,11 +114,19 @@ describe('a draw with the figures of another draw is found', () => {
     return proveFamily(of, 1, { ...means, world: { ...world, models } }).faults;
   };
 
-  test.each(figured)('$family.id', ({ family: of, model, drawn, shows }) => {
-    expect(foundWith(of, model, drawn[0] ?? [])).toEqual([]);
+  test.each(figured)('$family.id', ({ family: of, model, drawn, shows, wanted }) => {
     const others = drawn.filter((_, i) => shows[i] !== shows[0]);
     for (const figures of others)
-      expect(foundWith(of, model, figures)).toContainEqual({
+      expect(
+        notFigured(
+          wanted,
+          figures.map(({ svg }) => svg),
+          language.speak,
+        ),
+      ).not.toEqual([]);
+    expect(foundWith(of, model, drawn[0] ?? [])).toEqual([]);
+    if (others[0] !== undefined)
+      expect(foundWith(of, model, others[0])).toContainEqual({
         seed: '1',
         cause: expect.stringMatching(/^no figure shows /),
       });

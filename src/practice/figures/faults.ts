@@ -1,16 +1,18 @@
 /** Holds the drawings of a draw against what its model says that they show. */
 import { formatLength, fromInches, inches, type Ticks } from '../../trade/length.ts';
 import type { Speak } from '../../trade/say.ts';
-import type { Figured, FiguredKind, FiguredLeg, FiguredOf } from '../figured.ts';
+import type { Figured, FiguredKind, FiguredOf } from '../figured.ts';
+import { notAlong } from './along.ts';
 import { barsIn, cutIn, holesIn, slopesIn } from './bench.ts';
-import { type DrawnLeg, legsIn, placesIn } from './legs.ts';
-import { sectionIn } from './section.ts';
+import { alike, near, notAmong, notInOrder, sum, text } from './compare.ts';
+import { dimensionsFit } from './isometric.ts';
+import { type CablesListed, sectionIn } from './section.ts';
 import { allOf, type DrawnFigure, readSvg } from './shapes.ts';
 import { tapeReading } from './tape.ts';
 import { countsIn, lengthsOn, numbersIn } from './texts.ts';
 
-/** Coordinates are written to hundredths of a px, and a run is drawn to about a px to the inch; in. */
-const OFF = { place: 1 / 24, tape: 1 / 128, diameter: 0.005, deg: 0.1, cut: 0.01 };
+/** Coordinates are written to hundredths of a px. Inches, degrees, cuts. */
+const OFF = { tape: 1 / 128, diameter: 0.005, deg: 0.1, cut: 0.01 };
 
 /** What no figure shows, or shows otherwise; one text each. */
 export function notFigured(
@@ -37,7 +39,6 @@ type Find<K extends FiguredKind> = (wanted: FiguredOf<K>, figure: DrawnFigure, s
 const faultIn = <K extends FiguredKind>(wanted: FiguredOf<K>, figure: DrawnFigure, speak: Speak) =>
   FIND[wanted.kind](wanted, figure, speak);
 
-const text = (ticks: Ticks) => formatLength(ticks, 64);
 const lettersOf = (figure: DrawnFigure) =>
   allOf(figure, 'letters')
     .map((one) => one.text)
@@ -50,15 +51,18 @@ const FIND: { readonly [K in FiguredKind]: Find<K> } = {
   count: ({ value }, { words }) => (countsIn(words).includes(value) ? null : `the number ${value}`),
   names: ({ says }, figure, speak) => {
     const names = says.map(speak);
-    const stand = names.map((name) => allOf(figure, 'letters').find((one) => one.text === name)?.x);
-    const right = stand.every((x, i) => x !== undefined && (i === 0 || x > (stand[i - 1] ?? x)));
-    return right ? null : names.join(', then ');
+    const stand = allOf(figure, 'letters')
+      .filter((one) => names.includes(one.text))
+      .toSorted((a, b) => a.x - b.x)
+      .map((one) => one.text);
+    return stand.join('\n') === names.join('\n') ? null : names.join(', then ');
   },
   tape: ({ ticks }, figure) => {
     const reading = tapeReading(figure);
-    return near(reading, inches(ticks), OFF.tape)
-      ? null
-      : `${text(ticks)} on its tape: it reads ${said(reading)}`;
+    if (!near(reading, inches(ticks), OFF.tape))
+      return `${text(ticks)} on its tape: it reads ${said(reading)}`;
+    const told = countsIn(figure.words);
+    return onTape(ticks).every((count) => told.includes(count)) ? null : `${text(ticks)} in its words`;
   },
   slope: ({ deg }, figure) =>
     numbersIn(lettersOf(figure), 'deg').includes(deg) &&
@@ -66,6 +70,13 @@ const FIND: { readonly [K in FiguredKind]: Find<K> } = {
       ? null
       : `a slope of ${deg}°`,
   legs: ({ legs }, figure) => notAlong(legs, figure),
+  courses: ({ courses }, figure) => {
+    const ticks = courses.map(({ length }) => length);
+    const missing =
+      notAmong(ticks, lengthsOn(lettersOf(figure))) ?? notInOrder(ticks, lengthsOn(figure.words));
+    if (missing !== null) return missing;
+    return dimensionsFit(courses, figure) ? null : `legs of ${ticks.map(text).join(', ')} the way they go`;
+  },
   bars: ({ ticks }, figure) => {
     const bars = barsIn(figure);
     const scale = sum(bars) / inches(sum(ticks) as Ticks);
@@ -79,8 +90,7 @@ const FIND: { readonly [K in FiguredKind]: Find<K> } = {
       drawn.widthIn === widthIn &&
       drawn.diameters.length === thick.length &&
       drawn.diameters.every((one, i) => near(one, thick[i] ?? 0, OFF.diameter)) &&
-      drawn.legend.length === cables.length &&
-      drawn.legend.every(({ count, odIn }, i) => count === cables[i]?.count && odIn === cables[i]?.odIn);
+      [drawn.legend, drawn.told].every((listed) => listsAll(cables, listed));
     const wanted = cables.map(({ odIn, count }) => `${count} of ${odIn} in`).join(', ');
     return right ? null : `${wanted} in a channel of ${widthIn} in`;
   },
@@ -98,71 +108,14 @@ const FIND: { readonly [K in FiguredKind]: Find<K> } = {
   },
 };
 
-const near = (drawn: number | null | undefined, wanted: number, off: number) =>
-  drawn !== null && drawn !== undefined && Math.abs(drawn - wanted) <= off;
-const sum = (all: readonly number[]) => all.reduce((a, b) => a + b, 0);
+/** Feet, inches of the foot, sixteenths of the inch. */
+function onTape(ticks: Ticks): readonly number[] {
+  const long = inches(ticks);
+  return [Math.floor(long / 12), Math.floor(long % 12), Math.round((long % 1) * 1600) / 100];
+}
+
+const listsAll = (wanted: FiguredOf<'cables'>['cables'], listed: readonly CablesListed[]) =>
+  listed.length === wanted.length &&
+  listed.every(({ count, odIn }, i) => count === wanted[i]?.count && odIn === wanted[i]?.odIn);
 const said = (reading: number | null) =>
   reading === null ? 'nothing' : formatLength(fromInches(reading), 64);
-
-/** The first of these lengths that is not there, or not as often as it stands here. */
-function notAmong(ticks: readonly Ticks[], drawn: readonly number[]): string | null {
-  const left = [...drawn];
-  const missing = ticks.find((length) => {
-    const i = left.indexOf(inches(length));
-    if (i >= 0) left.splice(i, 1);
-    return i < 0;
-  });
-  return missing === undefined ? null : text(missing);
-}
-
-/** The first of these lengths that is not said behind those before it. */
-function notInOrder(ticks: readonly Ticks[], words: readonly number[]): string | null {
-  let from = 0;
-  const missing = ticks.find((length) => {
-    from = words.indexOf(inches(length), from) + 1;
-    return from === 0;
-  });
-  return missing === undefined ? null : `${text(missing)} in its words`;
-}
-
-/** Px by this scale as long as these lengths. */
-const alike = (drawn: readonly number[], wanted: readonly Ticks[], pxPerInch: number) =>
-  drawn.length === wanted.length &&
-  drawn.every((px, i) => near(px / pxPerInch, inches(wanted[i] as Ticks), OFF.place));
-
-/**
- * Legs by what is said of them, by the places lettered on them, and by where things stand. A leg that is broken over two
- * rows has no place to measure from: where there is one, words and letters have to do.
- */
-function notAlong(legs: readonly FiguredLeg[], figure: DrawnFigure): string | null {
-  const unsaid = notInOrder(
-    legs.flatMap(({ length, supports, joints }) => [
-      length,
-      ...joints.map(({ at }) => at),
-      // Of many supports the first and the last are said.
-      ...[supports[0], supports.length > 1 ? supports.at(-1) : undefined].flatMap((one) => one?.at ?? []),
-    ]),
-    lengthsOn(figure.words),
-  );
-  if (unsaid !== null) return unsaid;
-  const places = legs.flatMap(({ supports, joints }) => [...supports, ...joints]);
-  const lettered = placesIn(figure);
-  const misplaced = places.find(({ name, at }) => lettered.has(name) && lettered.get(name) !== inches(at));
-  if (misplaced !== undefined) return `${misplaced.name} at ${text(misplaced.at)}`;
-  const drawn = legsIn(figure);
-  if (drawn.length !== legs.length && figure.shapes.some(({ kind }) => kind === 'break')) return null;
-  const scale =
-    sum(drawn.map(({ length }) => length)) / inches(sum(legs.map(({ length }) => length)) as Ticks);
-  const wrong = legs.find((leg, i) => !standsAs(drawn[i], leg, scale));
-  return wrong === undefined ? null : `a leg of ${text(wrong.length)} with all that stands on it`;
-}
-
-function standsAs(drawn: DrawnLeg | undefined, leg: FiguredLeg, scale: number): boolean {
-  const at = (places: FiguredLeg['supports']) => places.map((one) => one.at);
-  return (
-    drawn !== undefined &&
-    alike([drawn.length], [leg.length], scale) &&
-    alike(drawn.supports, at(leg.supports), scale) &&
-    alike(drawn.joints, at(leg.joints), scale)
-  );
-}

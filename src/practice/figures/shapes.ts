@@ -27,12 +27,8 @@ export interface DrawnLetters {
   readonly y: number;
   readonly text: string;
 }
-/** A dimension along the sheet, from arrowhead to arrowhead. */
-export interface DrawnSpan {
-  readonly x1: number;
-  readonly x2: number;
-  readonly y: number;
-}
+/** A dimension, from its first arrowhead to its second. */
+export type DrawnSpan = Omit<DrawnLine, 'dash'>;
 
 export type DrawnShape =
   | ({ readonly kind: 'line' } & DrawnLine)
@@ -57,16 +53,15 @@ const NUMBER = /-?\d+(?:\.\d+)?/g;
 
 export function readSvg(svg: string): DrawnFigure {
   const shapes: DrawnShape[] = [];
-  /** A left arrowhead whose right one has not come yet. */
-  let left: DrawnSpan | undefined;
+  let before: Arrowhead | undefined;
   for (const [, name = '', written = '', text = ''] of svg.matchAll(ELEMENT)) {
     const at: Attributes = (attribute) =>
       new RegExp(`(?:^|\\s)${attribute}="([^"]*)"`).exec(written)?.[1] ?? '';
     const head = name === 'path' ? arrowhead(at) : undefined;
     if (head !== undefined) {
-      if (left !== undefined && head.turn === 0 && head.y === left.y)
-        shapes.push({ kind: 'span', x1: left.x1, x2: head.x, y: head.y });
-      left = head.turn === 180 ? { x1: head.x, x2: head.x, y: head.y } : undefined;
+      if (before !== undefined && apart(before, head))
+        shapes.push({ kind: 'span', x1: before.x, y1: before.y, x2: head.x, y2: head.y });
+      before = head;
       continue;
     }
     const shape = READ[name]?.(at, text);
@@ -100,12 +95,22 @@ const READ: Readonly<Record<string, (at: Attributes, text: string) => DrawnShape
   text: (at, text) => ({ kind: 'letters', x: Number(at('x')), y: Number(at('y')), text: lettersOf(text) }),
 };
 
-/** An arrowhead's tip and its turn in degrees: 0 points to the right, 180 to the left. */
-function arrowhead(
-  at: Attributes,
-): { readonly x: number; readonly y: number; readonly turn: number } | undefined {
+/** Its tip, and its turn in degrees: 0 points to the right, 90 down the sheet. */
+interface Arrowhead {
+  readonly x: number;
+  readonly y: number;
+  readonly turn: number;
+}
+function arrowhead(at: Attributes): Arrowhead | undefined {
   const moved = /^translate\((\S+) (\S+)\) rotate\((\S+)\)$/.exec(at('transform'));
   return moved === null ? undefined : { x: Number(moved[1]), y: Number(moved[2]), turn: Number(moved[3]) };
+}
+
+/** Two arrowheads that point away from each other, along the line between them. */
+function apart(one: Arrowhead, other: Arrowhead): boolean {
+  const way = (Math.atan2(other.y - one.y, other.x - one.x) * 180) / Math.PI;
+  const same = (a: number, b: number) => Math.abs(Math.cos(((a - b) * Math.PI) / 360)) > 0.9999;
+  return same(other.turn, way) && same(one.turn, way + 180);
 }
 
 /** The shapes of one kind, in the drawing's order. */
@@ -115,6 +120,15 @@ export const allOf = <K extends DrawnShape['kind']>(
 ): readonly Extract<DrawnShape, { readonly kind: K }>[] =>
   shapes.filter((one): one is Extract<DrawnShape, { readonly kind: K }> => one.kind === kind);
 
-export const isUpright = ({ x1, x2, y1, y2 }: DrawnLine): boolean => x1 === x2 && y1 !== y2;
+/** Dimensions along the sheet, from the left to the right. */
+export const isAcross = ({ x1, x2, y1, y2 }: DrawnSpan): boolean => y1 === y2 && x1 < x2;
+export const isUpright = ({ x1, x2, y1, y2 }: DrawnSpan): boolean => x1 === x2 && y1 !== y2;
 /** A long dash and a short one: a centre line. */
 export const isCentre = ({ dash }: DrawnLine): boolean => /^\S+ \S+ \S+ \S+$/.test(dash);
+/** What stands in the middle of a dimension. */
+export const letteredOn = (figure: DrawnFigure, { x1, x2, y1, y2 }: DrawnSpan): string =>
+  allOf(figure, 'letters').find(
+    ({ x, y }) => Math.abs(x - (x1 + x2) / 2) < 1 && Math.abs(y - (y1 + y2) / 2) < LINE,
+  )?.text ?? '';
+/** Px from the middle of a line of letters to its foot, at most. */
+const LINE = 10;

@@ -12,11 +12,11 @@ const [NUMERAL, FLAG] = [12, 40];
 export function tapeReading(figure: DrawnFigure): number | null {
   const marks = marksOf(figure);
   const wholes = marks.filter((one) => lengthOf(one) === Math.max(...marks.map(lengthOf)));
-  const [first, second] = wholes;
+  const [left, right, whole] = [marks[0], marks.at(-1), wholes[0]];
   const pointer = pointerOf(figure);
-  if (first === undefined || second === undefined || pointer === undefined) return null;
-  const inch = second.x1 - first.x1;
-  if (!marksStandRight(marks, first.x1, inch)) return null;
+  if (left === undefined || right === undefined || whole === undefined || pointer === undefined) return null;
+  const inch = ((right.x1 - left.x1) / (marks.length - 1)) * 16;
+  if (!marksStandRight(marks, whole.x1, inch)) return null;
   const readings = numbered(figure, wholes).map(({ x, inches }) => inches + (pointer - x) / inch);
   const [reading] = readings;
   if (reading === undefined || readings.some((one) => Math.abs(one - reading) > HAIR / inch)) return null;

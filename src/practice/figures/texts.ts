@@ -31,8 +31,12 @@ const found = (text: string, sign: RegExp): readonly number[] =>
     return typeof length === 'number' ? [inches(length)] : [];
   });
 
-/** Lengths, inches, in their order. */
-export const lengthsIn = (text: string): readonly number[] => found(text, LENGTHS);
+/** How finely an answer is wanted, `to the nearest 1/32 in`: no length of the job. */
+const FINENESS: readonly number[] = [1 / 32, 1 / 64];
+
+/** Lengths, inches, in their order; not how finely one is wanted. */
+export const lengthsIn = (text: string): readonly number[] =>
+  found(text, LENGTHS).filter((length) => !FINENESS.includes(length));
 /** Lengths on a drawing or in its words, inches, in their order; `14 ft` is one. */
 export const lengthsOn = (text: string): readonly number[] => found(text, ON_DRAWINGS);
 

@@ -9,6 +9,7 @@ import { TRADE_USUAL } from '../../../run/usual.ts';
 import type { Ticks } from '../../../trade/length.ts';
 import type { Family } from '../../family.ts';
 import { type Drawn, model, type World } from '../../model.ts';
+import { pieceShown } from '../parts/pieceShown.ts';
 import { read } from '../parts/reads.ts';
 import { type Ordered, orderAsk, orderedFrom, tooLate } from '../parts/steps.ts';
 
@@ -63,6 +64,6 @@ export const orderOfCutting = model<typeof wants, Plan>({
   asks: { order: orderAsk() },
   slips: { tooLate: tooLate() },
   figures: ({ leg }, _, how) => [drawPiece({ leg, piece: 2 }, how)],
-  figured: ({ clear }) => [{ kind: 'lengths', ticks: [clear] }],
+  figured: ({ leg, clear }) => [{ kind: 'lengths', ticks: [clear] }, ...pieceShown(leg, 2, 'shown')],
   says: [],
 });

@@ -4,7 +4,7 @@ import type { Step } from '../../../trade/answer.ts';
 import { formatLength, fromInches, inches, type Ticks, ticks } from '../../../trade/length.ts';
 import { shortLength } from '../../../trade/shortLength.ts';
 import { type Drawn, model, type Slip, type World } from '../../model.ts';
-import { drawRoute } from '../parts/flatRoute.ts';
+import { drawRoute, type FlatRoute, resolvedRoute } from '../parts/flatRoute.ts';
 import {
   type Between,
   cutOf,
@@ -16,6 +16,7 @@ import {
   withEnds,
   worthCutting,
 } from '../parts/pieceEnds.ts';
+import { courses } from '../parts/placing.ts';
 import { read } from '../parts/reads.ts';
 
 const FITTINGS = ['elbow-90', 'elbow-45', 'tee'] as const;
@@ -34,6 +35,13 @@ interface Plan extends Between {
   readonly elbow45: Ticks;
   readonly tee: Ticks;
 }
+
+const routeOf = ({ width, fittings, distance }: Plan): FlatRoute => ({
+  width,
+  start: { kind: 'free', joint: 'free' },
+  lengths: [BESIDE, distance, BESIDE],
+  fittings,
+});
 
 function endOf(width: string, fitting: Fitting, world: World): CutEnd {
   const { takeOut, insertion } = read(world, `${width}-${fitting}`, fitting === 'tee' ? 'tee' : 'elbow');
@@ -109,15 +117,10 @@ export const betweenWorkingPoints = model<typeof wants, Plan>({
     },
   },
   slips: { ...endSlips, otherWidth },
-  figures: ({ width, fittings, distance }, world, how) =>
-    drawRoute(
-      { width, start: { kind: 'free', joint: 'free' }, lengths: [BESIDE, distance, BESIDE], fittings },
-      world,
-      how,
-    ),
-  figured: ({ distance }) => [
-    { kind: 'lengths', ticks: [distance] },
-    { kind: 'said', ticks: [BESIDE, distance, BESIDE] },
+  figures: (plan, world, how) => drawRoute(routeOf(plan), world, how),
+  figured: (plan, world) => [
+    { kind: 'lengths', ticks: [plan.distance] },
+    courses(resolvedRoute(routeOf(plan), world)),
   ],
   says: [...endSays, 'measuring.faces', 'measuring.facesToCut'],
 });

@@ -13,6 +13,7 @@ import { KERF, SOCKET } from '../../../trade/habits.ts';
 import { formatLength, fromInches, inches, type Ticks, ticks } from '../../../trade/length.ts';
 import { shortLength } from '../../../trade/shortLength.ts';
 import { type Drawn, model, type Slip, type World } from '../../model.ts';
+import { pieceShown } from '../parts/pieceShown.ts';
 import { read } from '../parts/reads.ts';
 
 const ENDS = ['sleeve', 'plate', 'socket', 'butt', 'free'] as const;
@@ -268,6 +269,9 @@ export const cutWithInsertion = model<typeof wants, Plan>({
     twoKerfs: (plan) => ({ ...plan, kerfs: 2 }),
   },
   figures: ({ leg, piece, measured }, _, how) => [drawPiece({ leg, piece: piece.number, measured }, how)],
-  figured: ({ distance }) => [{ kind: 'lengths', ticks: [distance] }],
+  figured: ({ leg, piece, distance }) => [
+    { kind: 'lengths', ticks: [distance] },
+    ...pieceShown(leg, piece.number, 'shown'),
+  ],
   says: ['measured', 'takeOut', 'insertion', 'nothing', 'cut', 'left'].map((key) => `practice.${key}`),
 });

@@ -19,6 +19,7 @@ import {
   PLAIN,
   worthCutting,
 } from '../parts/pieceEnds.ts';
+import { pieceShown } from '../parts/pieceShown.ts';
 import { read } from '../parts/reads.ts';
 
 const JOINTS = ['socket', 'butt'] as const;
@@ -81,6 +82,6 @@ export const faceToFace = model<typeof wants, Plan>({
   asks: { ends: endsAsk, cut: cutAsk },
   slips: endSlips,
   figures: ({ leg }, _, how) => [drawPiece({ leg, piece: 1, insertion: 'hidden' }, how)],
-  figured: ({ distance }) => [{ kind: 'lengths', ticks: [distance] }],
+  figured: ({ leg, distance }) => [{ kind: 'lengths', ticks: [distance] }, ...pieceShown(leg, 1, 'hidden')],
   says: endSays,
 });

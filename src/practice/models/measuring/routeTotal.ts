@@ -4,7 +4,7 @@ import type { Step } from '../../../trade/answer.ts';
 import { formatLength, inches, type Ticks, ticks } from '../../../trade/length.ts';
 import { shortLength } from '../../../trade/shortLength.ts';
 import { type Drawn, model, type Slip, type World } from '../../model.ts';
-import { drawRoute } from '../parts/flatRoute.ts';
+import { drawRoute, type FlatRoute, resolvedRoute } from '../parts/flatRoute.ts';
 import {
   type Between,
   cutOf,
@@ -16,6 +16,7 @@ import {
   PLAIN,
   worthCutting,
 } from '../parts/pieceEnds.ts';
+import { courses } from '../parts/placing.ts';
 import { read } from '../parts/reads.ts';
 
 const FLAT = ['elbow-90', 'elbow-45'] as const;
@@ -74,6 +75,13 @@ const steps = (leg: Between, i: number): readonly Step[] => [
   },
 ];
 
+const routeOf = ({ drawn: { width, first, second, one, two, three } }: Plan): FlatRoute => ({
+  width,
+  start: { kind: 'tray', joint: 'butt' },
+  lengths: [one, two, three],
+  fittings: [first, second],
+});
+
 export const routeTotal = model<typeof wants, Plan>({
   wants,
   plan,
@@ -111,20 +119,10 @@ export const routeTotal = model<typeof wants, Plan>({
     takeOutOnce,
     legForgotten: (plan) => ({ ...plan, legs: plan.legs.slice(0, 2) }),
   },
-  figures: ({ drawn: { width, first, second, one, two, three } }, world, how) =>
-    drawRoute(
-      {
-        width,
-        start: { kind: 'tray', joint: 'butt' },
-        lengths: [one, two, three],
-        fittings: [first, second],
-      },
-      world,
-      how,
-    ),
-  figured: ({ drawn: { one, two, three } }) => [
-    { kind: 'lengths', ticks: [one, two, three] },
-    { kind: 'said', ticks: [one, two, three] },
+  figures: (plan, world, how) => drawRoute(routeOf(plan), world, how),
+  figured: (plan, world) => [
+    { kind: 'lengths', ticks: routeOf(plan).lengths },
+    courses(resolvedRoute(routeOf(plan), world)),
   ],
   says: ['measuring.leg', 'measuring.total'],
 });

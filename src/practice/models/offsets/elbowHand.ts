@@ -7,9 +7,19 @@ import { figure } from '../../../trade/figure.ts';
 import { inches, type Ticks, ticks } from '../../../trade/length.ts';
 import { shortLength } from '../../../trade/shortLength.ts';
 import type { Drawn, World } from '../../model.ts';
+import { courses } from '../parts/placing.ts';
 import { slippingModel } from '../parts/slipping.ts';
 import { keysOf, lengthFact, lineOf, rowsFact, wordFact } from '../parts/told.ts';
-import { elbowOf, isometricOf, KINDS, type Kind, kindsOf, TURNS, type TwoTurns } from '../parts/twoTurns.ts';
+import {
+  elbowOf,
+  isometricOf,
+  KINDS,
+  type Kind,
+  kindsOf,
+  TURNS,
+  type TwoTurns,
+  turnedTwice,
+} from '../parts/twoTurns.ts';
 
 const wants = {
   width: ['card-2', 'card-4', 'card-6'],
@@ -120,6 +130,6 @@ export const elbowHand = slippingModel<typeof wants, Job>({
     oneInsertion: (job) => withEnds(job, (end, i) => (i === 0 ? end : { ...end, insertion: NONE })),
   },
   figures: (job, world, how) => isometricOf(job, world, how),
-  figured: ({ between }) => [{ kind: 'lengths', ticks: [between] }],
+  figured: (job, world) => [{ kind: 'lengths', ticks: [job.between] }, courses(turnedTwice(job, world))],
   says: keysOf('offsets', ['elbow-flat', 'elbow-inside', 'elbow-outside', 'elbowCut', 'anElbow']),
 });

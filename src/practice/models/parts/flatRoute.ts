@@ -2,6 +2,7 @@
 import type { Drawing, How } from '../../../drawing/types.ts';
 import { drawRun } from '../../../drawing/views.ts';
 import { resolveRun } from '../../../run/resolve.ts';
+import type { ResolvedRun } from '../../../run/resolved.ts';
 import type { Direction, Leg, Start } from '../../../run/types.ts';
 import { TRADE_USUAL } from '../../../run/usual.ts';
 import type { Ticks } from '../../../trade/length.ts';
@@ -22,11 +23,10 @@ export interface FlatRoute {
 const COMPASS: Readonly<Record<number, Direction>> = { 0: 'N', 90: 'E', 180: 'S', 270: 'W' };
 const heading = (azimuthDeg: number): Direction => COMPASS[azimuthDeg] ?? { azimuthDeg, slopeDeg: 0 };
 
-export function drawRoute(
+export function resolvedRoute(
   { width, start, lengths, fittings: [first, second] }: FlatRoute,
   world: World,
-  how: How,
-): readonly Drawing[] {
+): ResolvedRun {
   const middle = 90 - TURN[first];
   const last = second === 'outside-90' ? 'D' : heading(middle + TURN[second]);
   const [one, two, three] = lengths;
@@ -42,7 +42,7 @@ export function drawRoute(
     ...(first === 'tee' ? [arm('L1:right', middle + 180, one)] : []),
     ...(second === 'tee' ? [arm('L2:left', (middle + 270) % 360, three)] : []),
   ];
-  const resolved = resolveRun(
+  return resolveRun(
     {
       v: 1,
       tray: width,
@@ -71,6 +71,9 @@ export function drawRoute(
     // Draws and keys are fixed for ever: no paper of a site may change them.
     TRADE_USUAL,
   );
+}
+
+export function drawRoute(route: FlatRoute, world: World, how: How): readonly Drawing[] {
   const { tables, catalogue } = world;
-  return drawRun(resolved, { tables, catalogue, views: ['isometric'] }, how);
+  return drawRun(resolvedRoute(route, world), { tables, catalogue, views: ['isometric'] }, how);
 }

@@ -380,7 +380,8 @@ export const packing: Omit<Pack, 'asks'> = {
     const ticks = from.map((one) => one.length);
     return [
       { kind: 'lengths', ticks },
-      { kind: 'bars', ticks },
+      // Those alike that stand side by side are drawn as one.
+      { kind: 'bars', ticks: ticks.filter((one, i) => one !== ticks[i - 1]) },
     ];
   },
   says: ['bar', 'leftOf', 'drilled', 'notCut', 'notWanted', 'overLength', 'remnantTwice', 'moreLengths'].map(

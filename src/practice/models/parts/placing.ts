@@ -70,6 +70,12 @@ export function strippedLegs(resolved: ResolvedRun): FiguredOf<'legs'> {
   return { kind: 'legs', legs };
 }
 
+/** What a drawing of the legs in space shows. */
+export const courses = ({ legs }: ResolvedRun): FiguredOf<'courses'> => ({
+  kind: 'courses',
+  courses: legs.map(({ length, frame }) => ({ length, along: frame.along })),
+});
+
 /** The legs in space, by working points: no piece and no cut is told. */
 export function isometricOf(resolved: ResolvedRun, world: World, how: How): readonly Drawing[] {
   const { tables, catalogue } = world;

@@ -4,7 +4,7 @@
  */
 import type { Drawing, How } from '../../../drawing/types.ts';
 import { drawRun } from '../../../drawing/views.ts';
-import type { Frame } from '../../../run/resolved.ts';
+import type { Frame, ResolvedRun } from '../../../run/resolved.ts';
 import { waysOf } from '../../../run/turns.ts';
 import type { Direction, Leg } from '../../../run/types.ts';
 import { cross, directionOf, dot, minus, NORTH, UP, type Vec } from '../../../run/vector.ts';
@@ -72,12 +72,8 @@ export function kindsOf(
 /** The legs before and behind: an eighth longer than any piece here, so that no answer stands at them. */
 const BESIDE = fromInches(48 + 1 / 8);
 
-/** The run as it goes; its words do not say which elbows it turns by. */
-export function isometricOf(
-  { width, turns, kinds, between }: TwoTurns,
-  world: World,
-  how: How,
-): readonly Drawing[] {
+/** The run as it goes: north, and turned twice. */
+export function turnedTwice({ width, turns, kinds, between }: TwoTurns, world: World): ResolvedRun {
   const ways = wayOf(turns);
   const fitting = (i: 0 | 1) => elbowOf(world, width, kinds[i]).id;
   const legs: Leg[] = [
@@ -85,7 +81,7 @@ export function isometricOf(
     { id: 'L2', from: 'L1', fitting: fitting(0), dir: ways[0], length: between },
     { id: 'L3', from: 'L2', fitting: fitting(1), dir: ways[1], length: BESIDE },
   ];
-  const resolved = mustResolve(
+  return mustResolve(
     {
       v: 1,
       tray: width,
@@ -95,6 +91,11 @@ export function isometricOf(
     },
     world,
   );
+}
+
+/** The run drawn; its words do not say which elbows it turns by. */
+export function isometricOf(job: TwoTurns, world: World, how: How): readonly Drawing[] {
+  const resolved = turnedTwice(job, world);
   const { tables, catalogue } = world;
   const speak: How['speak'] = (one) =>
     how.speak(

@@ -19,7 +19,7 @@ import {
 } from '../../model.ts';
 import { length, number, rows, runFacts, word } from '../../runs/facts.ts';
 import { CARRIES, SPANS } from '../../runs/wants.ts';
-import { isometricOf } from '../parts/placing.ts';
+import { courses, isometricOf } from '../parts/placing.ts';
 import {
   cutOf,
   cutSteps,
@@ -244,12 +244,9 @@ export const jobWallRun = model<typeof wants, Plan>({
   },
   slips,
   figures: ({ resolved }, world, how) => isometricOf(resolved, world, how),
-  figured: ({ resolved }) => {
-    const ticks = resolved.legs.map((leg) => leg.length);
-    return [
-      { kind: 'lengths', ticks },
-      { kind: 'said', ticks },
-    ];
-  },
+  figured: ({ resolved }) => [
+    { kind: 'lengths', ticks: resolved.legs.map((leg) => leg.length) },
+    courses(resolved),
+  ],
   says: ['cutLeg', 'lengths', 'spacing', 'startAndEnd'].map((key) => `route.${key}`),
 });

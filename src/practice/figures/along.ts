@@ -1,0 +1,44 @@
+/** A run drawn unfolded against the legs that it must show. */
+import { inches, type Ticks } from '../../trade/length.ts';
+import type { FiguredLeg } from '../figured.ts';
+import { alike, notInOrder, sum, text } from './compare.ts';
+import { type DrawnLeg, legsIn, placesIn } from './legs.ts';
+import type { DrawnFigure } from './shapes.ts';
+import { lengthsOn } from './texts.ts';
+
+/**
+ * Legs by what is said of them, by the places lettered on them, and by where things stand. A leg that is broken over two
+ * rows has no place to measure from: where there is one, words and letters have to do.
+ */
+export function notAlong(legs: readonly FiguredLeg[], figure: DrawnFigure): string | null {
+  const unsaid = notInOrder(
+    legs.flatMap(({ length, supports, joints }) => [
+      length,
+      ...joints.map(({ at }) => at),
+      ...supports.map(({ at }) => at),
+    ]),
+    lengthsOn(figure.words),
+  );
+  if (unsaid !== null) return unsaid;
+  const places = legs.flatMap(({ supports, joints }) => [...supports, ...joints]);
+  const lettered = placesIn(figure);
+  const misplaced = places.find(({ name, at }) => lettered.has(name) && lettered.get(name) !== inches(at));
+  if (misplaced !== undefined) return `${misplaced.name} at ${text(misplaced.at)}`;
+  const drawn = legsIn(figure);
+  if (drawn.length !== legs.length && figure.shapes.some(({ kind }) => kind === 'break')) return null;
+  const scale =
+    sum(drawn.map(({ length }) => length)) / inches(sum(legs.map(({ length }) => length)) as Ticks);
+  const wrong = legs.find((leg, i) => !standsAs(drawn[i], leg, scale));
+  return wrong === undefined ? null : `a leg of ${text(wrong.length)} with all that stands on it`;
+}
+
+function standsAs(drawn: DrawnLeg | undefined, leg: FiguredLeg, scale: number): boolean {
+  const at = (places: FiguredLeg['supports']) => places.map((one) => one.at);
+  return (
+    drawn !== undefined &&
+    (drawn.lettered === null || drawn.lettered === inches(leg.length)) &&
+    alike([drawn.length], [leg.length], scale) &&
+    alike(drawn.supports, at(leg.supports), scale) &&
+    alike(drawn.joints, at(leg.joints), scale)
+  );
+}
