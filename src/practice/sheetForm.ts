@@ -9,7 +9,7 @@ import { formatLength, type Ticks, tryLength } from '../trade/length.ts';
 import type { Parameter } from './family.ts';
 import { faultsIn, hasOnly, isRecord, textOf, type Wants } from './fileFields.ts';
 import { type Narrowing, narrowFaults } from './narrow.ts';
-import { passRuleOf, ruleFaults, type SheetRule } from './passRule/rule.ts';
+import { type SheetRule, sheetRuleFaults } from './passRule/rule.ts';
 import type { Practice, Sheet, SheetFamily } from './sheet.ts';
 
 /** The form: plain JSON, and YAML when it is written so. */
@@ -246,16 +246,7 @@ function readRule(rule: unknown, draws: number): readonly Fault[] {
     (Object.keys(rule).join() === 'sequential' &&
       numbers(rule['sequential'], ['p0', 'p1', 'alpha', 'beta', 'ceiling']));
   if (!form) return bad;
-  if ('of' in rule && rule['of'] !== draws)
-    return [
-      {
-        field: 'rule.of',
-        value: rule['of'],
-        message: `the sheet has ${draws} draws`,
-        todo: `write ${draws}`,
-      },
-    ];
-  return ruleFaults(passRuleOf(rule as unknown as SheetRule), draws).map((fault) => ({
+  return sheetRuleFaults(rule as unknown as SheetRule, draws).map((fault) => ({
     ...fault,
     field: `rule.${fault.field}`,
   }));

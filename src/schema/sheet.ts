@@ -1,6 +1,6 @@
 /** Check sheets (content/sheets/ID.yaml), and what the command takes to grade. The files that a sheet travels in: src/practice/sheetFiles.ts. */
 import { z } from 'zod';
-import { passRuleOf, ruleFaults } from '../practice/passRule/rule.ts';
+import { sheetRuleFaults } from '../practice/passRule/rule.ts';
 import type { Sheet } from '../practice/sheet.ts';
 import { MOST_OF_FAMILY, tooMany } from '../practice/sheetForm.ts';
 import { LONGEST_SHEET_ID } from '../trade/ids.ts';
@@ -42,17 +42,16 @@ export const sheetShape = z
         }),
       )
       .min(1),
-    /** When it is passed: `need` of its `of` draws, or a rule with a stated error; never with a critical point missed. */
+    /** When it is passed: all of its draws hold, or a rule with a stated error; never with a critical point missed. */
     rule: z.union([countRule, boundRule, sequentialRule]),
   })
   .superRefine(({ families, rule }, context) => {
     const add = (path: string, message: string, todo: string) =>
       context.addIssue({ code: 'custom', path: ['rule', ...path.split('.')], message, params: { todo } });
     const draws = families.reduce((sum, f) => sum + f.draws, 0);
-    if ('of' in rule && rule.of !== draws) add('of', `the sheet has ${draws} draws`, `write ${draws}`);
     for (const { field, message, todo } of tooMany(draws))
       context.addIssue({ code: 'custom', path: [field], message, params: { todo } });
-    for (const { field, message, todo } of ruleFaults(passRuleOf(rule), draws)) add(field, message, todo);
+    for (const { field, message, todo } of sheetRuleFaults(rule, draws)) add(field, message, todo);
   });
 
 /** What `practice grade` takes: answers by ask. */

@@ -3,7 +3,12 @@ import { atLeast, atMost, exactly } from '../../src/practice/passRule/binomial.t
 import { clopperPearson, normalQuantile, successRun, wilson } from '../../src/practice/passRule/interval.ts';
 import { linesOf, waldNumbers } from '../../src/practice/passRule/lines.ts';
 import { ratesOf } from '../../src/practice/passRule/rates.ts';
-import { type PassRule, passRuleOf, ruleFaults } from '../../src/practice/passRule/rule.ts';
+import {
+  type PassRule,
+  passRuleOf,
+  type SheetRule,
+  sheetRuleFaults,
+} from '../../src/practice/passRule/rule.ts';
 import { walk } from '../../src/practice/passRule/walk.ts';
 import independent from '../references/passRule.json' with { type: 'json' };
 import statistics from '../references/statistics.json' with { type: 'json' };
@@ -148,17 +153,11 @@ describe('the same numbers, computed elsewhere', () => {
 });
 
 describe('rules that are refused', () => {
-  const bound = (confidence: number, share: number): PassRule => ({ kind: 'bound', confidence, share });
-  const wald = (change: object): PassRule => ({
-    kind: 'sequential',
-    p0: 0.6,
-    p1: 0.85,
-    alpha: 0.05,
-    beta: 0.1,
-    ceiling: 40,
-    ...change,
+  const bound = (confidence: number, share: number): SheetRule => ({ bound: { confidence, share } });
+  const wald = (change: object): SheetRule => ({
+    sequential: { p0: 0.6, p1: 0.85, alpha: 0.05, beta: 0.1, ceiling: 40, ...change },
   });
-  const fields = (rule: PassRule, n: number) => ruleFaults(rule, n).map((f) => f.field);
+  const fields = (rule: SheetRule, n: number) => sheetRuleFaults(rule, n).map((f) => f.field);
 
   test.each([
     [bound(0.95, 0.8), 14, []],
@@ -182,15 +181,17 @@ describe('rules that are refused', () => {
     // Nobody could pass: ln(0.95/0.001) / ln(0.85/0.6) is 19.7.
     [wald({ alpha: 0.001, beta: 0.05, ceiling: 19 }), 19, ['sequential']],
     [wald({ alpha: 0.001, beta: 0.05, ceiling: 20 }), 20, []],
-    [{ kind: 'all' }, 1, []],
-    [{ kind: 'count', need: 5 }, 6, []],
-    [{ kind: 'count', need: 7 }, 6, ['need']],
-  ] as readonly [PassRule, number, string[]][])('%j with %i draws', (rule, n, wanted) => {
+    [{ need: 1, of: 1 }, 1, []],
+    [{ need: 6, of: 6 }, 6, []],
+    [{ need: 5, of: 6 }, 6, ['need']],
+    [{ need: 7, of: 6 }, 6, ['need']],
+    [{ need: 5, of: 5 }, 6, ['of']],
+  ] as readonly [SheetRule, number, string[]][])('%j with %i draws', (rule, n, wanted) => {
     expect(fields(rule, n)).toEqual(wanted);
   });
 
   test('too few draws: said plainly, with what to do', () => {
-    expect(ruleFaults(bound(0.95, 0.5), 13)).toEqual([
+    expect(sheetRuleFaults(bound(0.95, 0.5), 13)).toEqual([
       {
         field: 'bound',
         value: 13,
@@ -202,7 +203,6 @@ describe('rules that are refused', () => {
 
   test('as a sheet writes them', () => {
     expect(passRuleOf({ need: 6, of: 6 })).toEqual({ kind: 'all' });
-    expect(passRuleOf({ need: 5, of: 6 })).toEqual({ kind: 'count', need: 5 });
-    expect(passRuleOf({ bound: { confidence: 0.95, share: 0.8 } })).toEqual(bound(0.95, 0.8));
+    expect(passRuleOf(bound(0.95, 0.8))).toEqual({ kind: 'bound', confidence: 0.95, share: 0.8 });
   });
 });

@@ -16,7 +16,6 @@ const rules: readonly (readonly [string, PassRule, number])[] = [
   ['sequential', wald, 40],
   ['sequential', strict, 60],
   ['bound', bound, 30],
-  ['count', { kind: 'count', need: 5 }, 6],
   ['all', { kind: 'all' }, 6],
 ];
 
@@ -28,13 +27,11 @@ const anyRule = fc
     b: fc.double({ min: 0.3, max: 0.99, noNaN: true }),
     alpha: fc.double({ min: 0.01, max: 0.3, noNaN: true }),
     beta: fc.double({ min: 0.01, max: 0.3, noNaN: true }),
-    need: fc.integer({ min: 1, max: 14 }),
-    kind: fc.constantFrom('all', 'count', 'bound', 'sequential'),
+    kind: fc.constantFrom('all', 'bound', 'sequential'),
   })
-  .map(({ n, a, b, alpha, beta, need, kind }): { rule: PassRule; n: number } => {
+  .map(({ n, a, b, alpha, beta, kind }): { rule: PassRule; n: number } => {
     const of: Readonly<Record<string, PassRule>> = {
       all: { kind: 'all' },
-      count: { kind: 'count', need },
       bound: { kind: 'bound', confidence: 1 - alpha, share: a },
       sequential: { kind: 'sequential', p0: Math.min(a, b), p1: Math.max(a, b), alpha, beta, ceiling: n },
     };
@@ -77,7 +74,6 @@ describe('rates', () => {
     [wald, 14],
     [{ kind: 'sequential', p0: 0.4, p1: 0.8, alpha: 0.1, beta: 0.1, ceiling: 14 } as PassRule, 14],
     [{ kind: 'bound', confidence: 0.9, share: 0.7 } as PassRule, 14],
-    [{ kind: 'count', need: 4 } as PassRule, 6],
     [{ kind: 'all' } as PassRule, 5],
   ])('%j: the same as every sheet of %i draws, one by one', (given, n) => {
     const rule = given.kind === 'sequential' ? { ...given, ceiling: n } : given;
@@ -102,7 +98,6 @@ function bruteForce(rule: PassRule, outcomes: readonly boolean[]) {
   const n = outcomes.length;
   const held = outcomes.filter(Boolean).length;
   if (rule.kind === 'all') return { result: held === n ? 'pass' : 'refuse', n } as const;
-  if (rule.kind === 'count') return { result: held >= rule.need ? 'pass' : 'refuse', n } as const;
   if (rule.kind === 'bound') {
     const { low, high } = boundsOf(held, n, rule.confidence);
     return { result: low >= rule.share ? 'pass' : high < rule.share ? 'refuse' : 'undecided', n } as const;
@@ -230,12 +225,10 @@ describe('decisions', () => {
       expect(decide(rule, run('+'.repeat(n)), true)).toMatchObject({ result: 'refuse', by: 'critical' });
   });
 
-  test('n of n, so many of n, and nothing at all', () => {
+  test('n of n, and nothing at all', () => {
     const all: PassRule = { kind: 'all' };
     expect(decide(all, run('++++++'), false)).toMatchObject({ result: 'pass', n: 6, held: 6 });
     expect(decide(all, run('+++++-'), false)).toMatchObject({ result: 'refuse', n: 6, held: 5 });
-    expect(decide({ kind: 'count', need: 5 }, run('+++++-'), false).result).toBe('pass');
-    expect(decide({ kind: 'count', need: 5 }, run('++++--'), false).result).toBe('refuse');
     expect(decide(all, [], false).result).toBe('undecided');
   });
 

@@ -82,18 +82,25 @@ describe('grading a sheet', () => {
     expect(grade.draws[0]?.findings.map((f) => f.verdict)).toEqual(['blank', 'blank']);
   });
 
-  test('a critical point missed fails a sheet that asks for fewer', () => {
-    const lenient = { ...sheet, rule: { need: 5, of: 6 } };
+  test('a critical point missed fails a sheet that is passed with fewer than all', () => {
+    // 12 of 14 show 60 of 100 at 95 %: P(12 or more | 0.6) is 0.0398 (binomial table).
+    const families = [{ family: 'cut-with-insertion', draws: 14 }];
+    const lenient = { ...sheet, families, rule: { bound: { confidence: 0.95, share: 0.6 } } };
+    const right = sheetDraws(lenient, 12, practice).map(({ family, seed, draw }) => ({
+      family,
+      seed,
+      answers: draw.right,
+    }));
     const change = (answer: object) =>
       gradeSheet(
         lenient,
         12,
-        answers.map((a, i) => (i === 0 ? { ...a, answers: { ...a.answers, ...answer } } : a)),
+        right.map((a, i) => (i < 2 ? { ...a, answers: { ...a.answers, ...answer } } : a)),
         practice,
         language,
       );
-    expect(change({ left: 1 })).toMatchObject({ held: 5, criticalMissed: [], passed: true });
-    expect(change({ cut: 1 })).toMatchObject({ held: 5, criticalMissed: [1], passed: false });
+    expect(change({ left: 1 })).toMatchObject({ held: 12, criticalMissed: [], passed: true });
+    expect(change({ cut: 1 })).toMatchObject({ held: 12, criticalMissed: [1, 2], passed: false });
   });
 
   test('draws of another bench, a draw twice, an answer that cannot be read', () => {
@@ -175,7 +182,7 @@ test('a sheet file whose rule does not fit its draws', () => {
     return 'faults' in read ? read.faults.map((f) => f.field) : [];
   };
   expect(fields({ need: 3, of: 3 })).toEqual([]);
-  expect(fields({ need: 2, of: 3 })).toEqual([]);
-  expect(fields({ need: 3, of: 4 })).toEqual(['rule.of']);
+  expect(fields({ need: 2, of: 3 })).toEqual(['rule.need']);
+  expect(fields({ need: 4, of: 4 })).toEqual(['rule.of']);
   expect(fields({ need: 4, of: 3 })).toEqual(['rule.need']);
 });

@@ -31,10 +31,10 @@ const made: Sheet = {
     },
     { family: 'fill-check', draws: 2 },
   ],
-  rule: { need: 12, of: 14 },
+  rule: { need: 14, of: 14 },
 };
 const rules = [
-  { need: 12, of: 14 },
+  { need: 14, of: 14 },
   { bound: { confidence: 0.95, share: 0.6 } },
   { sequential: { p0: 0.5, p1: 0.9, alpha: 0.05, beta: 0.1, ceiling: 14 } },
 ] as const;

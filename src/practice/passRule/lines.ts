@@ -31,7 +31,6 @@ export function linesOf(rule: PassRule, n: number): Lines {
 
 function lastLine(rule: Exclude<PassRule, { kind: 'sequential' }>, n: number): Line {
   if (rule.kind === 'all') return { passFrom: n, refuseTo: n - 1 };
-  if (rule.kind === 'count') return { passFrom: rule.need, refuseTo: rule.need - 1 };
   // The lower bound reaches the share exactly where as many or more are that rare for someone who just has the share.
   const { share } = rule;
   const rare = 1 - rule.confidence;

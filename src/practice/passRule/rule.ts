@@ -24,12 +24,12 @@ export interface Sequential {
 
 export type PassRule =
   | { readonly kind: 'all' }
-  | { readonly kind: 'count'; readonly need: number }
   | ({ readonly kind: 'bound' } & Bound)
   | ({ readonly kind: 'sequential' } & Sequential);
 
 /** As a sheet's file writes it. */
 export type SheetRule =
+  /** All of them: `need` and `of` are both the number of draws. */
   | { readonly need: number; readonly of: number }
   | { readonly bound: Bound }
   | { readonly sequential: Sequential };
@@ -37,7 +37,7 @@ export type SheetRule =
 export function passRuleOf(rule: SheetRule): PassRule {
   if ('bound' in rule) return { kind: 'bound', ...rule.bound };
   if ('sequential' in rule) return { kind: 'sequential', ...rule.sequential };
-  return rule.need === rule.of ? { kind: 'all' } : { kind: 'count', need: rule.need };
+  return { kind: 'all' };
 }
 
 /** Fewest draws about which anything statistical is said: 14 in a row make one 95 % sure of 80 %. */
@@ -51,13 +51,23 @@ export const MOST_TRIALS = 1000;
  */
 export function ruleFaults(rule: PassRule, n: number): readonly Fault[] {
   if (rule.kind === 'bound') return boundFaults(rule, n);
-  if (rule.kind === 'sequential') return sequentialFaults(rule, n);
-  if (rule.kind === 'all') return [];
-  const { need } = rule;
-  return wrongUnless(Number.isInteger(need) && need >= 1 && need <= n, 'need', need, {
-    message: need > n ? 'more than there are' : 'this is no number of draws',
-    todo: `write ${n} or less`,
-  });
+  return rule.kind === 'sequential' ? sequentialFaults(rule, n) : [];
+}
+
+/** The same of a rule as a sheet's file writes it. */
+export function sheetRuleFaults(rule: SheetRule, n: number): readonly Fault[] {
+  if (!('need' in rule)) return ruleFaults(passRuleOf(rule), n);
+  return [
+    ...wrongUnless(rule.of === n, 'of', rule.of, {
+      message: `the sheet has ${n} draws`,
+      todo: `write ${n}`,
+    }),
+    // So many of them, with no error stated, would let a person pass of whom little is known.
+    ...wrongUnless(rule.need === rule.of, 'need', rule.need, {
+      message: 'all draws of a sheet have to hold',
+      todo: `write ${n}, or from ${FEWEST_TRIALS} draws on a bound or a sequential rule`,
+    }),
+  ];
 }
 
 function boundFaults({ confidence, share }: Bound, n: number): readonly Fault[] {

@@ -9,8 +9,6 @@ import type { PassRule } from './rule.ts';
 const key = {
   one: 'passRule.one',
   all: 'passRule.all',
-  count: 'passRule.count',
-  countOne: 'passRule.countOne',
   bound: 'passRule.bound',
   boundRefuses: 'passRule.boundRefuses',
   boundBetween: 'passRule.boundBetween',
@@ -50,11 +48,6 @@ export function saysOfRule(rule: PassRule, n: number): readonly Say[] {
 
 function ownSays(rule: PassRule, n: number): readonly Say[] {
   if (rule.kind === 'all') return n === 1 ? [{ say: key.one }] : [{ say: key.all, values: { n } }];
-  if (rule.kind === 'count') {
-    const { need } = rule;
-    if (need === 1 && n === 1) return [{ say: key.one }];
-    return [need === 1 ? { say: key.countOne, values: { n } } : { say: key.count, values: { need, n } }];
-  }
   if (rule.kind === 'bound') {
     const { passFrom, refuseTo } = linesOf(rule, n).at(n);
     const values = { n, confidence: outOf100(rule.confidence), share: outOf100(rule.share) };

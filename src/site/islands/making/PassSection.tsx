@@ -1,4 +1,4 @@
-import { FEWEST_TRIALS, passRuleOf, ruleFaults } from '../../../practice/passRule/rule.ts';
+import { FEWEST_TRIALS, sheetRuleFaults } from '../../../practice/passRule/rule.ts';
 import type { Sheet } from '../../../practice/sheet.ts';
 import { type Draft, drawsOf, type RuleKind, rulesFor } from '../../making/draft.ts';
 import type { SiteKey, Speak, Tell } from '../../speak.ts';
@@ -21,7 +21,7 @@ export function PassSection({ draft, sheet, onDraft, speak, tell }: Props) {
   const draws = sheet === undefined ? 0 : drawsOf(sheet);
   const kinds = rulesFor(draws);
   const kind = kinds.includes(draft.rule) ? draft.rule : 'all';
-  const faults = sheet === undefined ? [] : ruleFaults(passRuleOf(sheet.rule), draws);
+  const faults = sheet === undefined ? [] : sheetRuleFaults(sheet.rule, draws);
   const choose = (key: SiteKey, values: readonly number[], value: number, set: (to: number) => void) => (
     <div key={key}>
       <label htmlFor={`rule-${key}`}>{tell(key)}</label>

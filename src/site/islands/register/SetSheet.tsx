@@ -102,11 +102,9 @@ export default function SetSheet({ lang, words, sheets, numbers, answerPage }: P
           {tell('setPage.label', { number: sheet.number, title: sheet.title[lang] ?? sheet.id })}
         </p>
         <p className="huge">
-          {'need' in rule && rule.need === rule.of
+          {'need' in rule
             ? tell(count === 1 ? 'setPage.answerOne' : 'setPage.answerAll', { draws: count })
-            : 'need' in rule
-              ? tell('setPage.answer', { draws: count, need: rule.need })
-              : tell('setPage.answerRule', { draws: count })}
+            : tell('setPage.answerRule', { draws: count })}
         </p>
       </section>
       <div className="fields">
