@@ -59,19 +59,19 @@ export const NEVER_RIGHT: readonly NeverRight[] = [
     family: 'from-ladder-rail',
     ask: 'ends',
     options: ['first', 'neither'],
-    why: 'The first end butts the rail in all of them; who gives it an insertion makes the mistake.',
+    why: 'The second end goes into a fitting in all of them; who leaves that out makes the mistake.',
   },
   {
     family: 'ground-path',
     ask: 'up-to',
     options: ['d1600'],
-    why: 'The last row of the table: no channel of these widths has the metal for it.',
+    why: 'The last row of the table: no channel that is drawn is marked with so much metal.',
   },
   {
     family: 'job-drop',
     ask: 'brackets.bears',
     options: ['all'],
-    why: 'The drawing names the one that bears; that every bracket bears is the mistake.',
+    why: 'The drawing names the one that bears: a drop borne at two places hangs from neither as it was reckoned.',
   },
   {
     family: 'job-wall-run',
@@ -83,7 +83,7 @@ export const NEVER_RIGHT: readonly NeverRight[] = [
     family: 'jumper-size',
     ask: 'decides',
     options: ['sum', 'smallest'],
-    why: 'The rule knows the largest device ahead alone; the sum and the smallest are the mistakes.',
+    why: 'The largest device decides, or the rule of the tray; the sum and the smallest are the mistakes.',
   },
   {
     family: 'jumper-size',
@@ -124,14 +124,8 @@ export const NEVER_RIGHT: readonly NeverRight[] = [
   {
     family: 'reference-points',
     ask: 'first-point',
-    options: ['sleeve-middle', 'plate-edge', 'centre-line', 'end-mark'],
-    why: 'Three are places a tape is never held to; the mark of a free end is at the second end alone.',
-  },
-  {
-    family: 'reference-points',
-    ask: 'first-joint',
-    options: ['free'],
-    why: 'Its options are those of the second end, where it is right; a run begins at something.',
+    options: ['sleeve-middle', 'plate-edge', 'centre-line'],
+    why: 'Places that a tape is never held to.',
   },
   {
     family: 'reference-points',

@@ -34,7 +34,10 @@ function layOut([first, second]: Pair<EndKind>, width: string, world: World) {
     {
       v: 1,
       tray: width,
-      start: isSplice(first) ? { kind: 'free', joint: 'free' } : { kind: 'tray', joint: face(first) },
+      start:
+        isSplice(first) || first === 'free'
+          ? { kind: 'free', joint: 'free' }
+          : { kind: 'tray', joint: face(first) },
       legs: [
         {
           id: 'L1',
