@@ -3,7 +3,7 @@ import { askOf, type Draw, slip } from './draw.ts';
 import type { Ask, Mistake, Precedence } from './family.ts';
 import { kindOf } from './kinds/index.ts';
 import { isNumber } from './kinds/number.ts';
-import type { Answer, World } from './model.ts';
+import type { Answer, Answers, World } from './model.ts';
 
 /** Mistakes that together give this answer: one, or two that were made at once. Empty when none is recognised. */
 export type Cause = readonly Mistake[];
@@ -12,6 +12,21 @@ export type Cause = readonly Mistake[];
 export function mistakeOf(draw: Draw, ask: Ask, given: Answer): Cause {
   if (ask.kind === 'order') return earlyStep(draw, ask, given as readonly string[]);
   return explaining(draw, ask, given, 'whole').slice(0, 1);
+}
+
+/** The mistake that was made on what was answered before: its slip in the sum that goes on from there. */
+export function carriedMistake(draw: Draw, ask: Ask, answers: Answers, world: World): Cause {
+  const { follows } = askOf(draw.model, ask.id);
+  if (follows === undefined || follows.asks.some((id) => answers[id] === undefined)) return [];
+  const given = answers[ask.id] as Answer;
+  const right = draw.right[ask.id] as Answer;
+  const made = draw.family.mistakes.find((mistake) => {
+    if (!mistake.asks.includes(ask.id)) return false;
+    const taken = slip(draw.model, mistake, draw.plan, world);
+    const answer = taken === null ? null : follows.answer(taken, world, answers);
+    return answer !== null && kindOf(ask).explains(ask, given, answer, right) === 'whole';
+  });
+  return made === undefined ? [] : [made];
 }
 
 /** The mistake that the model blames for an answer which is no mistake's own. */

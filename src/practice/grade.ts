@@ -4,6 +4,7 @@ import {
   blamedFor,
   brokenBy,
   type Cause,
+  carriedMistake,
   leftOutOf,
   mistakeOf,
   partMistakes,
@@ -86,6 +87,8 @@ function judge(
   const own = mistakeOf(draw, ask, given);
   if (own.length > 0) return found('rework', own);
   if (kindOf(ask).near(ask, given, draw.right[ask.id] as Answer)) return found('near');
+  const carried = carriedMistake(draw, ask, answers, world);
+  if (carried.length > 0) return found('rework', carried);
   for (const look of [blamedFor, partMistakes, twoMistakes]) {
     const cause = look(draw, ask, given, world);
     if (cause.length > 0) return found('rework', cause);

@@ -8,6 +8,8 @@ import { shortLength } from '../trade/shortLength.ts';
 import { brokenBy, type Cause, leftOutOf } from './diagnose.ts';
 import { askOf, type Draw } from './draw.ts';
 import type { Ask } from './family.ts';
+import { kindOf } from './kinds/index.ts';
+import { type Parts, partHolds } from './kinds/job.ts';
 import type { Mark } from './kinds/marks.ts';
 import { isNumber, type NumberForm } from './kinds/number.ts';
 import { setOf } from './kinds/setOf.ts';
@@ -56,13 +58,17 @@ export function said(
     !own && (ask.kind === 'place' || ask.kind === 'faults')
       ? [setSaid(ask, given, draw.right[ask.id] as Answer, say)]
       : [];
+  const parts =
+    ask.kind === 'job' && verdict === 'rework'
+      ? [partsSaid(ask, given, draw.right[ask.id] as Answer, say)]
+      : [];
   const first =
     verdict === 'near'
       ? say(ask.kind === 'job' ? 'nearParts' : 'nearAll')
       : cause.length > 0 || (notes.length === 0 && counted.length === 0)
         ? causeSaid(draw, cause, lang, say)
         : '';
-  return [first, ...notes, ...counted].filter((text) => text !== '').join(' ');
+  return [first, ...notes, ...counted, ...parts].filter((text) => text !== '').join(' ');
 }
 
 /** How many of what was wanted are there; never which are missing. */
@@ -79,6 +85,17 @@ function setSaid(
     of,
     extra: extra.length,
   });
+}
+
+/** How many parts of a step hold. */
+function partsSaid(
+  { parts }: Extract<Ask, { kind: 'job' }>,
+  given: Answer,
+  right: Answer,
+  say: SayKey,
+): string {
+  const held = parts.filter((part) => partHolds(kindOf(part), part, given as Parts, right as Parts));
+  return say('partsHold', { held: held.length, of: parts.length });
 }
 
 function causeSaid(draw: Draw, cause: Cause, lang: string, say: SayKey): string {

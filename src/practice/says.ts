@@ -18,6 +18,7 @@ const verdicts = [
   'orderStep',
   'nearAll',
   'nearParts',
+  'partsHold',
   'placed',
   'found',
   'stopGo',

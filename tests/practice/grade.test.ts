@@ -133,6 +133,14 @@ describe('holds from there', () => {
     expect(grade(cut, { cut: 300, left: -60.125 }).findings[1]?.verdict).toBe('rework');
   });
 
+  test('a slip made on an earlier answer that is out itself is named', () => {
+    // From the 103 3/4 that was cut, 240 − 103 3/4 with no saw cut, and with two.
+    const left = (answer: number) => grade(cut, { cut: 103.75, left: answer }).findings[1];
+    expect(left(136.25)).toMatchObject({ verdict: 'rework', mistake: 'kerf-forgotten' });
+    expect(left(136)).toMatchObject({ verdict: 'rework', mistake: 'kerf-twice' });
+    expect(left(135)).toMatchObject({ verdict: 'rework', mistake: null });
+  });
+
   test('the right answer holds, whatever was wrong before it', () => {
     expect(grade(cut, { cut: 103.75, left: LEFT }).findings[1]?.verdict).toBe('holds');
   });
