@@ -110,6 +110,20 @@ test('nine kinds of asks are used', () => {
   );
 });
 
+test('a tape, a drawing, an elevation, a revision, a title block and a sheet of a maker are read', () => {
+  const readings = [...families.values()].flatMap(({ id, asks }) =>
+    asks.filter(({ kind }) => kind === 'reading').map((ask) => `${id}.${ask.id}`),
+  );
+  expect(readings.sort()).toEqual([
+    'decimal-elevations.unit',
+    'od-from-sheet.column',
+    'read-drawing.dimension',
+    'read-drawing.elevation',
+    'read-drawing.revision',
+    'read-tape.length',
+  ]);
+});
+
 describe('what a mistake leaves behind, beside those of the list', () => {
   test.each(traces)('$task, $trace: $family $ask $mistake', ({ task, family: id, ask, mistake = '' }) => {
     expect(family(id).tasks).toContain(task);
