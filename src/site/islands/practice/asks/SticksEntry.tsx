@@ -96,7 +96,7 @@ export function SticksEntry({
             // biome-ignore lint/suspicious/noArrayIndexKey: a bar is its number
             <tr key={bar} data-from={from}>
               <th scope="row">{nameOf(bar)}</th>
-              <td>
+              <td className={taken(bench, bar).length === 0 ? 'none' : undefined}>
                 {taken(bench, bar)
                   .map((piece) => shortLength(given.pieces[piece] ?? given.kerf))
                   .join(', ') || tell('asks.nothingFrom')}
