@@ -9,6 +9,7 @@ import { type ShownAsk, tellDraw } from '../../src/practice/show.ts';
 import type { Language } from '../../src/practice/words.ts';
 import { benchOf } from '../../src/site/islands/practice/asks/bench.ts';
 import { faultOn } from '../../src/site/islands/practice/asks/onRun.ts';
+import { textParts } from '../../src/site/practice.ts';
 import { formatLength, fromInches, inches } from '../../src/trade/length.ts';
 
 /** How a person gets at a control: with the keys, or with a thumb. */
@@ -88,7 +89,10 @@ async function answerAsk(
   answer: Answer,
 ): Promise<void> {
   const { page, hands } = before;
-  const group = inside.getByRole('group', { name: ask.prompt, exact: true }).first();
+  // Where one taps the drawing, how a place would be written is left unsaid.
+  const onDrawing = ask.kind === 'place' || ask.kind === 'faults';
+  const name = onDrawing ? textParts(ask.prompt).lead : ask.prompt;
+  const group = inside.getByRole('group', { name, exact: true }).first();
   if (typeof answer === 'number') {
     const length = ask.unit === 'in';
     const box = length ? group.getByLabel('Feet', { exact: true }) : group.getByRole('textbox');
