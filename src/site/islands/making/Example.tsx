@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'react';
+import { criticalIn } from '../../../practice/draw.ts';
 import type { Family } from '../../../practice/family.ts';
 import type { World } from '../../../practice/model.ts';
 import { type Narrowing, narrowed } from '../../../practice/narrow.ts';
@@ -39,6 +40,7 @@ export function Example({ family, narrow, sheetId, place, brief, world, language
         <strong>{tell('making.undrawable')}</strong>
       </p>
     );
+  const critical = criticalIn(draw, world);
   return (
     <div className="example">
       <DrawFigures draw={draw} world={world} language={language} small />
@@ -59,7 +61,7 @@ export function Example({ family, narrow, sheetId, place, brief, world, language
             {shown.asks.map((ask) => (
               <li key={ask.id}>
                 {unbroken(ask.prompt)}{' '}
-                {family.critical.includes(ask.id) && <span className="label">{tell('making.critical')}</span>}
+                {critical.includes(ask.id) && <span className="label">{tell('making.critical')}</span>}
               </li>
             ))}
           </ol>
