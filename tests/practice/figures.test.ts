@@ -118,6 +118,18 @@ describe('a drawing that shows something else is found', () => {
     ['splice-fasteners', 'more fasteners', '4 fasteners', '6 fasteners'],
     ['splice-fasteners', 'a wider channel', '>2&quot;<', '>4&quot;<'],
   ];
+  // Seed 8 has a leg of 28'-10 1/2" broken over two rows, its last support behind the break; seed 104 one leg, broken.
+  test.each([
+    ['find-faults', '8', '<rect x="112.3"', '<rect x="119.3"'],
+    ['find-faults', '8', '<rect x="161.9"', '<rect x="168.9"'],
+    ['place-anchor', '104', '<rect x="246.83"', '<rect x="250.83"'],
+  ])('%s %s, broken over two rows', (id, seed, from, to) => {
+    expect(foundIn(id, seed, (svg) => svg)).toEqual([]);
+    expect(foundIn(id, seed, (svg) => svg.replace(from, to))).toContainEqual(
+      expect.stringMatching(/^no figure shows a leg of /),
+    );
+  });
+
   test.each(changes)('%s: %s', (id, _, from, to) => {
     expect(foundIn(id, '1', (svg) => svg)).toEqual([]);
     const changed = foundIn(id, '1', (svg) => {

@@ -7,6 +7,8 @@ export interface DrawnLine {
   readonly x2: number;
   readonly y2: number;
   readonly dash: string;
+  /** Px across it. */
+  readonly pen: number;
 }
 export interface DrawnBox {
   readonly x: number;
@@ -28,7 +30,7 @@ export interface DrawnLetters {
   readonly text: string;
 }
 /** A dimension, from its first arrowhead to its second. */
-export type DrawnSpan = Omit<DrawnLine, 'dash'>;
+export type DrawnSpan = Omit<DrawnLine, 'dash' | 'pen'>;
 
 export type DrawnShape =
   | ({ readonly kind: 'line' } & DrawnLine)
@@ -36,8 +38,8 @@ export type DrawnShape =
   | ({ readonly kind: 'circle' } & DrawnCircle)
   | ({ readonly kind: 'letters' } & DrawnLetters)
   | ({ readonly kind: 'span' } & DrawnSpan)
-  /** A line of more than two corners that does not close: where something is broken off. */
-  | { readonly kind: 'break' }
+  /** A line of more than two corners that does not close: where something is broken off, and where along the sheet. */
+  | { readonly kind: 'break'; readonly x: number }
   /** A closed triangle, by its corners. */
   | { readonly kind: 'triangle'; readonly corners: readonly (readonly [number, number])[] };
 
@@ -77,10 +79,10 @@ const READ: Readonly<Record<string, (at: Attributes, text: string) => DrawnShape
     const corners = numbers.flatMap((x, i) => (i % 2 === 0 ? [[x, numbers[i + 1] ?? 0] as const] : []));
     const [from, to] = corners;
     if (corners.length === 3 && d.endsWith('Z')) return { kind: 'triangle', corners };
-    if (corners.length > 2 && !d.endsWith('Z')) return { kind: 'break' };
-    if (corners.length !== 2 || from === undefined || to === undefined) return undefined;
-    const dash = at('stroke-dasharray');
-    return { kind: 'line', x1: from[0], y1: from[1], x2: to[0], y2: to[1], dash };
+    if (from === undefined || to === undefined || corners.length < 2) return undefined;
+    if (corners.length > 2) return d.endsWith('Z') ? undefined : { kind: 'break', x: from[0] };
+    const [dash, pen] = [at('stroke-dasharray'), Number(at('stroke-width'))];
+    return { kind: 'line', x1: from[0], y1: from[1], x2: to[0], y2: to[1], dash, pen };
   },
   rect: (at) => ({
     kind: 'box',
