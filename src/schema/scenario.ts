@@ -145,8 +145,11 @@ const mistake = z.strictObject({
 
 const worked = z.strictObject({
   seed: z.string().min(1),
-  /** Givens as the author read them off the draw: a length, a number, a word. */
-  givens: z.record(id, z.union([z.string(), z.number()])),
+  /** Givens as the author read them off the draw: a length, a number, a word; or words that stand in an ask or a part of one. */
+  givens: z.record(id, z.union([z.string(), z.number()])).refine((read) => Object.keys(read).length > 0, {
+    error: 'nothing was read off the draw',
+    params: { todo: 'name a given, or words of an ask' },
+  }),
   /** The author's own answers, one to every ask. */
   answers: z.record(id, z.unknown()),
   /** His sum, a line each. */

@@ -87,6 +87,15 @@ describe('a family’s file', () => {
     ]);
   });
 
+  test('a seed worked by hand of which nothing was read', () => {
+    const read = readYaml(text(cut)).data as { worked: { givens: object } };
+    read.worked.givens = {};
+    const checked = check(familyShape, read);
+    expect('faults' in checked ? checked.faults : []).toMatchObject([
+      { field: 'worked.givens', message: 'nothing was read off the draw' },
+    ]);
+  });
+
   test('a mistake without what it says', () => {
     const read = readYaml(text(cut)).data as { mistakes: { says?: unknown }[] };
     delete read.mistakes[0]?.says;
