@@ -59,8 +59,15 @@ function familyOf(id: string, { practice, faults }: Content): Made<AuthoredFamil
   if (family !== undefined) return { made: family };
   const own = faults.filter((f) => f.file === `content/scenarios/${id}.yaml`);
   if (own.length > 0) return { faults: own };
-  const todo = `name one of ${familyIds().join(', ')}`;
+  const alike = sharingWord(id, familyIds());
+  const todo = `name one that practice list names${alike.length === 0 ? '' : `, as ${alike.join(', ')}`}`;
   return { faults: [{ field: 'ID', value: id, message: 'there is no such family', todo }] };
+}
+
+/** Ids that have a word of this one in them, a few. */
+function sharingWord(id: string, ids: readonly string[]): readonly string[] {
+  const words = id.toLowerCase().split(/[^a-z0-9]+/);
+  return ids.filter((known) => known.split('-').some((word) => words.includes(word))).slice(0, 5);
 }
 
 function languageOf(lang: string, { languages }: Content): Made<Language> {
