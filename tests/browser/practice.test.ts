@@ -155,6 +155,19 @@ test('an order is moved by buttons alone, and a broken order says which step cam
   await context.close();
 });
 
+test('a part that was tapped and not named holds the taping, and has the focus', async () => {
+  const context = await browser.newContext({ viewport: { width: 360, height: 740 } });
+  const page = await context.newPage();
+  await page.goto(`${site.url}en/practice/find-faults/?draw=1`, { waitUntil: 'networkidle' });
+  const parts = page.locator('form.asks button[aria-expanded]');
+  await parts.first().click();
+  await page.getByRole('button', { name: 'Put the tape on it' }).click();
+  await page.getByText('Not taped: a part is tapped and its fault is not named yet.').waitFor();
+  await expect.poll(() => page.evaluate(() => document.activeElement?.tagName)).toBe('SELECT');
+  await page.getByText('Nothing taped yet').waitFor();
+  await context.close();
+});
+
 test('what cannot be read is not taped as a blank: the focus goes to it, and its message says what to write', async () => {
   const context = await browser.newContext({ viewport: { width: 360, height: 740 } });
   const page = await context.newPage();
