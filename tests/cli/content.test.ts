@@ -5,6 +5,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { group } from '../../src/cli/content.ts';
 import { root } from '../../src/cli/root.ts';
 import { trayhand } from './command.ts';
+import { inProcess } from './inProcess.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'trayhand-content-'));
 
@@ -18,6 +19,34 @@ test('content without a fault: exit 0', async () => {
   expect(one.result['faults']).toEqual([]);
   expect(one.result['files']).toBeGreaterThan(50);
   expect([exit, one.ok, one.steps, one.sources]).toEqual([0, true, [], []]);
+});
+
+test('a sheet narrowed until nothing can be drawn of it', async () => {
+  const file = 'content/sheets/too-narrow.yaml';
+  writeFileSync(
+    join(folder, file),
+    `id: too-narrow
+number: 902
+title: { en: Too narrow }
+tasks: [T05]
+families:
+  - { family: cut-with-insertion, draws: 1, narrow: { first: { choice: [butt] }, second: { choice: [free] } } }
+rule: { need: 1, of: 1 }
+`,
+  );
+  const { exit, one } = await inProcess(group, ['check', '--in', folder]);
+  rmSync(join(folder, file));
+  const faults = one.result['faults'] as Record<string, unknown>[];
+  expect(exit).toBe(1);
+  expect(faults.filter((fault) => fault['file'] === file)).toEqual([
+    {
+      file,
+      field: 'families[0].narrow',
+      value: { first: { choice: ['butt'] }, second: { choice: ['free'] } },
+      message: expect.stringContaining('cut-with-insertion has nothing to draw at bench 1'),
+      todo: 'let it choose from more',
+    },
+  ]);
 });
 
 test('content with faults: exit 1, still ok, all of them with file, field, value, message, todo', async () => {
