@@ -3,7 +3,7 @@
 import { stockFaults } from '../../run/resolve.ts';
 import type { ResolvedRun } from '../../run/resolved.ts';
 import type { Run } from '../../run/types.ts';
-import { fromInches } from '../../trade/length.ts';
+import { couldStand, LEAST_BETWEEN_PLACES, namedAlone } from './clear.ts';
 import * as anchors from './damages/anchors.ts';
 import * as bonding from './damages/bonding.ts';
 import * as cables from './damages/cables.ts';
@@ -70,9 +70,6 @@ export interface Damaged {
 
 /** Places tried for one damage before it is given up. */
 const MOST_TRIED = 12;
-/** Faults on one leg stand at least so far apart, that none is taken for another. */
-const APART = fromInches(6);
-
 /**
  * The run with every damage wanted in it, each at a place of its own.
  *
@@ -108,8 +105,9 @@ function spoil(made: Damaged, spots: readonly Spoilt[], pick: number, bench: Ben
     const { run, planted } = spots[(pick + n) % spots.length] as Spoilt;
     if (made.planted.some((other) => tooNear(other, planted))) continue;
     const resolved = resolvedOf(run, bench);
-    if (resolved === null || stockFaults(resolved).length > 0) continue;
+    if (resolved === null || stockFaults(resolved).length > 0 || !couldStand(resolved)) continue;
     const all = [...made.planted, planted];
+    if (!all.every((one) => namedAlone(one, resolved, bench))) continue;
     if (sameFaults(all, findingsIn(resolved, bench))) return { run, resolved, planted: all };
   }
   return null;
@@ -118,7 +116,7 @@ function spoil(made: Damaged, spots: readonly Spoilt[], pick: number, bench: Ben
 function tooNear(one: Planted, other: Planted): boolean {
   if (one.leg !== other.leg) return false;
   if (one.at === null || other.at === null) return one.at === other.at && one.rule === other.rule;
-  return Math.abs(one.at - other.at) < APART;
+  return Math.abs(one.at - other.at) < LEAST_BETWEEN_PLACES;
 }
 
 /** Whether two lists name the same faults, in any order. */
