@@ -23,7 +23,7 @@ export type Hashes = Readonly<Record<string, string>>;
 
 /** What draws nothing: sheets and their rules, tries and what is counted of them. */
 const APART =
-  /^src\/practice\/(?:passRule|statistics)\/|^src\/practice\/(?:attempts|attemptsFile|comingBack|fileFields|narrow|proofs|sheet|sheetFiles|sheetForm)\.ts$/;
+  /^src\/practice\/(?:passRule|statistics)\/|^src\/practice\/(?:attempts|attemptsFile|comingBack|fileFields|narrow|narrowTried|proofs|sheet|sheetFiles|sheetForm)\.ts$/;
 
 const PARTS = [
   /^src\/(?:practice|trade|run|drawing)\/.+\.ts$/,
