@@ -32,7 +32,7 @@ describe('words that stand elsewhere than the author read them are told', () => 
   test('as they stand', () => expect(faults('laying-cables', givens)).toEqual([]));
   test('of another scene', () => {
     const [fault, ...more] = faults('laying-cables', { ...givens, 'scene-2': 'The reel says 114' });
-    expect(fault).toMatch(/scene-2 asks “The list says .*”, not “The reel says 114”/);
+    expect(fault).toMatch(/scene-2 asks “The tie gun .*”, not “The reel says 114”/);
     expect(more).toEqual([]);
   });
   test('of a part of a step', () =>

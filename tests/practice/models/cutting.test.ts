@@ -5,7 +5,7 @@
 import { describe, expect, test } from 'vitest';
 import { verdictOn } from '../../../src/practice/models/cutting/acceptRecutScrap.ts';
 import { readLength, type Ticks } from '../../../src/trade/length.ts';
-import { job } from '../means.ts';
+import { draw, finding, job } from '../means.ts';
 
 const at = (text: string): Ticks => readLength(text);
 type Row = readonly [slip: string, ask: string, wanted: number | string | null];
@@ -168,7 +168,24 @@ describe('accept, recut, scrap', () => {
       'recut',
       'scrap',
     ]));
-  slips(made, [['anyShort', 'first', 'scrap']], { piece: 'first' });
+  slips(
+    made,
+    [
+      ['anyShort', 'first', 'scrap'],
+      ['soundRecut', 'first', 'recut'],
+      ['soundScrapped', 'first', null],
+      ['shortAsRecut', 'first', null],
+    ],
+    { piece: 'first' },
+  );
+  test('a piece that holds is cut again: one mistake, and no word of scrap', () => {
+    const drawn = draw('accept-recut-scrap', '1');
+    // 6'-2 15/16" where 6'-3" is wanted: 1/16 short, and 1/8 is allowed.
+    expect(drawn.right['second']).toBe('accept');
+    const found = finding(drawn, 'second', 'recut');
+    expect(found.mistake).toBe('second-sound-recut');
+    expect(found.says).not.toMatch(/scrap/i);
+  });
   slips(
     made,
     [

@@ -299,29 +299,29 @@ describe('fasten cables: a drop of 97 in, 15 in at most (training values)', () =
 
 test('a barrier that is drawn and not in stops the job; a tube in tray too (NFPA 70-2020, 725.136; 2023, 300.8)', () => {
   const power = job('power-and-signal', {
-    scenes: ['no-barrier', 'own-channel', 'drawn-without', 'wrong-side'],
+    scenes: ['no-barrier', 'own-channel', 'drawn-without', 'wrong-side', 'right-side'],
     pairs: 12,
     volts: '480',
     apart: 2,
     feet: 40,
     before: 8,
   });
-  expect([1, 2, 3, 4].map((i) => power.answer(`scene-${i}`))).toEqual(['stop', 'go', 'ask', 'stop']);
+  expect([1, 2, 3, 4, 5].map((i) => power.answer(`scene-${i}`))).toEqual(['stop', 'go', 'ask', 'stop', 'go']);
   expect(power.slipped('sideBySide', 'scene-1')).toBe('go');
   expect(power.slipped('laidWhereRoom', 'scene-4')).toBe('go');
   const tube = job('tube-in-tray', {
-    scenes: ['air-tube', 'own-strut', 'drawn-inside', 'foot-on'],
+    scenes: ['air-tube', 'own-strut', 'drawn-inside', 'foot-on', 'ladder-tied'],
     tubes: 4,
     feet: 20,
     size: 'half',
   });
-  expect([1, 2, 3, 4].map((i) => tube.answer(`scene-${i}`))).toEqual(['stop', 'go', 'ask', 'stop']);
+  expect([1, 2, 3, 4, 5].map((i) => tube.answer(`scene-${i}`))).toEqual(['stop', 'go', 'ask', 'stop', 'go']);
   expect(tube.slipped('airIsHarmless', 'scene-1')).toBe('go');
 });
 
 describe('laying cables: both sides of what is needed', () => {
   const drawn = {
-    scenes: ['turn', 'free', 'fastened', 'ten-feet-open'],
+    scenes: ['turn', 'free', 'fastened', 'ten-feet-open', 'rollers'],
     turn: 6,
     need: 9,
     free: 6.5,
@@ -330,11 +330,11 @@ describe('laying cables: both sides of what is needed', () => {
   };
   const scenes = (other: object) => {
     const made = job('laying-cables', { ...drawn, feet: 40, ...other });
-    return [1, 2, 3, 4].map((i) => made.answer(`scene-${i}`));
+    return [1, 2, 3, 4, 5].map((i) => made.answer(`scene-${i}`));
   };
   test('too tight, too free (NFPA 70-2023, 392.30(B)(3)), too far apart, not complete (392.18(B))', () => {
-    expect(scenes({ turn: 11 })).toEqual(['go', 'stop', 'stop', 'stop']);
-    expect(scenes({ free: 5.5 })).toEqual(['stop', 'go', 'stop', 'stop']);
-    expect(scenes({ spaced: 21 })).toEqual(['stop', 'stop', 'go', 'stop']);
+    expect(scenes({ turn: 11 })).toEqual(['go', 'stop', 'stop', 'stop', 'go']);
+    expect(scenes({ free: 5.5 })).toEqual(['stop', 'go', 'stop', 'stop', 'go']);
+    expect(scenes({ spaced: 21 })).toEqual(['stop', 'stop', 'go', 'stop', 'go']);
   });
 });

@@ -419,16 +419,22 @@ describe('fastening to the structure', () => {
       jaw: 0.75,
       ...more,
     });
-  const four = ['edge', 'depth', 'flange', 'holes'];
-  const all = (m: ReturnType<typeof made>) => [1, 2, 3, 4].map((n) => m.answer(`scene-${n}`));
+  const five = ['edge', 'depth', 'flange', 'holes', 'clamped'];
+  const all = (m: ReturnType<typeof made>) => [1, 2, 3, 4, 5].map((n) => m.answer(`scene-${n}`));
   test('at the limit of a sheet it holds, beyond it not', () => {
-    expect(all(made(four, {}))).toEqual(['go', 'go', 'go', 'ask']);
+    expect(all(made(five, {}))).toEqual(['go', 'go', 'go', 'ask', 'go']);
     expect(
-      all(made(['edge', 'depth', 'flange', 'clamped'], { edge: 2.75, depth: 2.375, flange: 0.8125 })),
-    ).toEqual(['ask', 'stop', 'ask', 'go']);
+      all(
+        made(['edge', 'depth', 'flange', 'clamped', 'answered'], {
+          edge: 2.75,
+          depth: 2.375,
+          flange: 0.8125,
+        }),
+      ),
+    ).toEqual(['ask', 'stop', 'ask', 'go', 'go']);
   });
   test('habits show in their own scene', () => {
-    const { slipped } = made(['edge', 'depth', 'holes', 'clamped'], { edge: 2.5, depth: 2 });
+    const { slipped } = made(['edge', 'depth', 'holes', 'clamped', 'answered'], { edge: 2.5, depth: 2 });
     expect(slipped('edgeByEye', 'scene-1')).toBe('go');
     expect(slipped('shallowHole', 'scene-2')).toBe('go');
     expect(slipped('drillsSteel', 'scene-3')).toBe('go');

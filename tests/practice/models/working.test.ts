@@ -1,9 +1,10 @@
 /**
  * Right answers and those of slips in orders of work, safe work and decisions, worked by hand. Limits: 29 CFR 1926.501(b)(1)
- * (6 ft), 1926.52 table D-2 (90 dBA), 1926.1053(b)(1) (36 in), 1910.333(c)(3)(iii) (10 ft), Washington WAC 296-307-49503 (35 ft);
+ * (6 ft), 1926.52 table D-2 (90 dBA), 1926.1053(b)(1) (36 in), 1910.333(c)(3)(iii) (10 ft), 1910.252(a)(2)(vii) (35 ft, from memory);
  * permits, site figures, weights and torques are training values; what else stands here is common practice, no source.
  */
 import { describe, expect, test } from 'vitest';
+import { everyPrecedence } from '../../../src/practice/models/parts/steps.ts';
 import { readLength, type Ticks } from '../../../src/trade/length.ts';
 import { draw, family, finding, grade, job } from '../means.ts';
 
@@ -38,7 +39,7 @@ const rows = (pool: Pool, all: readonly Row[]) =>
 describe('start of work', () => {
   const pool = {
     id: 'start-of-work',
-    asks: 4,
+    asks: 5,
     values: { noise: 80, noiseFrom: '85', bundle: 80, each: '50' },
     go: 'dressed',
     stop: 'gloves',
@@ -61,7 +62,7 @@ describe('start of work', () => {
 describe('saw and drill', () => {
   const pool = {
     id: 'saw-and-drill',
-    asks: 4,
+    asks: 5,
     values: { teeth: '24', wall: 0.1, rpm: 3000, most: 4000, free: 4, freeMost: 6 },
     go: 'vise',
     stop: 'guard',
@@ -81,7 +82,7 @@ describe('saw and drill', () => {
 describe('hot work', () => {
   const pool = {
     id: 'hot-work',
-    asks: 4,
+    asks: 5,
     values: { bare: 50, covered: 20, watch: '60', stood: 70, left: 30, cut: 10 },
     go: 'swept',
     stop: 'blow',
@@ -107,7 +108,7 @@ describe('hot work', () => {
 describe('at height', () => {
   const pool = {
     id: 'at-height',
-    asks: 4,
+    asks: 5,
     values: { height: 3, site: '4', above: 40, wind: 12, plate: '28' },
     go: 'named',
     stop: 'webbing',
@@ -131,7 +132,7 @@ describe('at height', () => {
 describe('lock-out', () => {
   const pool = {
     id: 'lock-out',
-    asks: 4,
+    asks: 5,
     values: { people: 4, locks: 4, volts: '0', psi: '0', card: 12, apart: '0' },
     go: 'proven',
     stop: 'lunch',
@@ -145,6 +146,10 @@ describe('lock-out', () => {
     ['reading', { volts: '4' }, undefined, 'stop'],
     ['reading', { volts: '46' }, 'smallIsDead', 'go'],
     ['reading', { volts: '120' }, 'straysIgnored', 'go'],
+    ['one-reading', {}, undefined, 'stop'],
+    ['one-reading', {}, 'onePhase', 'go'],
+    ['between', {}, 'onePhase', 'go'],
+    ['proved-once', {}, undefined, 'stop'],
     ['pressure', { psi: '15' }, undefined, 'stop'],
     ['number', { apart: '2' }, undefined, 'ask'],
   ]);
@@ -153,7 +158,7 @@ describe('lock-out', () => {
 describe('dropped objects', () => {
   const pool = {
     id: 'dropped-objects',
-    asks: 4,
+    asks: 5,
     values: { tool: 6, tether: 8, zone: 15, person: 30, load: 200, sling: 300, up: 12, missing: '0' },
     go: 'pouch',
     stop: 'thrown',
@@ -175,21 +180,31 @@ describe('dropped objects', () => {
 describe('near live parts', () => {
   const pool = {
     id: 'near-live-parts',
-    asks: 4,
-    values: { boundary: '48', reach: 60, stand: 100, rod: 20, line: 15 },
+    asks: 5,
+    values: { boundary: '48', flash: '36', reach: 60, stand: 100, rod: 20, line: 15 },
     go: 'dead',
     stop: 'leads',
   };
   rows(pool, [
-    ['boundary', { reach: 47 }, undefined, 'stop'],
-    ['boundary', { reach: 49 }, undefined, 'go'],
+    // Beside open live gear nobody goes on by a sum of his own: inside 48 it is stopped, outside it is asked.
+    ['boundary', { reach: 45 }, undefined, 'stop'],
+    ['boundary', { reach: 51 }, undefined, 'ask'],
+    ['boundary', { reach: 51 }, 'ownSum', 'go'],
+    // The label has 72: outside 48 is not outside the farther.
+    ['boundary', { flash: '72' }, undefined, 'stop'],
+    ['boundary', { flash: '72' }, 'flashForgotten', 'go'],
+    ['boundary', { flash: '72', reach: 75 }, undefined, 'ask'],
     ['boundary', { reach: 44 }, 'leastOfTheTable', 'go'],
     ['boundary', { reach: 25 }, 'armsLength', 'go'],
     // 100 - 60 = 40 is inside 48; 100 - 20 = 80 is not.
     ['rod', { rod: 60 }, undefined, 'stop'],
     ['rod', { rod: 60 }, 'feetNotRod', 'go'],
-    ['rod', {}, undefined, 'go'],
-    ['line', { line: 9 }, undefined, 'stop'],
+    ['rod', {}, undefined, 'ask'],
+    ['rod', {}, 'ownSum', 'go'],
+    ['rod', { flash: '84', rod: 30 }, 'flashForgotten', 'go'],
+    ['shown', {}, undefined, 'go'],
+    ['line', { line: 12 }, undefined, 'go'],
+    ['line', { line: 8 }, undefined, 'stop'],
     ['line', { line: 8 }, 'sixFeetFromLine', 'go'],
   ]);
 });
@@ -197,7 +212,7 @@ describe('near live parts', () => {
 describe('classified area', () => {
   const pool = {
     id: 'classified-area',
-    asks: 4,
+    asks: 5,
     values: { gas: 1, gasLimit: '5', ago: 10, every: '30', inch: '2' },
     go: 'hand-saw',
     stop: 'phone',
@@ -252,7 +267,7 @@ describe('go, ask or stop', () => {
 describe('support before opening', () => {
   const pool = {
     id: 'support-before-opening',
-    asks: 4,
+    asks: 5,
     values: { free: 10, freeMost: '18', stand: 22, feet: 6, tray: 1.2, cables: 5.2 },
     go: 'both-sides',
     stop: 'below',
@@ -296,6 +311,13 @@ describe('scenes as they are answered', () => {
           const found = finding(drawn, id, answer);
           if (found.verdict !== 'holds') expect(found.mistake).not.toBeNull();
         }
+  });
+  test('one answer that is more careful than needed decides nothing', () => {
+    for (const drawn of drawnOf) {
+      const go = Object.keys(drawn.right).find((id) => drawn.right[id] === 'go') as string;
+      for (const answer of ['ask', 'stop'])
+        expect(grade(drawn, { ...drawn.right, [go]: answer }).passed).toBe(true);
+    }
   });
   test('no one answer does for all', () => {
     for (const drawn of drawnOf)
@@ -714,6 +736,27 @@ describe('critical scenes', () => {
 });
 
 describe('orders of work', () => {
+  /** What one site does before the permit is signed and another after it (common practice, no source). */
+  test.each([
+    ['order-of-hot-work', ['cut', 'permit'], ['clear', 'floor', 'extinguisher', 'watch']],
+    ['order-in-classified-area', ['work', 'permit'], ['gas', 'tools']],
+  ])(
+    '%s: the permit comes before the work, and its place beside what is made ready is free',
+    (id, [work = '', permit = ''], ready) => {
+      const ask = family(id).asks[0];
+      if (ask?.kind !== 'order') throw new Error(`${id} asks for no order`);
+      const all = everyPrecedence(
+        ask.items.map((item) => item.id),
+        ask.precedence,
+      );
+      const has = (before: string, after: string) => all.some(([a, b]) => a === before && b === after);
+      expect(has(permit, work)).toBe(true);
+      for (const step of ready) {
+        expect([has(permit, step), has(step, permit)]).toEqual([false, false]);
+        expect(has(step, work)).toBe(true);
+      }
+    },
+  );
   /** An order that holds, as the mistake's step done too late breaks it. */
   test.each([
     ['order-of-hot-work', 'cut-before-permit'],

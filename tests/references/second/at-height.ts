@@ -14,6 +14,8 @@ const SCENES: readonly (readonly [RegExp, (n: readonly number[], g: (id: string)
   [/There is no tag on it/, () => 'ask'],
   [/anchor that the foreman has named/, () => 'go'],
   [/toe boards, and today’s tag/, () => 'go'],
+  [/screwed down and marked HOLE/, () => 'go'],
+  [/now stands right under it/, () => 'go'],
 ];
 
 const work: SecondOpinion = (told) =>

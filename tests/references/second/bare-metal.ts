@@ -14,6 +14,7 @@ const SCENES: readonly (readonly [RegExp, string | ((a: number, b: number) => st
   [/plain splice of this make/, 'go'],
   [/listed for use on this coating/, 'go'],
   [/Both faces are bright/, 'go'],
+  [/off under the whole lug and a little beyond/, 'go'],
 ];
 
 const work: SecondOpinion = ({ asks }) =>

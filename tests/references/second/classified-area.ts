@@ -14,6 +14,8 @@ const SCENES: readonly (readonly [RegExp, (n: readonly number[], g: (id: string)
   [/the ordinary one from the shop/, () => 'stop'],
   [/hand saw and cutting oil/, () => 'go'],
   [/lamp is marked for Class I/, () => 'go'],
+  [/phone lies in the locker/, () => 'go'],
+  [/gives it free in writing/, () => 'go'],
 ];
 
 const work: SecondOpinion = (told) =>

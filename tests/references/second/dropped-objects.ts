@@ -14,6 +14,8 @@ const SCENES: readonly (readonly [RegExp, (n: readonly number[], g: (id: string)
   [/strip scaffold right above/, () => 'ask'],
   [/bolts in a closed pouch/, () => 'go'],
   [/each piece tied at both ends/, () => 'go'],
+  [/gone down in a closed bag/, () => 'go'],
+  [/comes up to you in a closed bag/, () => 'go'],
 ];
 
 const work: SecondOpinion = (told) =>

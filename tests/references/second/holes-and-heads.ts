@@ -13,6 +13,8 @@ const SCENES: readonly (readonly [RegExp, string | ((sixteenths: number) => stri
   [/put the paint strokes on/, 'go'],
   [/fasteners are empty/, 'go'],
   [/lies under the floor/, 'go'],
+  [/both paint lines stand at its ends/, 'go'],
+  [/bears the maker’s label/, 'go'],
 ];
 
 const work: SecondOpinion = ({ asks }) =>

@@ -1,6 +1,6 @@
 import { given, numberIn, type SecondOpinion } from './told.ts';
 
-/** WAC 296-307-49503, 35 ft, and the minutes of the permit as the learner is told; the rest is common practice, no source. */
+/** 29 CFR 1910.252(a)(2)(vii), 35 ft (from memory), and the minutes of the permit as the learner is told; the rest is common practice, no source. */
 const SCENES: readonly (readonly [RegExp, (n: readonly number[], g: (id: string) => number) => string])[] = [
   [/sacks lie open (\d+) ft/, (n, g) => (n[0] ?? 0) < g('distance') ? 'stop' : 'go'],
   [/covers it to the floor without a gap/, () => 'go'],
@@ -14,6 +14,8 @@ const SCENES: readonly (readonly [RegExp, (n: readonly number[], g: (id: string)
   [/smell of burning from behind the panel/, () => 'stop'],
   [/air hose is in your hand/, () => 'stop'],
   [/swept for 50 ft around/, () => 'go'],
+  [/permit has been written anew/, () => 'go'],
+  [/take the filings up with a vacuum/, () => 'go'],
 ];
 
 const work: SecondOpinion = (told) =>

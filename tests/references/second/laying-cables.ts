@@ -15,6 +15,7 @@ const SCENES: readonly (readonly [RegExp, string | ((a: number, b: number) => st
   [/release is signed/, 'go'],
   [/those of the list/, 'go'],
   [/drip loop hangs/, 'go'],
+  [/At the turn stand rollers/, 'go'],
 ];
 
 const work: SecondOpinion = ({ asks }) =>

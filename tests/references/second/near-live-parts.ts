@@ -1,10 +1,10 @@
 import { given, numberIn, type SecondOpinion } from './told.ts';
 
-/** NFPA 70E, table 130.4, and 29 CFR 1910.333(c)(3)(iii), as the learner is told; the rest is common practice, no source. */
+/** NFPA 70E, table 130.4 (from memory), the label, and 29 CFR 1910.333(c)(3)(iii), as the learner is told; the rest is common practice, no source. */
 const SCENES: readonly (readonly [RegExp, (n: readonly number[], g: (id: string) => number) => string])[] = [
-  [/set (\d+) in from its parts/, (n, g) => (n[0] ?? 0) < g('boundary') ? 'stop' : 'go'],
-  [/stand (\d+) in from the open gear\. The rod in your hands sticks out (\d+) in/, (n, g) => (n[0] ?? 0) - (n[1] ?? 0) < g('boundary') ? 'stop' : 'go'],
-  [/would pass (\d+) ft from the 13 kV line/, (n, g) => (n[0] ?? 0) < g('line') ? 'stop' : 'go'],
+  [/bracket comes (\d+) in from its parts/, (n, g) => (n[0] ?? 0) < Math.max(g('boundary'), g('flash')) ? 'stop' : 'ask'],
+  [/stand (\d+) in from open live gear.*sticks out (\d+) in/, (n, g) => (n[0] ?? 0) - (n[1] ?? 0) < Math.max(g('boundary'), g('flash')) ? 'stop' : 'ask'],
+  [/boom, basket and load stay (\d+) ft from it/, (n, g) => (n[0] ?? 0) < g('line') ? 'stop' : 'go'],
   [/above a panel that stands open/, () => 'stop'],
   [/and copper shows/, () => 'stop'],
   [/The cover of the box beside you is off/, () => 'stop'],
@@ -14,6 +14,10 @@ const SCENES: readonly (readonly [RegExp, (n: readonly number[], g: (id: string)
   [/inside what he roped off/, () => 'ask'],
   [/you saw it tested dead/, () => 'go'],
   [/closed the gear and taken the rope away/, () => 'go'],
+  [/take it from the drawing, at the table/, () => 'go'],
+  [/has closed it, laid a sheet over it/, () => 'go'],
+  [/shown you the place of your bracket outside the rope/, () => 'go'],
+  [/gear is closed and latched/, () => 'go'],
 ];
 
 const work: SecondOpinion = (told) =>

@@ -1,6 +1,6 @@
 import type { SecondOpinion } from './told.ts';
 
-/** One order of all the steps by the words they begin with (WAC 296-307-49503 for distance and watch, the rest common practice, no source); a draw shows some of them. */
+/** One order of all the steps by the words they begin with (29 CFR 1910.252(a)(2) for distance and watch, from memory; the rest common practice, no source); a draw shows some of them. */
 const ORDER = [
   'Have the permit',
   'Move or shield',

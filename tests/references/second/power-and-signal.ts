@@ -14,6 +14,7 @@ const SCENES: readonly (readonly [RegExp, string | ((a: number, b: number) => st
   [/signal cables alone/, 'go'],
   [/V cables alone/, 'go'],
   [/a channel of its own/, 'go'],
+  [/on the signal side of the barrier, which stands as drawn/, 'go'],
 ];
 
 const work: SecondOpinion = ({ asks }) =>

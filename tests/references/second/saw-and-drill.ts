@@ -15,6 +15,8 @@ const SCENES: readonly (readonly [RegExp, (n: readonly number[], g: (id: string)
   [/would be quicker than the clamp/, () => 'ask'],
   [/both sides of the cut held up/, () => 'go'],
   [/the saw is unplugged/, () => 'go'],
+  [/short piece lies in two clamps/, () => 'go'],
+  [/wall has been scanned/, () => 'go'],
 ];
 
 const work: SecondOpinion = (told) =>

@@ -14,6 +14,7 @@ const SCENES: readonly (readonly [RegExp, (n: readonly number[], g: (id: string)
   [/gloves off and away from the bit/, () => 'go'],
   [/no tool is running/, () => 'go'],
   [/names the saw and this bay/, () => 'go'],
+  [/gone through the hazard talk with you/, () => 'go'],
 ];
 
 const work: SecondOpinion = (told) =>

@@ -14,6 +14,8 @@ const SCENES: readonly (readonly [RegExp, (n: readonly number[], g: (id: string)
   [/opens six joints by a little each/, () => 'stop'],
   [/cables are dead and tied/, () => 'go'],
   [/somebody else has inspected it/, () => 'go'],
+  [/somebody who had no hand in it/, () => 'go'],
+  [/engineer has signed the cut/, () => 'go'],
 ];
 
 const work: SecondOpinion = (told) =>

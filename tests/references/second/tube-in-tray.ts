@@ -14,6 +14,7 @@ const SCENES: readonly (readonly [RegExp, string | ((a: number, b: number) => st
   [/fibre-optic/, 'go'],
   [/have been taken out/, 'go'],
   [/brackets of its own/, 'go'],
+  [/set a ladder beside the channel/, 'go'],
 ];
 
 const work: SecondOpinion = ({ asks }) =>

@@ -28,7 +28,7 @@ const slack: Scene<D> = heldAgainst({
 
 export const bareMetal = scenesModel({
   wants,
-  asks: 4,
+  asks: 5,
   clear: ({ wide, bared, movement, slack: free }) =>
     Math.abs(wide - bared) > 2 && Math.abs(movement - free) > 2,
   scenes: {
@@ -44,5 +44,6 @@ export const bareMetal = scenesModel({
     'plain-splice': mayGo(),
     'listed-device': mayGo(),
     'bare-and-tight': mayGo(),
+    'bared-wide': mayGo(),
   },
 });

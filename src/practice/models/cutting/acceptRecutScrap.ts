@@ -62,11 +62,18 @@ const wholeInches: Habit = (joint, out, right) =>
   right === 'accept' || [bothWays, otherJoint].some((habit) => habit(joint, out, right) === 'accept')
     ? null
     : 'accept';
+/** What a piece that holds is made of all the same, unless the other joint's tolerance explains it. */
+const though =
+  (made: 'recut' | 'scrap', where: (out: number) => boolean): Habit =>
+  (joint, out, right) =>
+    right === 'accept' && where(out) && otherJoint(joint, out, right) !== made ? made : null;
 /** Every piece that is short at all is thrown away. */
-const anyShort: Habit = (joint, out, right) =>
-  right === 'accept' && out < 0 && otherJoint(joint, out, right) === null ? 'scrap' : null;
+const anyShort = though('scrap', (out) => out < 0);
+const soundScrapped = though('scrap', (out) => out >= 0);
+/** Cut once more although it holds. */
+const soundRecut = though('recut', () => true);
 
-/** On the piece that the mistake names. */
+/** On the piece that the mistake names, and only on one that is not misjudged already: a piece is judged once. */
 const on =
   (habit: Habit): Slip<Plan> =>
   (taken, _, { piece }) => {
@@ -74,7 +81,9 @@ const on =
     const { joint, wanted, measured, verdicts } = taken;
     const [length, right] = [measured[at], verdicts[at]];
     if (length === undefined || right === undefined) return null;
-    const wrong = habit(joint, inches(ticks(length - wanted)), right);
+    const out = inches(ticks(length - wanted));
+    if (verdictOn(joint, out) !== right) return null;
+    const wrong = habit(joint, out, right);
     return wrong === null ? null : { ...taken, verdicts: verdicts.with(at, wrong) };
   };
 
@@ -116,6 +125,8 @@ export const acceptRecutScrap = model<typeof wants, Plan>({
     longAsScrap: on(longAsScrap),
     wholeInches: on(wholeInches),
     anyShort: on(anyShort),
+    soundScrapped: on(soundScrapped),
+    soundRecut: on(soundRecut),
   },
   figures: () => [],
   figured: () => [],

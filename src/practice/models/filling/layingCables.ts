@@ -44,7 +44,7 @@ const fastened: Scene<D> = heldAgainst({
 
 export const layingCables = scenesModel({
   wants,
-  asks: 4,
+  asks: 5,
   beside: () => ({ limit: FREE_FT }),
   clear: (d) =>
     Math.abs(d.turn - d.need) > 1 && Math.abs(d.free - FREE_FT) > 0.4 && Math.abs(d.spaced - d.stated) > 2,
@@ -62,5 +62,6 @@ export const layingCables = scenesModel({
     released: mayGo(),
     'as-listed': mayGo(),
     'slack-left': mayGo(),
+    rollers: mayGo(),
   },
 });

@@ -14,7 +14,7 @@ const wants = {
 
 export const powerAndSignal = scenesModel({
   wants,
-  asks: 4,
+  asks: 5,
   scenes: {
     'no-barrier': mustStop('sideBySide'),
     'apart-only': mustStop('distanceEnough'),
@@ -28,5 +28,6 @@ export const powerAndSignal = scenesModel({
     'signal-only': mayGo(),
     'power-only': mayGo(),
     'own-channel': mayGo(),
+    'right-side': mayGo(),
   },
 });

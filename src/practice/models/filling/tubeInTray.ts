@@ -5,7 +5,7 @@ const wants = { tubes: 'whole', feet: 'whole', size: ['quarter', 'three-eighths'
 
 export const tubeInTray = scenesModel({
   wants,
-  asks: 4,
+  asks: 5,
   scenes: {
     'air-tube': mustStop('airIsHarmless'),
     'tied-under': mustAsk('tiedToTray'),
@@ -19,5 +19,6 @@ export const tubeInTray = scenesModel({
     'fibre-cable': mayGo(),
     'moved-out': mayGo(),
     'air-below': mayGo(),
+    'ladder-tied': mayGo(),
   },
 });

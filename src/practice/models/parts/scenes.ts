@@ -23,8 +23,8 @@ export interface Scene<D> {
   readonly reply: (drawn: D, habit: string | null) => Reply;
   /** Habits that may show in this scene, gravest first. */
   readonly habits: readonly string[];
-  /** What is seen, and what it is held against, for the working. */
-  readonly against?: (drawn: D) => readonly [seen: string, limit: string];
+  /** What is seen, and what it is held against, for the working; `null` where it is not the number that decides. */
+  readonly against?: (drawn: D) => readonly [seen: string, limit: string] | null;
 }
 
 /** The same whatever is drawn; who has the habit goes on. */
@@ -156,7 +156,7 @@ export function scenesModel<const W extends Wants>({
       const right = replyBy(plan, i, null);
       const held = sceneAt(plan, i).against?.(plan.drawn);
       const values = { number: i + 1 };
-      if (held === undefined) return [{ say: SAYS[right], values }];
+      if (held === undefined || held === null) return [{ say: SAYS[right], values }];
       return [{ say: AGAINST[right], values: { ...values, seen: held[0], limit: held[1] } }];
     },
   });

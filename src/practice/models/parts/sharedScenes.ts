@@ -3,7 +3,7 @@ import { heldAgainst, type Scene } from './scenes.ts';
 
 /** 29 CFR 1926.501(b)(1): in construction, an unprotected edge this high above a lower level, or higher. */
 export const FALL_FT = 6;
-/** Washington WAC 296-307-49503; 29 CFR 1915.504 and NFPA 51B have the same distance. */
+/** 29 CFR 1910.252(a)(2)(vii) and NFPA 51B (from memory); 29 CFR 1926.352, for construction, names no distance. */
 export const SPARK_FT = 35;
 
 /** The site's own height where it is lower, else the law's. */

@@ -43,7 +43,7 @@ const flange: Scene<D> = heldAgainst({
 
 export const attachToSteel = scenesModel({
   wants,
-  asks: 4,
+  asks: 5,
   scenes: {
     edge,
     depth,
@@ -59,5 +59,6 @@ export const attachToSteel = scenesModel({
     clamped: mayGo(),
     allowed: mayGo(),
     through: mayGo(),
+    answered: mayGo(),
   },
 });

@@ -36,7 +36,7 @@ const lift: Scene<D> = heldAgainst({
 
 export const atHeight = scenesModel({
   wants,
-  asks: 4,
+  asks: 5,
   beside: () => ({ fallFt: FALL_FT, railsIn: RAILS_IN }),
   scenes: {
     edge: edge<D>(),
@@ -51,5 +51,7 @@ export const atHeight = scenesModel({
     scaffold: mustAsk('climbsUntagged'),
     named: mayGo(),
     railed: mayGo(),
+    'fixed-cover': mayGo(),
+    'lift-moved': mayGo(),
   },
 });

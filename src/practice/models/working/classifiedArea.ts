@@ -25,7 +25,7 @@ const tested: Scene<D> = heldAgainst({
 
 export const classifiedArea = scenesModel({
   wants,
-  asks: 4,
+  asks: 5,
   clear: (d) => Math.abs(d.gas - Number(d.gasLimit)) > 0.4 && Math.abs(d.ago - Number(d.every)) > 1,
   scenes: {
     gas: gas<D>(),
@@ -40,5 +40,7 @@ export const classifiedArea = scenesModel({
     drill: mustStop('drillsHere'),
     'hand-saw': mayGo(),
     marked: mayGo(),
+    locker: mayGo(),
+    'given-free': mayGo(),
   },
 });

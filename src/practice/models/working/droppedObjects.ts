@@ -55,7 +55,7 @@ const count: Scene<D> = heldAgainst({
 
 export const droppedObjects = scenesModel({
   wants,
-  asks: 4,
+  asks: 5,
   beside: (d) => ({ back: d.up - Number(d.missing) }),
   clear: (d) => Math.abs(d.person - d.zone) > 1,
   scenes: {
@@ -71,5 +71,7 @@ export const droppedObjects = scenesModel({
     above: mustAsk('worksBelow'),
     pouch: mayGo(),
     barred: mayGo(),
+    bagged: mayGo(),
+    'sent-up': mayGo(),
   },
 });

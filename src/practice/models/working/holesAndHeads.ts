@@ -19,7 +19,7 @@ const line: Scene<D> = heldAgainst({
 
 export const holesAndHeads = scenesModel({
   wants,
-  asks: 4,
+  asks: 5,
   scenes: {
     line,
     'large-hole': mustStop('largeHolds'),
@@ -32,5 +32,7 @@ export const holesAndHeads = scenesModel({
     'as-must': mayGo(),
     'large-empty': mayGo(),
     'plate-right': mayGo(),
+    'lines-at-end': mayGo(),
+    'kit-whole': mayGo(),
   },
 });

@@ -31,7 +31,7 @@ const covered: Scene<D> = {
 
 export const hotWork = scenesModel({
   wants,
-  asks: 4,
+  asks: 5,
   beside: () => ({ sparkFt: SPARK_FT }),
   clear: ({ bare, cut, left }) => Math.abs(bare - SPARK_FT) > 1 && Math.abs(cut - left) > 1,
   scenes: {
@@ -47,5 +47,7 @@ export const hotWork = scenesModel({
     smell: mustStop('finishFirst'),
     blow: mustStop('blowsFilings'),
     swept: mayGo(),
+    'new-permit': mayGo(),
+    vacuum: mayGo(),
   },
 });

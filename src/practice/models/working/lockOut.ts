@@ -23,7 +23,7 @@ const locks: Scene<D> = heldAgainst({
   unit: 'locks',
   habits: { oneMissing: (d) => d.people - 1, oneForAll: () => 1 },
 });
-/** Dead is nothing at all. Under 50 V is a figure for guarding (29 CFR 1910.333, from memory), not for dead. */
+/** The highest of each conductor to each other and to ground. Dead is nothing at all: under 50 V is a figure for guarding (29 CFR 1910.333, from memory). */
 const reading: Scene<D> = heldAgainst({
   seen: (d) => Number(d.volts),
   limit: () => 0,
@@ -54,7 +54,7 @@ const number: Scene<D> = heldAgainst({
 
 export const lockOut = scenesModel({
   wants,
-  asks: 4,
+  asks: 5,
   beside: (d) => ({ panel: d.card + Number(d.apart) }),
   clear: (d) => d.locks <= d.people,
   scenes: {
@@ -63,6 +63,8 @@ export const lockOut = scenesModel({
     pressure,
     number,
     'proved-once': mustStop('provedOnce'),
+    'one-reading': mustStop('onePhase'),
+    between: mustStop('onePhase'),
     'tag-only': mustAsk('tagForLock'),
     'left-lock': mustAsk('cutsLock'),
     lunch: mustStop('othersLock'),
@@ -70,5 +72,8 @@ export const lockOut = scenesModel({
     'key-back': mustStop('lockLent'),
     proven: mayGo(),
     handover: mayGo(),
+    'group-box': mayGo(),
+    blocked: mayGo(),
+    'key-kept': mayGo(),
   },
 });

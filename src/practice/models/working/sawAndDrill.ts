@@ -45,7 +45,7 @@ const overhang: Scene<D> = heldAgainst({
 
 export const sawAndDrill = scenesModel({
   wants,
-  asks: 4,
+  asks: 5,
   beside: () => ({ leastTeeth: LEAST_TEETH }),
   clear: (d) => Math.abs(Number(d.teeth) * d.wall - LEAST_TEETH) > 0.1,
   scenes: {
@@ -62,5 +62,7 @@ export const sawAndDrill = scenesModel({
     structure: mustAsk('drillsSteel'),
     vise: mayGo(),
     stopped: mayGo(),
+    'two-clamps': mayGo(),
+    scanned: mayGo(),
   },
 });

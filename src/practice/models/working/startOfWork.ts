@@ -35,7 +35,7 @@ const lift: Scene<D> = heldAgainst({
 
 export const startOfWork = scenesModel({
   wants,
-  asks: 4,
+  asks: 5,
   beside: () => ({ lawNoise: LAW_NOISE_DBA }),
   scenes: {
     noise,
@@ -50,5 +50,6 @@ export const startOfWork = scenesModel({
     dressed: mayGo(),
     handling: mayGo(),
     hoop: mayGo(),
+    talked: mayGo(),
   },
 });

@@ -32,7 +32,7 @@ const stand: Scene<D> = {
 
 export const supportBeforeOpening = scenesModel({
   wants,
-  asks: 4,
+  asks: 5,
   clear: (d) => d.free !== Number(d.freeMost) && Math.abs(onStand(d, d.cables) - d.stand) > 1.5,
   scenes: {
     hangs,
@@ -47,5 +47,7 @@ export const supportBeforeOpening = scenesModel({
     widen: mustStop('jointsWidened'),
     'both-sides': mayGo(),
     'seen-by-other': mayGo(),
+    'to-inspector': mayGo(),
+    'rail-allowed': mayGo(),
   },
 });
