@@ -199,10 +199,19 @@ describe('jobs', () => {
     expect(findings.map(({ ask, verdict, mistake }) => [ask, verdict, mistake])).toEqual([
       ['drop', 'rework', 'tenths-as-inches'],
       ['cuts', 'holds from there', null],
-      ['load', 'holds', null],
+      ['load', 'holds from there', null],
       ['brackets', 'holds', null],
     ]);
     expect(passed).toBe(false);
+  });
+
+  it('a drop is weighed from working point to working point: the elbows hang there too (statics)', () => {
+    // Seed hand-1 beside the family: 198 high, 18 of it take-outs, cut 183; 1.86 lb/ft.
+    const drawn = draw('job-drop', 'hand-1');
+    const weighed = (lb: number) => finding(drawn, 'load', { foot: 1.86, lb });
+    expect(weighed(30.69).verdict).toBe('holds');
+    expect(weighed(27.9).mistake).toBe('weighed-face-to-face'); // 180 / 12 = 15 ft
+    expect(weighed(28.365).mistake).toBe('weighed-the-piece'); // 183 / 12 = 15.25 ft
   });
 
   it('a step of which one part is out tells which', () => {

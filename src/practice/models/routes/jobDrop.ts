@@ -49,6 +49,8 @@ interface Plan {
   readonly height: Ticks;
   readonly pieces: readonly PieceToCut[];
   readonly lbPerFt: number;
+  /** The length that the weight is worked over: of the leg, between the elbows' faces, of the piece that was cut. */
+  readonly weighed: 'leg' | 'faces' | 'piece';
   /** Supports that the weight is thought to hang on. */
   readonly shared: number;
   readonly brackets: number;
@@ -77,8 +79,33 @@ function plan(drawn: Given, world: World): Plan | null {
   // Three at least: with fewer there is nothing between the first and the last.
   if (brackets < 3 || (drawn.bears === 'middle' && brackets % 2 === 0)) return null;
   const { lb } = weightPerFt(dropOf(resolved), resolved);
-  return { drawn, resolved, height, pieces, lbPerFt: lb, shared: 1, brackets, bears: drawn.bears };
+  const made: Plan = {
+    drawn,
+    resolved,
+    height,
+    pieces,
+    lbPerFt: lb,
+    weighed: 'leg',
+    shared: 1,
+    brackets,
+    bears: drawn.bears,
+  };
+  return weightsApart(made, world) ? made : null;
 }
+/** Whether every wrong road to the weight ends at a weight of its own: the weight a foot may be right on all of them. */
+function weightsApart(plan: Plan, world: World): boolean {
+  const ways: readonly JobSlip[] = [
+    slips.sharedByAll,
+    slips.channelOnly,
+    slips.cablesOnly,
+    slips.weighedFaces,
+    slips.weighedPiece,
+  ];
+  const all = ways.map((way) => lbOf(way(plan, world, {}) ?? plan, inches(plan.height)));
+  return all.every((one, i) => all.slice(i + 1).every((other) => Math.abs(one - other) >= LEAST_LB_APART));
+}
+/** Twice the tolerance of the weight, and a little. */
+const LEAST_LB_APART = 0.32;
 const [LEAST_DROP, MOST_DROP, SHORTEST] = [6 * 12, 19 * 12, 20].map(fromInches) as [Ticks, Ticks, Ticks];
 
 /** Decimals of a foot times twelve make inches; times ten, where they are read as inches. */
@@ -92,7 +119,13 @@ const distance = ({ off }: Given, { length: long, start, end }: ResolvedLeg) =>
   long - start.takeOut - end.takeOut - 2 * off;
 const bracketsOf = (from: number, span: Ticks, round: (n: number) => number) => round(from / span) + 1;
 
-const lbOf = ({ lbPerFt, shared }: Plan, height: number) => (lbPerFt * height) / 12 / shared;
+/** What is off the leg's height in the length that is weighed, in inches. */
+function notWeighed({ resolved, pieces, weighed }: Plan): number {
+  const { start, end, length: leg } = dropOf(resolved);
+  const off = { leg: 0, faces: start.takeOut + end.takeOut, piece: leg - cutOf(pieces[1] as PieceToCut) };
+  return inches(ticks(off[weighed]));
+}
+const lbOf = (plan: Plan, height: number) => (plan.lbPerFt * (height - notWeighed(plan))) / 12 / plan.shared;
 const loadAnswer = (plan: Plan, height: number) => ({ foot: plan.lbPerFt, lb: lbOf(plan, height) });
 
 /** The height that was answered, as a leg that can be; null where it cannot. */
@@ -135,6 +168,8 @@ const slips = {
   sharedByAll: (plan) => ({ ...plan, shared: plan.brackets }),
   channelOnly: (plan) => ({ ...plan, lbPerFt: weights(plan).trayLb }),
   cablesOnly: (plan) => ({ ...plan, lbPerFt: weights(plan).cablesLb }),
+  weighedFaces: (plan) => ({ ...plan, weighed: 'faces' }),
+  weighedPiece: (plan) => ({ ...plan, weighed: 'piece' }),
   allBear: (plan) => ({ ...plan, bears: 'all' }),
   /** Where a drop is borne as a rule, whatever this drawing says. */
   topAsUsual: (plan) => (plan.bears === 'top' ? null : { ...plan, bears: 'top' }),
