@@ -49,22 +49,24 @@ export function verdictText(tell: Tell, grade: Grade): { readonly line: string; 
   return { line, rest: rest.join(' ') };
 }
 
-/** An answer as text; empty for a blank, and for an order, which is shown as its rows. */
-export function answerText(tell: Tell, ask: ShownAsk, answer: Given[string] | undefined): string {
-  if (answer === undefined) return '';
+/** An answer as a person reads it: one row, or of several things set down, named or laid out a row each; none for a blank. */
+export function answerRows(tell: Tell, ask: ShownAsk, answer: Given[string] | undefined): readonly string[] {
+  if (answer === undefined) return [];
   if (typeof answer === 'number') {
-    if (ask.unit === 'in') return formatLength(fromInches(answer), 64);
-    return ask.unit === 'count' ? String(answer) : `${answer} ${tell(`unit.${ask.unit}` as SiteKey)}`;
+    if (ask.unit === 'in') return [formatLength(fromInches(answer), 64)];
+    return [ask.unit === 'count' ? String(answer) : `${answer} ${tell(`unit.${ask.unit}` as SiteKey)}`];
   }
-  if (typeof answer === 'string') return named(ask, answer);
-  if (Array.isArray(answer)) return answer.flatMap((one) => rowText(tell, ask, one)).join('; ');
-  return (ask.parts ?? [])
-    .flatMap((part) => {
-      const text = answerText(tell, part, (answer as Given)[part.id]);
-      return text === '' ? [] : [tell('asks.part', { prompt: question(part), answer: text })];
-    })
-    .join(' ');
+  if (typeof answer === 'string') return [named(ask, answer)];
+  if (Array.isArray(answer)) return answer.flatMap((one) => rowText(tell, ask, one));
+  return (ask.parts ?? []).flatMap((part) => {
+    const text = answerText(tell, part, (answer as Given)[part.id]);
+    return text === '' ? [] : [tell('asks.part', { prompt: question(part), answer: text })];
+  });
 }
+
+/** The same in one line. */
+export const answerText = (tell: Tell, ask: ShownAsk, answer: Given[string] | undefined): string =>
+  answerRows(tell, ask, answer).join(ask.kind === 'job' ? ' ' : '; ');
 
 const named = ({ options }: ShownAsk, id: string): string =>
   options?.find((option) => option.id === id)?.text ?? id;
@@ -86,7 +88,7 @@ function rowText(tell: Tell, ask: ShownAsk, row: string | PlacedAt | FaultAt | S
 export interface Outcome {
   readonly ask: ShownAsk;
   readonly finding: Finding;
-  readonly answer: string;
+  readonly rows: readonly string[];
   readonly note: number | null;
   /** Of a step of a job, its parts. */
   readonly parts: readonly PartOutcome[];
@@ -95,8 +97,7 @@ export interface Outcome {
 export interface PartOutcome {
   readonly id: string;
   readonly prompt: string;
-  /** Empty for a blank. */
-  readonly answer: string;
+  readonly rows: readonly string[];
   readonly holds: boolean;
 }
 
@@ -115,11 +116,11 @@ export function outcomes(
       {
         ask,
         finding,
-        answer: answerText(tell, ask, given[ask.id]),
+        rows: answerRows(tell, ask, given[ask.id]),
         parts: (ask.parts ?? []).map((part) => ({
           id: part.id,
           prompt: question(part),
-          answer: answerText(tell, part, (given[ask.id] as Given | undefined)?.[part.id]),
+          rows: answerRows(tell, part, (given[ask.id] as Given | undefined)?.[part.id]),
           holds: finding.parts?.[part.id] ?? false,
         })),
         note: finding.verdict === 'rework' ? note : null,

@@ -41,7 +41,7 @@ describe('the verdict is one line, what is worst first', () => {
 test('only rework is numbered, in order', () => {
   const asks = ['a0', 'a1', 'a2', 'a3'].map((id) => ask(id));
   const found = outcomes(tell, asks, grade('rework', 'near', 'holds', 'rework'), { a0: 97.625, a1: 12 });
-  expect(found.map(({ note, answer }) => [note, answer])).toEqual([
+  expect(found.map(({ note, rows }) => [note, rows.join('; ')])).toEqual([
     [1, `8'-1 5/8"`],
     [null, `1'-0"`],
     [null, ''],

@@ -119,8 +119,8 @@ test('answers of every kind as a person reads them', () => {
     { a: { cut: 12 } },
   );
   expect(outcome?.parts).toEqual([
-    { id: 'cut', prompt: 'Cut to', answer: `1'-0"`, holds: true },
-    { id: 'go', prompt: 'And now', answer: '', holds: false },
+    { id: 'cut', prompt: 'Cut to', rows: [`1'-0"`], holds: true },
+    { id: 'go', prompt: 'And now', rows: [], holds: false },
   ]);
 });
 

@@ -7,7 +7,7 @@ import type { ShownAsk } from '../../../practice/show.ts';
 import type { Language } from '../../../practice/words.ts';
 import { fromInches } from '../../../trade/length.ts';
 import { shortLength } from '../../../trade/shortLength.ts';
-import { answerText } from '../../practice.ts';
+import { answerRows, answerText, question } from '../../practice.ts';
 import { type SiteKey, type Tell, unbroken } from '../../speak.ts';
 import { useBenchDraws } from './benchDraws.ts';
 
@@ -46,7 +46,7 @@ export const BenchKey = memo(function BenchKey({ bench, sheet, practice, languag
                 {shown.asks.map((ask) => (
                   <tr key={ask.id}>
                     <th scope="row">
-                      {unbroken(ask.prompt)}
+                      {question(ask)}
                       {critical.includes(ask.id) && ` (${tell('making.keyMust')})`}
                     </th>
                     <td>
@@ -56,7 +56,13 @@ export const BenchKey = memo(function BenchKey({ bench, sheet, practice, languag
                 ))}
               </tbody>
             </table>
-            {!orders && <p className="paper-known">{working.map((line) => unbroken(line)).join(' · ')}</p>}
+            {!orders && (
+              <ul className="paper-known">
+                {working.map((line) => (
+                  <li key={line}>{unbroken(line)}</li>
+                ))}
+              </ul>
+            )}
           </section>
         );
       })}
@@ -94,7 +100,8 @@ function Holds({ draw, ask, right, tell }: HoldsProps) {
         <ul>
           {parts.map((part) => (
             <li key={part.id}>
-              {part.prompt}: {answerText(tell, part, rounded((right as Answers | undefined)?.[part.id]))}
+              {part.prompt}:{' '}
+              {answerText(tell, part, rounded(part, (right as Answers | undefined)?.[part.id]))}
             </li>
           ))}
         </ul>
@@ -103,13 +110,28 @@ function Holds({ draw, ask, right, tell }: HoldsProps) {
     );
   return (
     <>
-      {answerText(tell, ask, rounded(right))}
+      <Rows rows={answerRows(tell, ask, rounded(ask, right))} />
       {tolerance > 0 && <span className="label"> {tell('making.keyWithin', { tolerance: amount })}</span>}
       {others}
     </>
   );
 }
 
-/** An area or a load with as many places as anyone writes. */
-const rounded = (right: Answer | undefined): Answer | undefined =>
-  typeof right === 'number' ? Number(right.toFixed(4)) : right;
+/** One line, or of several things a line each. */
+function Rows({ rows }: { readonly rows: readonly string[] }) {
+  if (rows.length === 1) return rows[0];
+  return (
+    <ul>
+      {rows.map((row) => (
+        <li key={row}>{row}</li>
+      ))}
+    </ul>
+  );
+}
+
+/** An area or a load with as many places as its tolerance can tell; a length is to the tape as it stands. */
+function rounded({ tolerance = 0, unit }: ShownAsk, right: Answer | undefined): Answer | undefined {
+  if (typeof right !== 'number' || unit === 'in') return right;
+  const places = tolerance > 0 ? Math.ceil(-Math.log10(tolerance)) : 4;
+  return Number(right.toFixed(Math.min(4, Math.max(0, places))));
+}

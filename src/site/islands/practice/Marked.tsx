@@ -13,8 +13,8 @@ export function Drawn({ svg }: { svg: string }) {
 }
 
 /** A measure in its mark: ringed when it holds, clouded when it does not, dashed when there is none; of a step, its parts. */
-export function Marked({ outcome: { finding, answer, parts }, tell }: { outcome: Outcome; tell: Tell }) {
-  if (finding.verdict === 'blank') return <Mark answer="" holds={false} tell={tell} />;
+export function Marked({ outcome: { finding, rows, parts }, tell }: { outcome: Outcome; tell: Tell }) {
+  if (finding.verdict === 'blank') return <Mark rows={[]} holds={false} tell={tell} />;
   const holds = finding.verdict === 'holds' || finding.verdict === 'holds from there';
   if (parts.length > 0) {
     return (
@@ -22,18 +22,25 @@ export function Marked({ outcome: { finding, answer, parts }, tell }: { outcome:
         {parts.map((part) => (
           <li key={part.id}>
             <span>{part.prompt}</span>
-            <Mark answer={part.answer} holds={part.holds} tell={tell} />
+            <Mark rows={part.rows} holds={part.holds} tell={tell} />
           </li>
         ))}
       </ul>
     );
   }
-  return answer === '' ? null : <Mark answer={answer} holds={holds} tell={tell} />;
+  return rows.length === 0 ? null : <Mark rows={rows} holds={holds} tell={tell} />;
 }
 
-function Mark({ answer, holds, tell }: { answer: string; holds: boolean; tell: Tell }) {
-  if (answer === '') return <span className="blank">{tell('practicePage.blankMark')}</span>;
-  if (holds) return <Rings answer={answer} />;
+interface MarkProps {
+  readonly rows: readonly string[];
+  readonly holds: boolean;
+  readonly tell: Tell;
+}
+
+function Mark({ rows, holds, tell }: MarkProps) {
+  if (rows.length === 0) return <span className="blank">{tell('practicePage.blankMark')}</span>;
+  if (holds) return <Rings rows={rows} />;
+  const answer = rows.join('; ');
   return answer.length > longestClouded ? (
     <b>{answer}</b>
   ) : (
@@ -42,9 +49,9 @@ function Mark({ answer, holds, tell }: { answer: string; holds: boolean; tell: T
 }
 
 /** A ring; of things set down, faults named, lengths cut from: a ring each. */
-function Rings({ answer }: { answer: string }) {
-  const rows = answer.split('; ');
-  if (rows.length === 1) return <span className="ring dim">{unbroken(answer)}</span>;
+function Rings({ rows }: Pick<MarkProps, 'rows'>) {
+  const [only = '', ...others] = rows;
+  if (others.length === 0) return <span className="ring dim">{unbroken(only)}</span>;
   return (
     <ul className="rings">
       {rows.map((row) => (
