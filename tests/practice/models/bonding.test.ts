@@ -1,7 +1,10 @@
 /** Right answers and the answers of slips of the models of bonding and expansion, each row worked by hand. */
 import { describe, expect, test } from 'vitest';
+import type { AnyPlan } from '../../../src/practice/model.ts';
+import { models } from '../../../src/practice/models/index.ts';
 import { readLength, type Ticks } from '../../../src/trade/length.ts';
-import { job } from '../means.ts';
+import { shortLength } from '../../../src/trade/shortLength.ts';
+import { job, world } from '../means.ts';
 
 const at = (text: string): Ticks => readLength(text);
 
@@ -237,6 +240,25 @@ describe('joint resistance: 0.00033 ohm is the laboratory’s (NEMA VE 1, from m
     expect([verdict({ across: 47 }), verdict({ across: 53 })]).toEqual(['accept', 'rework']);
     expect(verdict({ stated: 'missing' })).toBe('ask');
   });
+});
+
+test('sixteenths are told as a tape shows them: 12 of them 3/4", 20 of them 1 1/4" (arithmetic)', () => {
+  const values = { wide: 12, bared: 20, movement: 8, slack: 16 };
+  const facts = models
+    .get('bare-metal')
+    ?.facts(
+      job('bare-metal', {
+        scenes: ['half-bared', 'slack-over-gap', 'over-paint', 'lug-turns', 'plain-splice'],
+        bolts: 2,
+        ...values,
+      }).plan as AnyPlan,
+      world,
+    );
+  const told = Object.keys(values).map((name) => {
+    const fact = facts?.[name];
+    return fact?.kind === 'length' ? shortLength(fact.ticks) : fact;
+  });
+  expect(told).toEqual(['3/4"', '1 1/4"', '1/2"', '1"']);
 });
 
 test('a lug on paint stops the job; half a bared face too (NFPA 70-2023, 250.96)', () => {

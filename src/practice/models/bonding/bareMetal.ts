@@ -12,7 +12,7 @@ const halfBared: Scene<D> = heldAgainst({
   beyond: 'below',
   atLimit: 'holds',
   right: 'stop',
-  unit: '/16 in',
+  unit: 'sixteenths',
   habits: { halfIsEnough: () => 0 },
 });
 /** A jumper across a joint that moves has slack for the whole movement, in sixteenths of an inch. */
@@ -22,13 +22,14 @@ const slack: Scene<D> = heldAgainst({
   beyond: 'below',
   atLimit: 'holds',
   right: 'stop',
-  unit: '/16 in',
+  unit: 'sixteenths',
   habits: { tightAsString: () => 0 },
 });
 
 export const bareMetal = scenesModel({
   wants,
   asks: 5,
+  sixteenths: ['wide', 'bared', 'movement', 'slack'],
   clear: ({ wide, bared, movement, slack: free }) =>
     Math.abs(wide - bared) > 2 && Math.abs(movement - free) > 2,
   scenes: {

@@ -5,6 +5,8 @@
  * and where the work may go on nothing is critical: nobody is ever blamed for a stop.
  */
 import type { Say, Step } from '../../../trade/answer.ts';
+import { fromInches, type Ticks } from '../../../trade/length.ts';
+import { shortLength } from '../../../trade/shortLength.ts';
 import {
   type AnyModel,
   type Drawn,
@@ -44,6 +46,7 @@ export interface Held<D> {
   readonly beyond: 'above' | 'below';
   readonly atLimit: 'holds' | 'fails';
   readonly right: 'ask' | 'stop';
+  /** What is written behind the number; `sixteenths` of an inch are written as a length. */
   readonly unit: string;
   readonly habits: Readonly<Record<string, (drawn: D) => number>>;
 }
@@ -57,11 +60,13 @@ export function heldAgainst<D>(held: Held<D>): Scene<D> {
       return fails(seen(drawn), (own ?? limit)(drawn)) ? right : 'go';
     },
     habits: Object.keys(habits),
-    against: (drawn) => [`${said(seen(drawn))} ${unit}`, `${said(limit(drawn))} ${unit}`],
+    against: (drawn) => [said(seen(drawn), unit), said(limit(drawn), unit)],
   };
 }
 
-const said = (n: number) => Number(n.toFixed(2));
+const sixteenths = (n: number): Ticks => fromInches(n / 16);
+const said = (n: number, unit: string) =>
+  unit === 'sixteenths' ? shortLength(sixteenths(n)) : `${Number(n.toFixed(2))} ${unit}`;
 
 /** What anyone may do in any scene: each has its mistake in every family. */
 const ANYWHERE: Readonly<Record<string, readonly [from: Reply, to: Reply]>> = {
@@ -98,6 +103,8 @@ interface Made<W extends Wants> {
   readonly scenes: Readonly<Record<string, Scene<Drawn<W>>>>;
   /** Facts beside what is drawn: limits, and what follows from the values. */
   readonly beside?: (drawn: Drawn<W>) => Readonly<Record<string, number>>;
+  /** Of what is drawn, whole sixteenths of an inch: told as lengths. */
+  readonly sixteenths?: readonly (keyof W & string)[];
   /** Whether these values leave no doubt; left out, all do. */
   readonly clear?: (drawn: Drawn<W>) => boolean;
 }
@@ -112,12 +119,21 @@ function factsOf(values: object): Facts {
   return facts;
 }
 
+/** Of these, sixteenths of an inch, as lengths. */
+function lengthsOf(values: object, names: readonly string[]): Facts {
+  const drawn = values as Readonly<Record<string, number>>;
+  return Object.fromEntries(
+    names.map((name) => [name, { kind: 'length', ticks: sixteenths(drawn[name] ?? 0) }]),
+  );
+}
+
 /** The model of a family of scenes: it draws `scenes` and what `wants` names. */
 export function scenesModel<const W extends Wants>({
   wants,
   asks,
   scenes,
   beside,
+  sixteenths: lengths = [],
   clear,
 }: Made<W>): AnyModel {
   type D = Drawn<W>;
@@ -183,6 +199,7 @@ export function scenesModel<const W extends Wants>({
       // A given that is a rule in words and no number.
       rule: { kind: 'word', value: 'rule' },
       ...factsOf({ ...beside?.(drawn), ...(drawn as object) }),
+      ...lengthsOf(drawn as object, lengths),
       ...Object.fromEntries(
         shown.map((value, i) => [`scene${i + 1}`, { kind: 'word', value, words: 'scene' }] as const),
       ),
