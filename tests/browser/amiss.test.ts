@@ -147,15 +147,10 @@ describe('a practice page', () => {
     const { page, slips } = await phone();
     await page.goto(`${site.url}en/practice/read-tape/${search}`);
     await stands(page);
-    await page.waitForTimeout(500);
-    const label = await page.locator('section.answer .label').first().textContent();
-    const { page: plain } = await phone();
-    await plain.goto(`${site.url}en/practice/read-tape/`);
-    await stands(plain);
-    expect(label).toBe(await plain.locator('section.answer .label').first().textContent());
+    const label = page.locator('section.answer .label').first();
+    await expect.poll(() => label.textContent()).toMatch(/^Draw number \d{4}$/);
     expect(slips).toEqual([]);
     await page.context().close();
-    await plain.context().close();
   });
 
   test('does not wait for what the browser asks the person', async () => {

@@ -363,6 +363,19 @@ describe('after a draw was taped', () => {
     await context.close();
   });
 
+  test('a device that begins gets a draw of its own, and no other until it asks for one', async () => {
+    const { context, page, complaints } = await device();
+    const label = page.locator('section.answer .label');
+    await go(page, 'fill-check/');
+    await expect.poll(() => label.textContent()).toMatch(/^Draw number \d{4}$/);
+    await page.getByRole('textbox', { name: /in²/ }).fill('1.5');
+    const own = await label.textContent();
+    await page.reload();
+    await expect.poll(() => label.textContent()).toBe(own);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
   test('what is being answered comes back by itself; another draw begins empty', async () => {
     const { context, page, complaints } = await device();
     const entry = () => page.getByRole('textbox', { name: /in²/ });

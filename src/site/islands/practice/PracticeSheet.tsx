@@ -25,7 +25,7 @@ interface Props {
   readonly words: WordTable;
   readonly family: Family;
   readonly world: WorldData;
-  /** The draw that the page is built with. */
+  /** The draw that the page is built with, for whoever has no script. */
   readonly seed: string;
   /** Address of the page that lists the practice and says what to take next. */
   readonly list: string;
@@ -98,13 +98,14 @@ export default function PracticeSheet(props: Props) {
     setHeld(null);
     setFresh((n) => n + 1);
   };
-  // The draw that the address names, else the last one tried on this device; unless someone has begun already.
+  // The draw that the address names, else what was last answered on this device; unless someone has begun already.
   // biome-ignore lint/correctness/useExhaustiveDependencies: once, when script takes the page over
   useEffect(() => {
     const asked = askedSeed(location.search);
     const grading = { family, world, language };
     const open = async () => {
-      const back = await bringBack(asked, builtSeed, grading);
+      // A device that begins here gets a draw of its own: the one the page is built with is on every phone of the bench.
+      const back = await bringBack(asked, String(fourFigures()), grading);
       if (givesWay(touched.current, asked, builtSeed)) take(back.seed, back.tries, back.answers);
       return back.before;
     };

@@ -53,23 +53,23 @@ interface Back {
 
 /**
  * The draw to open with, and the tries at it: the one that the address names, else the one that is being answered, else
- * the last one tried here, else the one that the page is built with. No other draw is drawn.
+ * the last one tried here, else a fresh one. No other draw is drawn.
  */
-export async function bringBack(asked: string | null, built: string, grading: Grading): Promise<Back> {
+export async function bringBack(asked: string | null, fresh: string, grading: Grading): Promise<Back> {
   const { id } = grading.family;
   const [before, begun] = await Promise.all([attemptsOf(id), begunAt(id)]);
-  return { before, ...opensWith(asked, built, { before, begun }, grading) };
+  return { before, ...opensWith(asked, fresh, { before, begun }, grading) };
 }
 
 export function opensWith(
   asked: string | null,
-  built: string,
+  fresh: string,
   { before, begun }: { readonly before: readonly Attempt[]; readonly begun?: BegunDraw | undefined },
   grading: Grading,
 ): Omit<Back, 'before'> {
   const now = begun !== undefined && canGoOn(begun, grading) ? begun : undefined;
   const lastTried = before.findLast((one) => seedFault(one.seed) === undefined)?.seed;
-  const seed = asked ?? now?.seed ?? lastTried ?? built;
+  const seed = asked ?? now?.seed ?? lastTried ?? fresh;
   const own = before.filter((one) => one.seed === seed);
   const came = whatCame(seed, own, grading);
   const tries = own.filter((_, i) => came[i] !== undefined).map(({ answers }) => answers as Given);
