@@ -88,10 +88,10 @@ describe('hot work', () => {
     stop: 'blow',
   };
   rows(pool, [
-    ['bare-sacks', { bare: 33 }, undefined, 'stop'],
-    ['bare-sacks', { bare: 37 }, undefined, 'go'],
-    ['bare-sacks', { bare: 25 }, 'twentyIsEnough', 'go'],
-    ['bare-sacks', { bare: 15 }, 'sparksLandNear', 'go'],
+    ['bare-planks', { bare: 33 }, undefined, 'stop'],
+    ['bare-planks', { bare: 37 }, undefined, 'go'],
+    ['bare-planks', { bare: 25 }, 'twentyIsEnough', 'go'],
+    ['bare-planks', { bare: 15 }, 'sparksLandNear', 'go'],
     ['covered', { covered: 20 }, undefined, 'go'],
     ['covered', { covered: 20 }, 'coverNotCounted', 'stop'],
     ['watch-leaves', { stood: 59 }, undefined, 'stop'],

@@ -3,7 +3,7 @@ import { given, numberIn, type SecondOpinion } from './told.ts';
 /** The limits as the learner is told; the rest is common practice, no source. */
 const SCENES: readonly (readonly [RegExp, (n: readonly number[], g: (id: string) => number) => string])[] = [
   [/platform is (\d+) ft above/, (n, g) => (n[0] ?? 0) >= Math.min(g('site'), g('law')) ? 'stop' : 'go'],
-  [/sacks lie open (\d+) ft/, (n, g) => (n[0] ?? 0) < g('distance') ? 'stop' : 'go'],
+  [/Planks lie open (\d+) ft/, (n, g) => (n[0] ?? 0) < g('distance') ? 'stop' : 'go'],
   [/last spark fell (\d+) minutes ago/, (n, g) => (n[0] ?? 0) < g('watch') ? 'stop' : 'go'],
   [/belt shows ([\d.]+) % of/, (n, g) => (n[0] ?? 0) >= g('gas') ? 'stop' : 'go'],
   [/driver clicks at (\d+) ft-lb/, (n, g) => (n[0] ?? 0) < g('stated') ? 'stop' : 'go'],
@@ -16,7 +16,7 @@ const SCENES: readonly (readonly [RegExp, (n: readonly number[], g: (id: string)
   [/could be bent around it by hand/, () => 'ask'],
   [/drawing on the table is revision D/, () => 'ask'],
   [/lay its air tube/, () => 'stop'],
-  [/you saw it tested dead/, () => 'go'],
+  [/saw each conductor tested to each other and to ground: 0 V, the tester proven before and after/, () => 'go'],
   [/bolts in a closed pouch/, () => 'go'],
   [/anchor that the foreman has named/, () => 'go'],
 ];

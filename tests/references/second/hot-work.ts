@@ -2,10 +2,10 @@ import { given, numberIn, type SecondOpinion } from './told.ts';
 
 /** 29 CFR 1910.252(a)(2)(vii), 35 ft (from memory), and the minutes of the permit as the learner is told; the rest is common practice, no source. */
 const SCENES: readonly (readonly [RegExp, (n: readonly number[], g: (id: string) => number) => string])[] = [
-  [/sacks lie open (\d+) ft/, (n, g) => (n[0] ?? 0) < g('distance') ? 'stop' : 'go'],
+  [/Planks lie open (\d+) ft/, (n, g) => (n[0] ?? 0) < g('distance') ? 'stop' : 'go'],
   [/covers it to the floor without a gap/, () => 'go'],
   [/last spark fell (\d+) minutes ago/, (n, g) => (n[0] ?? 0) < g('watch') ? 'stop' : 'go'],
-  [/runs out in (\d+) minutes\. The cut before you takes (\d+)/, (n) => (n[1] ?? 0) > (n[0] ?? 0) ? 'ask' : 'go'],
+  [/lets you cut for (\d+) more minutes\. The cut before you takes (\d+)/, (n) => (n[1] ?? 0) > (n[0] ?? 0) ? 'ask' : 'go'],
   [/one minute with a grinder/, () => 'ask'],
   [/stands against its other side/, () => 'ask'],
   [/Below it is a cable room/, () => 'stop'],

@@ -12,7 +12,7 @@ const SCENES: readonly (readonly [RegExp, (n: readonly number[], g: (id: string)
   [/cable without a tag lies/, () => 'ask'],
   [/leads to hold on the bus/, () => 'stop'],
   [/inside what he roped off/, () => 'ask'],
-  [/you saw it tested dead/, () => 'go'],
+  [/saw each conductor tested to each other and to ground: 0 V, the tester proven before and after/, () => 'go'],
   [/closed the gear and taken the rope away/, () => 'go'],
   [/take it from the drawing, at the table/, () => 'go'],
   [/has closed it, laid a sheet over it/, () => 'go'],

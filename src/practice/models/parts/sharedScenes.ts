@@ -31,7 +31,7 @@ export const gas = <T extends { readonly gas: number; readonly gasLimit: string 
   });
 
 /** What burns and lies open. Distances near the limit are not drawn: nobody paces them out so well. */
-export const bareSacks = <T extends { readonly bare: number }>(): Scene<T> =>
+export const barePlanks = <T extends { readonly bare: number }>(): Scene<T> =>
   heldAgainst({
     seen: (d) => d.bare,
     limit: () => SPARK_FT,

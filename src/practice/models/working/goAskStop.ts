@@ -2,7 +2,7 @@
 
 import type { Drawn } from '../../model.ts';
 import { heldAgainst, mayGo, mustAsk, mustStop, type Scene, scenesModel } from '../parts/scenes.ts';
-import { bareSacks, edge, FALL_FT, gas, SPARK_FT, watchLeaves } from '../parts/sharedScenes.ts';
+import { barePlanks, edge, FALL_FT, gas, SPARK_FT, watchLeaves } from '../parts/sharedScenes.ts';
 
 const wants = {
   height: 'whole',
@@ -51,7 +51,7 @@ export const goAskStop = scenesModel({
     d.torque !== d.stated - 1,
   scenes: {
     edge: edge<D>(),
-    'bare-sacks': bareSacks<D>(),
+    'bare-planks': barePlanks<D>(),
     'watch-leaves': watchLeaves<D>(),
     gas: gas<D>(),
     torque,

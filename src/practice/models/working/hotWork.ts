@@ -2,7 +2,7 @@
 
 import type { Drawn } from '../../model.ts';
 import { heldAgainst, mayGo, mustAsk, mustStop, type Scene, scenesModel } from '../parts/scenes.ts';
-import { bareSacks, SPARK_FT, watchLeaves } from '../parts/sharedScenes.ts';
+import { barePlanks, SPARK_FT, watchLeaves } from '../parts/sharedScenes.ts';
 
 const wants = {
   bare: 'whole',
@@ -33,9 +33,9 @@ export const hotWork = scenesModel({
   wants,
   asks: 5,
   beside: () => ({ sparkFt: SPARK_FT }),
-  clear: ({ bare, cut, left }) => Math.abs(bare - SPARK_FT) > 1 && Math.abs(cut - left) > 1,
+  clear: ({ bare, cut, left }) => Math.abs(bare - SPARK_FT) > 1 && Math.abs(cut - left) > 4,
   scenes: {
-    'bare-sacks': bareSacks<D>(),
+    'bare-planks': barePlanks<D>(),
     'watch-leaves': watchLeaves<D>(),
     'permit-ends': permitEnds,
     covered,
