@@ -4,7 +4,7 @@ import type { AnyPlan } from '../../../src/practice/model.ts';
 import { models } from '../../../src/practice/models/index.ts';
 import { readLength, type Ticks } from '../../../src/trade/length.ts';
 import { shortLength } from '../../../src/trade/shortLength.ts';
-import { job, world } from '../means.ts';
+import { draw, finding, job, world } from '../means.ts';
 
 const at = (text: string): Ticks => readLength(text);
 
@@ -35,7 +35,22 @@ describe('jumper list: NEMA VE 2, 2013 (from memory); NFPA 70-2023, 392.60(B)', 
     ['endsMissed', [2, 4, 5, 8]],
     ['expansionMissed', [4, 5, 8, 9]],
     ['everywhere', [1, 2, 3, 4, 5, 6, 7, 8, 9]],
+    ['identifiedCounted', [1, 2, 3, 4, 5, 6, 7, 8, 9]],
+    ['otherReason', [2, 4, 5, 8, 9]],
   ])('%s', (slip, wanted) => expect(listed(made.slipped(slip, 'joints'))).toEqual(wanted));
+  test('a wrong reason is told from a joint passed over', () => {
+    // Seed hand-1 beside the family: meets, moves, part, hinge, paint, none, none, meets.
+    const drawn = draw('jumper-list', 'hand-1');
+    const named = (other: object) =>
+      finding(drawn, 'joints', { ...(drawn.right['joints'] as object), ...other }).mistake;
+    expect(named({ j5: 'gap' })).toBe('reason-of-another');
+    expect(named({ j2: 'hinge', j4: 'moves' })).toBe('reason-of-another');
+    expect(named({ j6: 'part' })).toBe('identified-counted');
+    expect(named({ j7: 'moves' })).toBe('identified-counted');
+    expect(named({ j5: 'every' })).toBe('everywhere');
+    expect(named({ j5: 'none' })).toBe('paint-missed');
+    expect(named({ j4: 'none', j5: 'gap' })).toContain('hinge-missed');
+  });
   test('nothing unmarked here', () => expect(made.slipped('unmarkedMissed', 'joints')).toBeNull());
   test('the ladder tray comes first, the stand last', () => {
     const turned = job('jumper-list', { joints: ['stand', 'splice', 'ladder'] });
@@ -244,16 +259,14 @@ describe('joint resistance: 0.00033 ohm is the laboratory’s (NEMA VE 1, from m
 
 test('sixteenths are told as a tape shows them: 12 of them 3/4", 20 of them 1 1/4" (arithmetic)', () => {
   const values = { wide: 12, bared: 20, movement: 8, slack: 16 };
-  const facts = models
-    .get('bare-metal')
-    ?.facts(
-      job('bare-metal', {
-        scenes: ['half-bared', 'slack-over-gap', 'over-paint', 'lug-turns', 'plain-splice'],
-        bolts: 2,
-        ...values,
-      }).plan as AnyPlan,
-      world,
-    );
+  const facts = models.get('bare-metal')?.facts(
+    job('bare-metal', {
+      scenes: ['half-bared', 'slack-over-gap', 'over-paint', 'lug-turns', 'plain-splice'],
+      bolts: 2,
+      ...values,
+    }).plan as AnyPlan,
+    world,
+  );
   const told = Object.keys(values).map((name) => {
     const fact = facts?.[name];
     return fact?.kind === 'length' ? shortLength(fact.ticks) : fact;

@@ -1,7 +1,7 @@
 /** Jumper list (T11): each joint of a route, whether it needs a jumper, and why. The reasons are those of run/jumpers.ts. */
 import type { Step } from '../../../trade/answer.ts';
 import type { Answer, Facts } from '../../model.ts';
-import { type Drawn, model, type Slip } from '../../model.ts';
+import { type Drawn, model, type Slip, type World } from '../../model.ts';
 import { word } from '../parts/asks.ts';
 
 const wants = { joints: 'some' } as const;
@@ -46,6 +46,31 @@ const missed =
       ? { ...one, why: (joint) => (reasons.includes(one.why(joint)) ? 'none' : one.why(joint)) }
       : null;
 
+/** What one reason is taken for. */
+const TAKEN_FOR: Readonly<Record<Why, Why>> = {
+  moves: 'hinge',
+  hinge: 'moves',
+  gap: 'moves',
+  paint: 'part',
+  part: 'paint',
+  meets: 'gap',
+  none: 'none',
+  every: 'every',
+};
+
+/** What an answer shows that passes over no joint: reasons alone are wrong. Blank parts say nothing. */
+function blames({ joints }: Plan, _: World, answer: Answer): readonly string[] {
+  const given = answer as Readonly<Record<string, string>>;
+  const out = joints.flatMap((joint, i) => {
+    const [why, wanted] = [given[`j${i + 1}`], right(joint)];
+    return why === undefined || why === wanted ? [] : [{ why, wanted }];
+  });
+  if (out.some(({ why }) => why === 'none')) return [];
+  return out.map(({ why, wanted }) =>
+    why === 'every' ? 'everywhere' : wanted === 'none' ? 'identifiedCounted' : 'otherReason',
+  );
+}
+
 const byPart = (of: (joint: Joint) => Why, joints: readonly Joint[]): Answer =>
   Object.fromEntries(joints.map((joint, i) => [`j${i + 1}`, of(joint)]));
 
@@ -60,6 +85,7 @@ export const jumperList = model<typeof wants, Plan>({
       answer: ({ joints, why }) => byPart(why, joints),
       steps: ({ joints, why }) =>
         joints.map((joint, i): Step => ({ say: `bonding.why-${why(joint)}`, values: { number: i + 1 } })),
+      blames,
     },
   },
   slips: {
@@ -70,6 +96,11 @@ export const jumperList = model<typeof wants, Plan>({
     unmarkedMissed: missed('part'),
     onlyExpansion: missed('hinge', 'paint', 'gap', 'meets', 'part'),
     expansionMissed: missed('moves'),
+    identifiedCounted: (one) =>
+      one.joints.some((joint) => right(joint) === 'none')
+        ? { ...one, why: (joint) => (right(joint) === 'none' ? 'part' : one.why(joint)) }
+        : null,
+    otherReason: (one) => ({ ...one, why: (joint) => TAKEN_FOR[one.why(joint)] }),
     everywhere: (one) => ({ ...one, why: (joint) => (right(joint) === 'none' ? 'every' : one.why(joint)) }),
   },
   figures: () => [],
