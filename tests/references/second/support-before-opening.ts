@@ -3,7 +3,7 @@ import { given, numberIn, type SecondOpinion } from './told.ts';
 /** Free end and half the weight of the span as the learner is told; the rest is common practice, no source. */
 const SCENES: readonly (readonly [RegExp, (n: readonly number[], g: (id: string) => number) => string])[] = [
   [/open, (\d+) in of channel would stand out free/, (n, g) => (n[0] ?? 0) > g('free-most') ? 'stop' : 'go'],
-  [/The (\d+)-ft span beside it weighs ([\d.]+) lb.ft and its cables ([\d.]+) lb.ft; the stand is marked (\d+) lb/, (n) => (((n[1] ?? 0) + (n[2] ?? 0)) * (n[0] ?? 0)) / 2 > (n[3] ?? 0) ? 'stop' : 'go'],
+  [/To the right, (\d+) ft away.*weighs ([\d.]+) lb.ft and its cables ([\d.]+) lb.ft\. You set a stand marked (\d+) lb/, (n) => (((n[1] ?? 0) + (n[2] ?? 0)) * (n[0] ?? 0)) / 2 > (n[3] ?? 0) ? 'stop' : 'go'],
   [/On the right there is none/, () => 'stop'],
   [/on his shoulder meanwhile/, () => 'stop'],
   [/eat their lunch right below/, () => 'stop'],
