@@ -99,6 +99,12 @@ export const NEVER_RIGHT: readonly NeverRight[] = [
   },
   {
     family: 'narrowest-channel',
+    ask: 'first',
+    options: ['w6'],
+    why: 'A cable alone that needs the row for 6 in is thicker than the channels are deep: 6 in is where one ends who forgets that.',
+  },
+  {
+    family: 'narrowest-channel',
     ask: 'second',
     options: ['none'],
     why: 'Its options are those of the first cable, where it is right; here a wrong road has to end at another width.',

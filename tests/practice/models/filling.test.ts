@@ -9,30 +9,42 @@ import { job } from '../means.ts';
 const at = (text: string): Ticks => readLength(text);
 
 describe('narrowest channel: NFPA 70-2023, tables 392.22(A)(5) and (A)(6)', () => {
-  // 2.45: 4.714 in², above 4.5; 2.25: 3.976, not above.
-  const made = job('narrowest-channel', { bottom: 'ventilated', first: 2.45, second: 2.25 });
-  test('one cable alone', () => {
-    expect(made.answer('area')).toBeCloseTo(4.7144, 4);
-    expect([made.answer('first'), made.answer('second')]).toEqual(['w6', 'w4']);
+  // 1.67: 2.190 in² of 3.7; 3 of 0.90: 1.909 in² of 2.1.
+  const drawn = { bottom: 'solid', alone: 'within', within: 1.67, over: 2.3, count: 3, second: 0.9 };
+  const made = job('narrowest-channel', drawn);
+  test('one cable alone, three together', () => {
+    expect(made.answer('area')).toBeCloseTo(2.1904, 4);
+    expect([made.answer('first'), made.answer('second')]).toEqual(['w4', 'w4']);
   });
   test.each([
-    ['acrossOnly', 'first', 'w4'],
-    ['severalColumn', 'first', 'none'], // 4.71 > 3.8
-    ['squares', 'first', 'w6'], // 6.0025: the right width by the wrong road
-    ['squares', 'second', 'w6'], // 5.0625: told by the second cable
-    ['otherTable', 'first', 'w6'],
+    ['acrossOnly', 'first', 'w2'],
+    ['acrossOnly', 'second', 'w4'], // 2.70 across
+    ['severalColumn', 'first', 'w6'], // 2.1 < 2.19
+    ['oneColumn', 'second', 'w4'], // 1.909 > 1.3
+    ['squares', 'first', 'w4'], // 2.789: the right width by the wrong road
+    ['squares', 'second', 'w6'], // 2.43: told by the others
+    ['otherTable', 'first', 'w4'], // 2.19 of 4.5
   ])('%s, %s', (slip, ask, wanted) => {
     expect(made.slipped(slip, ask)).toBe(wanted);
   });
-  test('squared: 6.0025 in²', () => expect(made.slipped('squares', 'area')).toBeCloseTo(6.0025, 9));
-  test('above 7.0 there is none; 2.40 takes 4.524, too near 4.5 to be asked', () => {
-    const wide = job('narrowest-channel', { bottom: 'ventilated', first: 3.05, second: 2.25 });
-    expect(wide.answer('first')).toBe('none'); // 7.306
-    expect(job('narrowest-channel', { bottom: 'ventilated', first: 2.4, second: 2.25 }).plan).toBeNull();
+  test('squared: 2.7889 in²', () => expect(made.slipped('squares', 'area')).toBeCloseTo(2.7889, 9));
+  test('no cable stands over the sides, 1 3/4 in high: common practice, no source', () => {
+    const over = job('narrowest-channel', { ...drawn, alone: 'over' });
+    expect(over.answer('first')).toBe('none');
+    expect(over.slipped('depthForgotten', 'first')).toBe('w6'); // 4.155 of 5.5
+    expect(made.slipped('depthForgotten', 'first')).toBeNull();
+    expect(job('narrowest-channel', { ...drawn, alone: 'over', over: 1.79 }).plan).toBeNull();
+    expect(job('narrowest-channel', { ...drawn, alone: 'over', over: 1.82 }).answer('first')).toBe('none');
   });
-  test('solid has a row for 2 in', () => {
-    const solid = job('narrowest-channel', { bottom: 'solid', first: 0.95, second: 2.1 });
-    expect(solid.answer('first')).toBe('w2'); // 0.709 of 1.3
+  test('1.63 takes 2.087, too near 2.1 to be asked', () => {
+    expect(job('narrowest-channel', { ...drawn, within: 1.63 }).plan).toBeNull();
+  });
+  test('ventilated has no row for 2 in, solid has', () => {
+    const small = { ...drawn, within: 1.1 }; // 0.950 of 1.3
+    expect(job('narrowest-channel', small).answer('first')).toBe('w2');
+    // 3 of 0.97: 2.217 of 2.5; squared 2.823.
+    const other = job('narrowest-channel', { ...small, bottom: 'ventilated', second: 0.97 });
+    expect([other.answer('first'), other.answer('second')]).toEqual(['w4', 'w4']);
   });
 });
 
@@ -77,7 +89,7 @@ describe('no row: NFPA 70-2023, table 392.22(A)(5) begins at 3 in', () => {
   });
 });
 
-describe('fill with a barrier: NFPA 70-2023, 392.22(A), our reading of each divided section', () => {
+describe('fill with a barrier: NFPA 70-2023, 392.22(A): each divided section; half the width for a side is the project’s rule (training value)', () => {
   const drawn = {
     bottom: 'ventilated',
     width: '6',

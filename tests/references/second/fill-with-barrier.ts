@@ -1,6 +1,6 @@
 import { given, numberIn, rowsOf, type SecondOpinion } from './told.ts';
 
-/** NEC 2023, 392.22(A): each side of the barrier by itself, against the row of half the width (our reading). */
+/** NEC 2023, 392.22(A): each side of the barrier by itself, against the row for half the width: the project's rule (training value). */
 const work: SecondOpinion = (told) => {
   const half = numberIn(given(told, 'width').text) / 2;
   const row = rowsOf(told, given(told, 'bottom').text).find(({ label }) => label.endsWith(`, ${half} in wide`));

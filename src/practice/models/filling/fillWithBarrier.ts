@@ -1,6 +1,6 @@
 /**
  * Fill with a barrier (T13, T12): each side against the row of its own width. NFPA 70 speaks of each divided section
- * (392.22(A)); that a side is read as a channel of its width is our reading, and the family says so.
+ * (392.22(A)); that a side is read as a channel of half the width is a rule of the project, and the family says so.
  */
 
 import { figure } from '../../../trade/figure.ts';
