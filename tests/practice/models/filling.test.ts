@@ -3,8 +3,11 @@
  * the practice catalogue (training values): channel 4 in wide inside, 4 1/4 outside, 1 3/4 deep.
  */
 import { describe, expect, test } from 'vitest';
+import type { AnyPlan } from '../../../src/practice/model.ts';
+import { models } from '../../../src/practice/models/index.ts';
+import { tellDraw } from '../../../src/practice/show.ts';
 import { readLength, type Ticks } from '../../../src/trade/length.ts';
-import { job } from '../means.ts';
+import { draw, job, language, world } from '../means.ts';
 
 const at = (text: string): Ticks => readLength(text);
 
@@ -177,9 +180,9 @@ describe('one more cable: NFPA 70-2023, table 392.22(A)(5)', () => {
     expect(made.slipped('askedAfter', 'next')).toBe('after');
   });
   test('a second cable moves the channel to the other column', () => {
-    // 0.7 × 4.5 alone: 2.00 in across, 3.1416; with 0.40 3.267, above 2.5 and not above 4.5.
-    const alone = job('one-more-cable', { ...drawn, before: 'alone', aloneShare: 0.7, added: 0.4 });
-    expect(alone.answer('area')).toBeCloseTo(3.2673, 3);
+    // 0.9 of what 1 3/4 in takes: 1.66 in across, 2.1642; with 0.90 2.800, above 2.5 and not above 4.5.
+    const alone = job('one-more-cable', { ...drawn, before: 'alone', aloneShare: 0.9, added: 0.9 });
+    expect(alone.answer('area')).toBeCloseTo(2.8004, 3);
     expect([alone.answer('next'), alone.slipped('oneColumn', 'next')]).toEqual(['hold', 'lay']);
   });
 });
@@ -216,6 +219,50 @@ test('diameter from the sheet: 3 conductors 12 AWG, wire 0.0808 (ASTM B258, from
     null,
   ]);
   expect(both.slipped('overArmour', 'area')).toBeCloseTo(0.55418, 4);
+});
+
+describe('no cable is thicker than its channel is deep: common practice, no source; 1 3/4 in, training value', () => {
+  const thickest = (id: string, seeds = 60): number =>
+    Math.max(
+      ...Array.from({ length: seeds }, (_, k) => {
+        const { text, givens } = tellDraw(draw(id, String(k + 1)), world, language);
+        if (text.includes('ladder tray')) return 0;
+        return Math.max(
+          ...givens.flatMap(({ id: of, text: said }) =>
+            /^(od|first|second|laid|added|power|signal)/.test(of)
+              ? [Number(/([\d.]+) in$/.exec(said)?.[1])]
+              : [],
+          ),
+        );
+      }),
+    );
+  test.each([
+    'how-many-cables',
+    'single-conductors',
+    'one-more-cable',
+    'cable-bend',
+    'drop-out-radius',
+    'fill-with-barrier',
+    'fill-with-spare',
+  ])('%s', (id) => {
+    expect(thickest(id)).toBeGreaterThan(0.3);
+    expect(thickest(id)).toBeLessThanOrEqual(1.75);
+  });
+  test('narrowest channel says so of those that are', () => {
+    for (let k = 1; k <= 60; k++) {
+      const drawn = draw('narrowest-channel', String(k));
+      const { givens } = tellDraw(drawn, world, language);
+      const od = Number(/[\d.]+/.exec(givens.find(({ id }) => id === 'first')?.text ?? '')?.[0]);
+      expect(drawn.right['first'] === 'none').toBe(od > 1.75);
+    }
+  });
+  test('a thicker one is bent in the ladder tray', () => {
+    const where = (od: number) => {
+      const { plan } = job('cable-bend', { cable: 'tc', od });
+      return models.get('cable-bend')?.facts(plan as AnyPlan, world)['where'];
+    };
+    expect([where(1.75), where(1.76)]).toMatchObject([{ value: 'channel' }, { value: 'ladder' }]);
+  });
 });
 
 describe('cable bend: NFPA 70-2023, 336.24 and 330.24', () => {

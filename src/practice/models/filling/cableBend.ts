@@ -1,7 +1,16 @@
 /** Cable bend (T12): the multiple for this cable and diameter, and the smallest radius to the inside of the bend. */
 import { type Drawn, model, type World } from '../../model.ts';
 import { choiceAsk, num, numberAsk, word } from '../parts/asks.ts';
-import { bend, CABLES, type Cable, fromStep, multipleOf, neighbour, ruleFacts } from '../parts/bend.ts';
+import {
+  bend,
+  CABLES,
+  type Cable,
+  fromStep,
+  liesIn,
+  multipleOf,
+  neighbour,
+  ruleFacts,
+} from '../parts/bend.ts';
 
 const wants = { cable: CABLES, od: 'decimal' } as const;
 
@@ -47,7 +56,12 @@ const from = (table: Partial<Record<Cable, Cable>>, { cable }: Plan) => {
 export const cableBend = model<typeof wants, Plan>({
   wants,
   plan,
-  facts: ({ cable, od }, world) => ({ cable: word(cable), od: num(od, 2), ...ruleFacts(world) }),
+  facts: ({ cable, od }, world) => ({
+    cable: word(cable),
+    od: num(od, 2),
+    where: word(liesIn(od, world)),
+    ...ruleFacts(world),
+  }),
   asks: {
     times: choiceAsk((one, world) => `m${times(one, world)}`),
     radius: numberAsk(

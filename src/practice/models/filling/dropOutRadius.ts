@@ -3,7 +3,7 @@
 import { figure } from '../../../trade/figure.ts';
 import { type Drawn, model, type World } from '../../model.ts';
 import { choiceAsk, num, numberAsk, word } from '../parts/asks.ts';
-import { bend, CABLES, type Cable, fromStep, multipleOf, ruleFacts } from '../parts/bend.ts';
+import { bend, CABLES, type Cable, fromStep, liesIn, multipleOf, ruleFacts } from '../parts/bend.ts';
 
 const wants = { cable: CABLES, od: 'decimal', kept: ['a', 'b', 'c'] } as const;
 /** Radii of the drop-outs in the store, training values. */
@@ -52,6 +52,7 @@ export const dropOutRadius = model<typeof wants, Plan>({
   facts: ({ cable, od, radii }, world) => ({
     cable: word(cable),
     od: num(od, 2),
+    where: word(liesIn(od, world)),
     r1: num(radii[0] ?? 0),
     r2: num(radii[1] ?? 0),
     r3: num(radii[2] ?? 0),

@@ -6,6 +6,7 @@
 import { drawSection } from '../../../drawing/section.ts';
 import { figure } from '../../../trade/figure.ts';
 import type { Bottom } from '../../../trade/fillTables.ts';
+import { inches } from '../../../trade/length.ts';
 import { type Drawn, model, type World } from '../../model.ts';
 import { choiceAsk, num, numberAsk, word } from '../parts/asks.ts';
 import { areaBy, bothTables, type Column, limitOf, mayLie, nearTable } from '../parts/fillRows.ts';
@@ -49,7 +50,11 @@ function plan(drawn: Drawn<typeof wants>, world: World): Plan | null {
   const widthIn = Number(width);
   const limit = (column: Column) => limitOf({ bottom, widthIn, column }, world) ?? 0;
   const alone = before === 'alone';
-  const lone = Math.round(Math.sqrt((aloneShare * limit('one')) / 0.7854) * 100) / 100;
+  // A cable that lies alone takes its share of the row, or of what the thickest takes that does not stand over the sides.
+  const depth = inches(read(world, `card-${width}`, 'tray').depth);
+  const most = Math.min(limit('one'), areaBy('circle', depth, 1, world));
+  const lone =
+    Math.round(depth * Math.sqrt((aloneShare * most) / areaBy('circle', depth, 1, world)) * 100) / 100;
   const count = alone ? 1 : Math.floor((share * limit('several')) / areaBy('circle', od, 1, world));
   const made: Plan = {
     bottom,

@@ -1,8 +1,10 @@
 /** Bending cable: which multiple of its diameter a person takes, and the radius that comes of it. */
+import { inches } from '../../../trade/length.ts';
 import { type RadiusCable, radius } from '../../../trade/radius.ts';
 import type { Facts, World } from '../../model.ts';
 import { num } from './asks.ts';
 import { EDITION } from './fillRows.ts';
+import { read } from './reads.ts';
 
 export const CABLES = ['tc', 'tc-shielded', 'mc-interlocked', 'mc-smooth'] as const;
 export type Cable = (typeof CABLES)[number];
@@ -34,6 +36,11 @@ export function neighbour(cable: Cable, odIn: number, world: World): number | nu
 /** How far a diameter is from the next step: what decides is not to hang on a digit. */
 export const fromStep = (cable: Cable, odIn: number, world: World): number =>
   Math.min(9, ...stepsOf(cable, world).map(({ upToIn }) => Math.abs((upToIn ?? 9) - odIn)));
+
+/** A cable thicker than every channel is deep lies in the ladder tray and goes no further. */
+export const liesIn = (odIn: number, world: World): 'channel' | 'ladder' =>
+  CHANNELS.some((id) => odIn <= inches(read(world, id, 'tray').depth)) ? 'channel' : 'ladder';
+const CHANNELS = ['card-2', 'card-4', 'card-6'];
 
 /** The rules as the person is shown them. */
 export function ruleFacts(world: World): Facts {
