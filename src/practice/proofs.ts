@@ -28,7 +28,7 @@ const APART =
 const PARTS = [
   /^src\/(?:practice|trade|run|drawing)\/.+\.ts$/,
   // What reads a family, the catalogue and the tables, from the text of a file to the core's types.
-  /^src\/schema\/(?:scenario|catalogue|rules|source|practice|fields|ids|length|shelves|shelf|library|yaml|words|ranges|tradeTables|rules\/\w+)\.ts$/,
+  /^src\/schema\/(?:scenario|scenarioChecks|catalogue|rules|source|practice|fields|ids|length|shelves|shelf|library|yaml|words|ranges|tradeTables|rules\/\w+)\.ts$/,
   /^content\/(?:catalogue|rules)\/.+\.yaml$/,
   // Every sentence that a draw, its working or a verdict says; tests/practice/proofTexts.test.ts finds one that is not here.
   /^content\/words\/[a-z]+\/(?:drawing|geometry|inspect|mechanics|practice(?:-[a-z]+)?|rundrawing|steps|tables|unit)\.json$/,
