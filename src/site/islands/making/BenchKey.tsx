@@ -100,7 +100,7 @@ function Holds({ draw, ask, right, tell }: HoldsProps) {
         <ul>
           {parts.map((part) => (
             <li key={part.id}>
-              {part.prompt}:{' '}
+              {question(part)}:{' '}
               {answerText(tell, part, rounded(part, (right as Answers | undefined)?.[part.id]))}
             </li>
           ))}
