@@ -34,7 +34,7 @@ export const tooTight = overLegs(
       limit: most.radiusIn,
       unit: 'in',
       ...most.source,
-      values: { item: item.id, cable: most.cable.id, needed, radius: radiusIn },
+      values: { cable: most.cable.id, needed, radius: radiusIn },
     };
   },
 );
