@@ -5,11 +5,12 @@
  */
 import { createHash } from 'node:crypto';
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
-import { drawOf } from '../practice/draw.ts';
-import type { Family } from '../practice/family.ts';
+import { askOf, type Draw, drawOf } from '../practice/draw.ts';
+import type { Ask, Family } from '../practice/family.ts';
 import { GENERATOR } from '../practice/generator.ts';
+import { gradeDraw } from '../practice/grade.ts';
 import { keyOf } from '../practice/key.ts';
-import type { World } from '../practice/model.ts';
+import type { Answer, PlacedAt, StickCut, World } from '../practice/model.ts';
 import { tellDraw } from '../practice/show.ts';
 import type { Language } from '../practice/words.ts';
 import { FIRST_LANGUAGE } from '../schema/words.ts';
@@ -20,7 +21,10 @@ export const FINGERPRINTS_FILE = 'tests/references/fingerprints.json';
 const SEEDS = Array.from({ length: 20 }, (_, k) => String(k + 1));
 
 export interface Fingerprint {
-  /** SHA-256 (hex) over what the draws ask, what is right and what passes: numbers, units, tolerances, ids, critical asks, mark. */
+  /**
+   * SHA-256 (hex) over what the draws ask, what is right and what passes: numbers, units, tolerances, ids, critical asks, mark,
+   * what must come before what, and whether answers a step away from the right one hold.
+   */
   readonly draws: string;
   /** SHA-256 (hex) over how they say it in the first language. */
   readonly words: string;
@@ -45,10 +49,31 @@ export function fingerprintOf(family: Family, world: World, language: Language):
     const { title, text, givens, asks } = tellDraw(draw, world, language);
     const { answers, critical } = keyOf(draw, world, language);
     const { mark } = family;
-    draws.update(`${seed}\n${JSON.stringify({ givens, asks, answers, critical, mark }, unsaid)}\n`);
+    const held = family.asks.map((ask) => heldOf(draw, ask, world, language));
+    draws.update(`${seed}\n${JSON.stringify({ givens, asks, answers, critical, mark, held }, unsaid)}\n`);
     words.update(`${seed}\n${JSON.stringify({ title, text, givens, asks })}\n`);
   }
   return { draws: draws.digest('hex'), words: words.digest('hex') };
+}
+
+/** What holds beside the right answer: the precedence of an order; of what is laid out, which answers a step away do. */
+function heldOf(draw: Draw, ask: Ask, world: World, language: Language): unknown {
+  const precedence = askOf(draw.model, ask.id).order?.(draw.plan).precedence;
+  if (precedence !== undefined) return precedence.map((pair) => pair.join('<')).sort();
+  return stepsAway(draw.right[ask.id] as Answer).map((given) => {
+    const { findings } = gradeDraw(draw, { ...draw.right, [ask.id]: given }, world, language);
+    return findings.find(({ ask: id }) => id === ask.id)?.verdict === 'holds';
+  });
+}
+
+/** Of several things one left out; of marks on a run each moved back by 2 in. */
+function stepsAway(right: Answer): readonly Answer[] {
+  if (!Array.isArray(right)) return [];
+  const all = right as readonly (PlacedAt | StickCut | string)[];
+  const moved = all.flatMap((one, k) =>
+    typeof one === 'object' && 'at' in one ? [all.with(k, { ...one, at: Math.max(0, one.at - 2) })] : [],
+  );
+  return [all.slice(1), ...moved].filter(({ length }) => length > 0) as readonly Answer[];
 }
 
 const place = new URL(`../../${FINGERPRINTS_FILE}`, import.meta.url);

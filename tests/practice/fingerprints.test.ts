@@ -5,6 +5,7 @@
 import { describe, expect, test } from 'vitest';
 import type { AuthoredFamily } from '../../src/practice/family.ts';
 import { GENERATOR } from '../../src/practice/generator.ts';
+import type { AnyModel } from '../../src/practice/model.ts';
 import { type Fingerprint, fingerprintOf, keptFingerprints, withNew } from '../../src/setup/fingerprints.ts';
 import { families, family, language, world } from './means.ts';
 
@@ -45,6 +46,28 @@ describe('a fingerprint tells', () => {
   test('another way to pass', () => {
     expect(changed({ mark: first.mark - 1 }).draws).not.toBe(before.draws);
     expect(changed({ critical: [] }).draws).not.toBe(before.draws);
+  });
+
+  test('another order that holds', () => {
+    const order = family('order-of-cutting');
+    const asks = order.asks.map((ask) =>
+      ask.kind === 'order' ? { ...ask, precedence: ask.precedence.slice(2) } : ask,
+    );
+    const now = fingerprintOf({ ...order, asks }, world, language);
+    expect(now.draws).not.toBe(fingerprintOf(order, world, language).draws);
+  });
+
+  test('another answer beside the right one that holds', () => {
+    const packing = family('pack-lengths');
+    const own = world.models.get(packing.model) as AnyModel;
+    const plan = own.asks['plan'] as NonNullable<AnyModel['asks'][string]>;
+    const lenient = { ...own, asks: { ...own.asks, plan: { ...plan, holds: () => true } } };
+    const models = new Map([...world.models, [packing.model, lenient]]);
+    // What was a mistake would hold too: such draws are passed over, and others are drawn.
+    const harmless = { ...packing, mistakes: [] };
+    expect(fingerprintOf(harmless, { ...world, models }, language).draws).not.toBe(
+      fingerprintOf(harmless, world, language).draws,
+    );
   });
 
   test('another id, whose seeds draw other numbers', () =>
