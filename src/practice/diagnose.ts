@@ -1,5 +1,5 @@
 /** Finds the mistake, or the two together, that lead to a wrong answer. */
-import { askOf, type Draw, slip } from './draw.ts';
+import { askOf, type Draw, goingOn, slip } from './draw.ts';
 import type { Ask, Mistake, Precedence } from './family.ts';
 import { kindOf } from './kinds/index.ts';
 import { isNumber } from './kinds/number.ts';
@@ -16,14 +16,12 @@ export function mistakeOf(draw: Draw, ask: Ask, given: Answer): Cause {
 
 /** The mistake that was made on what was answered before: its slip in the sum that goes on from there. */
 export function carriedMistake(draw: Draw, ask: Ask, answers: Answers, world: World): Cause {
-  const { follows } = askOf(draw.model, ask.id);
-  if (follows === undefined || follows.asks.some((id) => answers[id] === undefined)) return [];
   const given = answers[ask.id] as Answer;
   const right = draw.right[ask.id] as Answer;
   const made = draw.family.mistakes.find((mistake) => {
     if (!mistake.asks.includes(ask.id)) return false;
     const taken = slip(draw.model, mistake, draw.plan, world);
-    const answer = taken === null ? null : follows.answer(taken, world, answers);
+    const answer = taken === null ? null : goingOn(draw, ask, taken, answers, world);
     return answer !== null && kindOf(ask).explains(ask, given, answer, right) === 'whole';
   });
   return made === undefined ? [] : [made];

@@ -2,7 +2,7 @@
 import { GivenError } from '../trade/given.ts';
 import { inches } from '../trade/length.ts';
 import { answersApart } from './apart.ts';
-import type { Family, Mistake, NumberAsk } from './family.ts';
+import type { Ask, Family, Mistake, NumberAsk } from './family.ts';
 import { GENERATOR, Generator } from './generator.ts';
 import type { Answer, Answers, AnyModel, AnyPlan, Fact, Facts, ModelAsk, World } from './model.ts';
 import { drawValues } from './parameters.ts';
@@ -74,6 +74,23 @@ export function askOf(model: AnyModel, id: string): ModelAsk<AnyPlan> {
   const ask = model.asks[id];
   if (ask === undefined) throw new Error(`no ask ${id} in the model`);
   return ask;
+}
+
+/**
+ * What is right on an ask for whoever goes on from what he answered before; null where the ask builds on no other, one of
+ * those is blank, or nothing follows.
+ * @param plan  the job as he takes it from there
+ */
+export function goingOn(
+  { model }: Pick<Draw, 'model'>,
+  { id }: Pick<Ask, 'id'>,
+  plan: AnyPlan,
+  answers: Answers,
+  world: World,
+): Answer | null {
+  const { follows } = askOf(model, id);
+  if (follows === undefined || follows.asks.some((one) => answers[one] === undefined)) return null;
+  return follows.answer(plan, world, answers);
 }
 
 function answersOf(family: Family, model: AnyModel, plan: AnyPlan, world: World) {

@@ -10,7 +10,7 @@ import {
   partMistakes,
   twoMistakes,
 } from './diagnose.ts';
-import { askOf, criticalIn, type Draw } from './draw.ts';
+import { askOf, criticalIn, type Draw, goingOn } from './draw.ts';
 import type { Ask, PartAsk } from './family.ts';
 import { type Found, said, type Verdict } from './gradeWords.ts';
 import { kindOf } from './kinds/index.ts';
@@ -117,11 +117,10 @@ function follows(
   earlier: ReadonlyMap<string, Found>,
   world: World,
 ): 'holds' | 'holds from there' | null {
-  const { follows: from } = askOf(draw.model, ask.id);
-  if (from === undefined || from.asks.some((id) => answers[id] === undefined)) return null;
-  const wanted = from.answer(draw.plan, world, answers);
+  const wanted = goingOn(draw, ask, draw.plan, answers, world);
   if (wanted === null || !kindOf(ask).same(ask, answers[ask.id] as Answer, wanted)) return null;
-  return from.asks.every((id) => earlier.get(id)?.verdict === 'holds') ? 'holds' : 'holds from there';
+  const before = askOf(draw.model, ask.id).follows?.asks ?? [];
+  return before.every((id) => earlier.get(id)?.verdict === 'holds') ? 'holds' : 'holds from there';
 }
 
 function finding(
@@ -135,19 +134,21 @@ function finding(
   const mistake = cause.length === 0 ? null : cause.map((m) => m.id).join('+');
   const wrong = verdict === 'near' || verdict === 'rework';
   const out = wrong && isNumber(ask) ? (given as number) - (draw.right[ask.id] as number) : undefined;
-  const parts = given === undefined ? {} : partsOf(draw, ask, given, verdict);
+  const several: Several = given === undefined ? {} : partsOf(draw, ask, given, verdict);
   return {
     ask: ask.id,
     verdict,
     mistake,
     ...(out === undefined ? {} : { direction: out > 0 ? 'long' : 'short' }),
-    ...parts,
-    says: said({ draw, ask, given, out, world }, { verdict, cause }, language),
+    ...several,
+    says: said({ draw, ask, given, out, parts: several.parts, world }, { verdict, cause }, language),
   };
 }
 
+type Several = Pick<Finding, 'marks' | 'parts'>;
+
 /** Which of several things in an answer hold: each mark of a run, each part of a step. */
-function partsOf(draw: Draw, ask: Ask, given: Answer, verdict: Verdict): Pick<Finding, 'marks' | 'parts'> {
+function partsOf(draw: Draw, ask: Ask, given: Answer, verdict: Verdict): Several {
   const right = draw.right[ask.id] as Answer;
   if (ask.kind === 'job') {
     const all = verdict === 'holds' || verdict === 'holds from there';

@@ -8,8 +8,6 @@ import { shortLength } from '../trade/shortLength.ts';
 import { brokenBy, type Cause, leftOutOf } from './diagnose.ts';
 import { askOf, type Draw } from './draw.ts';
 import type { Ask } from './family.ts';
-import { kindOf } from './kinds/index.ts';
-import { type Parts, partHolds } from './kinds/job.ts';
 import type { Mark } from './kinds/marks.ts';
 import { isNumber, type NumberForm } from './kinds/number.ts';
 import { setOf } from './kinds/setOf.ts';
@@ -31,13 +29,15 @@ export interface Answered {
   readonly given: Answer | undefined;
   /** How far a number is above the right one; below it, less than 0. */
   readonly out: number | undefined;
+  /** Job: of each part, whether it holds. */
+  readonly parts: Readonly<Record<string, boolean>> | undefined;
   readonly world: World;
 }
 
 type SayKey = (key: string, values?: Say['values']) => string;
 
 export function said(
-  { draw, ask, given, out, world }: Answered,
+  { draw, ask, given, out, parts, world }: Answered,
   { verdict, cause }: Found,
   { lang, speak }: Language,
 ): string {
@@ -58,17 +58,14 @@ export function said(
     !own && (ask.kind === 'place' || ask.kind === 'faults')
       ? [setSaid(ask, given, draw.right[ask.id] as Answer, say)]
       : [];
-  const parts =
-    ask.kind === 'job' && verdict === 'rework'
-      ? [partsSaid(ask, given, draw.right[ask.id] as Answer, say)]
-      : [];
+  const held = parts === undefined || verdict !== 'rework' ? [] : [partsSaid(Object.values(parts), say)];
   const first =
     verdict === 'near'
       ? say(ask.kind === 'job' ? 'nearParts' : 'nearAll')
       : cause.length > 0 || (notes.length === 0 && counted.length === 0)
         ? causeSaid(draw, cause, lang, say)
         : '';
-  return [first, ...notes, ...counted, ...parts].filter((text) => text !== '').join(' ');
+  return [first, ...notes, ...counted, ...held].filter((text) => text !== '').join(' ');
 }
 
 /** How many of what was wanted are there; never which are missing. */
@@ -88,15 +85,8 @@ function setSaid(
 }
 
 /** How many parts of a step hold. */
-function partsSaid(
-  { parts }: Extract<Ask, { kind: 'job' }>,
-  given: Answer,
-  right: Answer,
-  say: SayKey,
-): string {
-  const held = parts.filter((part) => partHolds(kindOf(part), part, given as Parts, right as Parts));
-  return say('partsHold', { held: held.length, of: parts.length });
-}
+const partsSaid = (parts: readonly boolean[], say: SayKey): string =>
+  say('partsHold', { held: parts.filter(Boolean).length, of: parts.length });
 
 function causeSaid(draw: Draw, cause: Cause, lang: string, say: SayKey): string {
   if (cause.length === 0) return say('notRecognised');

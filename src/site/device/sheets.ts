@@ -4,6 +4,7 @@
  */
 import type { SetFile } from '../../practice/sheet.ts';
 import { GivenError } from '../../trade/given.ts';
+import { atOnce } from './atOnce.ts';
 import { now } from './edge.ts';
 import { type KeptSheet, openStore } from './store.ts';
 
@@ -34,12 +35,9 @@ export async function beginSheet(set: SetFile, device: string): Promise<KeptShee
   return sheet;
 }
 
-/** Committed at once, without waiting for the put to come back: a page that is left in that moment would drop it. */
 export async function keepAnswers(sheet: KeptSheet): Promise<void> {
   const kept = (await openStore()).transaction('sheet', 'readwrite');
-  const put = kept.store.put(sheet, 'set');
-  kept.commit();
-  await Promise.all([put, kept.done]);
+  await atOnce(kept, kept.store.put(sheet, 'set'));
 }
 
 /** The sheet as it is once its answers were saved as a file. */

@@ -1,24 +1,19 @@
 import { textParts } from '../../practice.ts';
 import { unbroken } from '../../speak.ts';
 
-interface Props {
-  readonly text: string;
-}
-
 /** The text of a draw in one place: what it is about, and what has to hold in it. */
-export function DrawText({ text }: Props) {
+export function DrawText({ text }: { readonly text: string }) {
+  const { lead, rules } = textParts(text);
   return (
     <>
-      <p>{unbroken(textParts(text).lead)}</p>
-      <Rules text={text} />
+      <p>{unbroken(lead)}</p>
+      {rules.length > 0 && <Rules rules={rules} />}
     </>
   );
 }
 
-/** What has to hold in a draw; nothing where its text is its lead alone. */
-export function Rules({ text }: Props) {
-  const { rules } = textParts(text);
-  if (rules.length === 0) return null;
+/** What has to hold in a draw. */
+export function Rules({ rules }: { readonly rules: readonly string[] }) {
   return (
     <ul className="rules">
       {rules.map((rule) => (

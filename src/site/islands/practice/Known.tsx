@@ -13,6 +13,7 @@ interface Props {
 /** What is known beside the figures of a draw, and what has to hold in it. */
 export function Known({ shown, heading: Heading, tell }: Props) {
   const { others, tables, limits } = sortLimits(shown.givens);
+  const { rules } = textParts(shown.text);
   return (
     <>
       <Heading className="view-title">{tell('practicePage.known')}</Heading>
@@ -55,10 +56,10 @@ export function Known({ shown, heading: Heading, tell }: Props) {
           </tbody>
         </table>
       )}
-      {textParts(shown.text).rules.length > 0 && (
+      {rules.length > 0 && (
         <>
           <Heading className="view-title">{tell('practicePage.rules')}</Heading>
-          <Rules text={shown.text} />
+          <Rules rules={rules} />
         </>
       )}
     </>

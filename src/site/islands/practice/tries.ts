@@ -67,13 +67,14 @@ export function opensWith(
   { before, begun }: { readonly before: readonly Attempt[]; readonly begun?: BegunDraw | undefined },
   grading: Grading,
 ): Omit<Back, 'before'> {
-  const now = begun !== undefined && canGoOn(begun, grading) ? begun : undefined;
+  const named = begun !== undefined && (asked ?? begun.seed) === begun.seed;
+  const now = named && canGoOn(begun, grading) ? begun : undefined;
   const lastTried = before.findLast((one) => seedFault(one.seed) === undefined)?.seed;
   const seed = asked ?? now?.seed ?? lastTried ?? fresh;
   const own = before.filter((one) => one.seed === seed);
   const came = whatCame(seed, own, grading);
   const tries = own.filter((_, i) => came[i] !== undefined).map(({ answers }) => answers as Given);
-  return { seed, tries, answers: now?.seed === seed ? (now.answers as Given) : (tries.at(-1) ?? {}) };
+  return { seed, tries, answers: (now?.answers as Given | undefined) ?? tries.at(-1) ?? {} };
 }
 
 /** Whether what was begun is still what this edition of the family asks for. */

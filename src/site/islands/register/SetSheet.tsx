@@ -129,6 +129,7 @@ export default function SetSheet({ lang, words, sheets, numbers, answerPage }: P
           <ul className="set-families">
             {draws.map(({ part, draw, world, shown }, i) => {
               const { family } = draw;
+              const critical = criticalIn(draw, world);
               const values = { number: numbers[family.id] ?? '', count: part.draws, asks: shown.asks.length };
               return (
                 // biome-ignore lint/suspicious/noArrayIndexKey: a sheet may have a family twice, narrowed otherwise
@@ -138,7 +139,7 @@ export default function SetSheet({ lang, words, sheets, numbers, answerPage }: P
                     <h3>{shown.title}</h3>
                     <p className="label">{tell(countKey(part.draws, shown.asks.length), values)}</p>
                     {shown.asks
-                      .filter((ask) => criticalIn(draw, world).includes(ask.id))
+                      .filter((ask) => critical.includes(ask.id))
                       .map((ask) => (
                         <p className="note" key={ask.id}>
                           {tell('setPage.critical', { prompt: question(ask) })}
