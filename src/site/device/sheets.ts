@@ -4,7 +4,6 @@
  */
 import type { SetFile } from '../../practice/sheet.ts';
 import { GivenError } from '../../trade/given.ts';
-import { atOnce } from './atOnce.ts';
 import { now } from './edge.ts';
 import { type KeptSheet, openStore } from './store.ts';
 
@@ -35,9 +34,12 @@ export async function beginSheet(set: SetFile, device: string): Promise<KeptShee
   return sheet;
 }
 
+/** Committed at once, without waiting for the put to come back: a page that is left in that moment would drop it. */
 export async function keepAnswers(sheet: KeptSheet): Promise<void> {
   const kept = (await openStore()).transaction('sheet', 'readwrite');
-  await atOnce(kept, kept.store.put(sheet, 'set'));
+  const put = kept.store.put(sheet, 'set');
+  kept.commit();
+  await Promise.all([put, kept.done]);
 }
 
 /** The sheet as it is once its answers were saved as a file. */
